@@ -1,0 +1,1 @@
+"""The store: peewee over SQLite, spoken to in frozen dataclasses."""

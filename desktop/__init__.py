@@ -1,0 +1,1 @@
+"""The application around the screens: start, settings, paths, use cases, command line."""

@@ -1,0 +1,1 @@
+"""The pure training model: values in, decisions out; standard library and numpy only."""

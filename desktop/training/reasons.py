@@ -1,0 +1,77 @@
+"""Why: codes with values, which the screens turn into words."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+from enum import StrEnum
+
+ReasonValue = int | float | str | bool | date | None
+
+
+class ReasonCode(StrEnum):
+    """Every reason the model can give; views.reason_texts holds a sentence for each.
+
+    The comment behind a code names its values (masses in grams, spans in days).
+    """
+
+    START = "start"  # kind
+    GROW = "grow"  # variable, before, after, sessions
+    ROLL_OVER = "roll over"  # variable, before, after, reset (variables), restart
+    REPEAT = "repeat"  # done, needed
+    REPEAT_MET = "repeat met"  # streak, needed
+    REPEAT_HARD = "repeat hard"  # rir, target_rir
+    IMPROVED = "improved"  # total, before
+    PARTIAL = "partial"  # done, asked
+    MISSED = "missed"  # streak, allowed
+    SKIPPED = "skipped"
+    EXCLUDED_DELOAD = "excluded deload"
+    EXCLUDED_PAIN = "excluded pain"  # pain
+    BACK_OFF = "back off"  # variable, before, after, misses
+    BACK_OFF_IMPOSSIBLE = "back off impossible"  # misses
+    PLATEAU = "plateau"  # weeks, load_g, reps
+    IN_BETWEEN = "in-between"  # next_load_g or next_variation, reps_needed, over (fraction)
+    COMPLETE = "complete"
+    LIFTED = "lifted"  # before_g, after_g
+    LIFT_ASKED = "lift asked"  # done_g, limit_g
+    RANGE_CHANGED = "range changed"  # before, after
+    EQUIPMENT_LOST = "equipment lost"  # before_g, after_g
+    VARIATION_LOST = "variation lost"  # before, after
+    OVERRIDE = "override"  # note
+    PAIN_NO_INCREASE = "pain no increase"  # pain
+    PAIN_HOLD = "pain hold"  # pain, times
+    GAP_REPEAT = "gap repeat"  # days
+    GAP_LIGHTER = "gap lighter"  # days, percent
+    GAP_TO_FLOOR = "gap to floor"  # days
+    GAP_EASIER = "gap easier"  # days
+    GAP_RESTART = "gap restart"  # days
+    DELOAD = "deload"  # sets_factor, load_percent
+    FOLLOWS = "follows"  # line, percent
+    PROPOSE_DAY = "propose day"  # weekday
+    PROPOSE_DAY_IMPOSSIBLE = "propose day impossible"  # weekdays
+    START_NEEDED = "start needed"
+    CLEARANCE_NEEDED = "clearance needed"
+    START_CORRECTED = "start corrected"  # before_g, after_g
+
+
+@dataclass(frozen=True, slots=True)
+class Reason:
+    """A code and its values, in the order given; ``reason["days"]`` reads one of them."""
+
+    code: ReasonCode
+    values: tuple[tuple[str, ReasonValue], ...] = ()
+
+    def __getitem__(self, name: str) -> ReasonValue:
+        for key, value in self.values:
+            if key == name:
+                return value
+        raise KeyError(name)
+
+    def get(self, name: str, default: ReasonValue = None) -> ReasonValue:
+        """The value called ``name``, or ``default`` where the reason has none."""
+        return next((value for key, value in self.values if key == name), default)
+
+
+def reason(code: ReasonCode, **values: ReasonValue) -> Reason:
+    """Build a reason from keyword values."""
+    return Reason(code, tuple(values.items()))

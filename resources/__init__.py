@@ -1,0 +1,1 @@
+"""Data that ships with the program: exercises, limits, starter programs, icons, translations."""

@@ -1,0 +1,1 @@
+"""The tests: real parts, sentences for names, sources beside published values."""

@@ -1,0 +1,1 @@
+"""The screens: one file for each screen or reusable widget."""
