@@ -60,6 +60,14 @@ class Measure(StrEnum):
     HOLD = "hold"
 
 
+class HeightUse(StrEnum):
+    """What can be set up at the heights the trainee owns; each height makes one more variation."""
+
+    HANDS = "hands"
+    FEET = "feet"
+    BAR = "bar"
+
+
 class Sex(StrEnum):
     """Which column of the body segment tables applies; nothing else depends on it."""
 
@@ -149,7 +157,7 @@ class Exercise:
 
     ``key`` is stable and unique; ``increment_g`` is the usual smallest load step per implement;
     ``implements`` is 2 where a pair is held (loads are per implement). ``variations`` run from
-    easiest to hardest. ``own`` marks the coach's own exercises, ``retired`` those kept only for
+    easiest to hardest; ``heights`` adds one per box or bar owned. ``own`` marks the coach's own exercises, ``retired`` those kept only for
     the record. ``other_names`` help to find it when it is typed.
     """
 
@@ -164,7 +172,7 @@ class Exercise:
     unilateral: bool = False
     increment_g: int = 2500
     variations: tuple[Variation, ...] = ()
-    raise_heights: bool = False
+    heights: tuple[HeightUse, ...] = ()
     cue: str = ""
     other_names: tuple[str, ...] = ()
     needs: tuple[str, ...] = ()

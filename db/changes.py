@@ -1,0 +1,37 @@
+"""What a write touched, so that screens can decide whether to redraw."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+from typing import Any
+
+
+class Kind(StrEnum):
+    """The aggregates of the store: each is saved, restored and removed as a whole."""
+
+    TRAINEE = "trainee"
+    BODY_MASS = "body mass"
+    EQUIPMENT = "equipment"
+    EXERCISE = "exercise"
+    LINE = "line"
+    PROGRAM = "program"
+    ASSIGNMENT = "assignment"
+    SESSION = "session"
+    ACTIVITY = "activity"
+    DELOAD = "deload"
+    ABSENCE = "absence"
+    GOAL = "goal"
+    DISMISSED = "dismissed caution"
+    SETTINGS = "settings"
+
+
+@dataclass(frozen=True, slots=True)
+class Changes:
+    """Kinds and trainees touched by one write (trainees empty: all), and what was saved, with
+    ids and revisions filled in, in the order given.
+    """
+
+    kinds: frozenset[Kind] = frozenset()
+    trainees: frozenset[int] = frozenset()
+    saved: tuple[Any, ...] = ()

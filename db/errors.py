@@ -1,0 +1,43 @@
+"""The errors of the data store: one family, each with a sentence and what can be done."""
+
+from __future__ import annotations
+
+
+class StoreError(Exception):
+    """The data cannot be read or written; ``str()`` is a sentence, ``remedy`` says what to do."""
+
+    def __init__(self, sentence: str, remedy: str = "") -> None:
+        super().__init__(sentence)
+        self.remedy = remedy
+
+
+class NewerFile(StoreError):
+    """The file was written by a newer version of the program."""
+
+
+class NotOurFile(StoreError):
+    """The file is not a data file of this program."""
+
+
+class DamagedFile(StoreError):
+    """The file is damaged."""
+
+
+class FileBusy(StoreError):
+    """Another process holds the file."""
+
+
+class CannotWrite(StoreError):
+    """The file or its folder is read-only, or the disk is full."""
+
+
+class Conflict(StoreError):
+    """The record was changed or removed elsewhere since it was read."""
+
+
+class NotFound(StoreError):
+    """There is no such record."""
+
+
+class InvalidRecord(StoreError):
+    """The record breaks a rule of the data; the sentence says which and what is allowed."""
