@@ -1,0 +1,56 @@
+"""What would end in a crash is refused in words first; standard library only, no Qt import.
+
+``desktop.__main__`` asks here before anything imports PySide6.
+"""
+
+from __future__ import annotations
+
+import importlib.metadata
+import os
+import sys
+from collections.abc import Mapping
+
+IMMORTAL_NONE = (3, 12)
+
+
+def refuse_crashing_pair() -> None:
+    """Exit with a readable message where this Python and this PySide6 would abort together.
+
+    The 6.12 binding drops one reference of None at every call that returns nothing. From
+    Python 3.12 on None cannot be freed; before, the process aborts after some thousand calls.
+    """
+    try:
+        installed = importlib.metadata.version("PySide6-Essentials")
+    except importlib.metadata.PackageNotFoundError:
+        return  # the import itself will say that it is missing
+    complaint = complaint_about(sys.version_info[:2], installed)
+    if complaint:
+        raise SystemExit(complaint)
+
+
+def complaint_about(python: tuple[int, int], pyside: str) -> str | None:
+    """The sentence for a pair of versions that crashes; None for a pair that works."""
+    major, minor = (int(part) for part in pyside.split(".")[:2])
+    if python >= IMMORTAL_NONE or (major, minor) < (6, 12):
+        return None
+    return (
+        f"PySide6 {pyside} crashes on Python {python[0]}.{python[1]}. "
+        "Install one that works: pip install 'PySide6-Essentials>=6.11.3,<6.12', "
+        "or use Python 3.12 or newer."
+    )
+
+
+def refuse_without_display() -> None:
+    """Exit with a readable message where a window is asked for and nobody could see it."""
+    if not has_display(os.environ, sys.platform):
+        raise SystemExit(
+            "There is no display here, so no window can open. The same work is done without one: "
+            "rungwise-cli --help lists the commands."
+        )
+
+
+def has_display(environ: Mapping[str, str], platform: str) -> bool:
+    """Whether Qt has a platform to open a window on; one named by QT_QPA_PLATFORM counts."""
+    if platform in ("win32", "darwin") or environ.get("QT_QPA_PLATFORM"):
+        return True
+    return bool(environ.get("DISPLAY") or environ.get("WAYLAND_DISPLAY"))

@@ -1,0 +1,71 @@
+"""Pairs of Python and PySide6 that abort are refused in words; the pair in use does not abort."""
+
+from __future__ import annotations
+
+import sys
+
+import pytest
+from PySide6.QtWidgets import QApplication, QLabel
+
+from desktop import startup_guard
+
+
+@pytest.mark.parametrize(
+    ("python", "pyside", "works"),
+    [
+        ((3, 11), "6.11.3", True),
+        ((3, 11), "6.12.0", False),
+        ((3, 11), "6.12.1", False),
+        ((3, 11), "7.0.0", False),
+        ((3, 12), "6.12.0", True),
+        ((3, 13), "6.12.0", True),
+        ((3, 13), "6.11.3", True),
+    ],
+)
+def test_only_pairs_that_crash_are_refused(
+    python: tuple[int, int], pyside: str, works: bool
+) -> None:
+    assert (startup_guard.complaint_about(python, pyside) is None) == works
+
+
+def test_the_refusal_says_what_to_install() -> None:
+    complaint = startup_guard.complaint_about((3, 11), "6.12.0")
+    assert complaint is not None
+    assert "6.12.0 crashes on Python 3.11" in complaint
+    assert "pip install 'PySide6-Essentials>=6.11.3,<6.12'" in complaint
+
+
+def test_the_pair_in_use_is_not_refused() -> None:
+    startup_guard.refuse_crashing_pair()
+
+
+def test_void_calls_leave_none_alone(qapp: QApplication) -> None:
+    label = QLabel()
+    before = sys.getrefcount(None)
+    for _ in range(1000):
+        label.setText("60 kg")
+    assert sys.getrefcount(None) > before - 100
+
+
+@pytest.mark.parametrize(
+    ("environ", "platform", "there"),
+    [
+        ({}, "linux", False),
+        ({"DISPLAY": ""}, "linux", False),
+        ({"DISPLAY": ":0"}, "linux", True),
+        ({"WAYLAND_DISPLAY": "wayland-0"}, "linux", True),
+        ({"QT_QPA_PLATFORM": "offscreen"}, "linux", True),
+        ({}, "win32", True),
+        ({}, "darwin", True),
+    ],
+)
+def test_a_window_needs_a_display(environ: dict[str, str], platform: str, there: bool) -> None:
+    assert startup_guard.has_display(environ, platform) is there
+
+
+def test_a_window_without_a_display_is_refused_in_words(monkeypatch: pytest.MonkeyPatch) -> None:
+    for name in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"):
+        monkeypatch.delenv(name, raising=False)
+    monkeypatch.setattr(sys, "platform", "linux")
+    with pytest.raises(SystemExit, match="no display here"):
+        startup_guard.refuse_without_display()
