@@ -252,11 +252,11 @@ def _log_sd(to_failure: float, rir: float | None) -> float:
 
 
 def _called_rir_sd(rir: float) -> float:
-    points = ((0.0, 0.0), (1.0, 1.73), (3.0, 2.46), (5.0, 2.92))
-    for (left, low), (right, high) in zip(points, points[1:], strict=False):
-        if rir <= right or right == 5:
-            break
-    return low + (high - low) * (rir - left) / (right - left)
+    if rir <= 1:
+        return 1.73 * rir
+    if rir <= 3:
+        return 1.73 + (2.46 - 1.73) * (rir - 1) / 2
+    return 2.46 + (2.92 - 2.46) * (rir - 3) / 2
 
 
 def _disagreement(to_failure: float) -> float:
