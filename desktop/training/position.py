@@ -293,6 +293,7 @@ class ScaledVariation:
 
     ``share`` and ``plus_minus`` are fractions of body mass (or of the full position's moment for
     holds), None where the order alone is known. ``modelled`` False: published, else computed.
+    ``available`` False: it is known (from the record) but cannot be set up now.
     """
 
     key: str
@@ -300,6 +301,7 @@ class ScaledVariation:
     share: float | None = None
     plus_minus: float | None = None
     modelled: bool = False
+    available: bool = True
 
 
 @dataclass(frozen=True, slots=True)
@@ -324,6 +326,8 @@ class ProgressionSettings:
     pain_hold: int = 4
     pain_in_a_row: int = 2
     start_sessions: int = 2
+    start_correction: float = 0.20
+    start_rir_margin: float = 3.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -331,7 +335,7 @@ class Surroundings:
     """What surrounds a line on a day: what can be loaded, set up, and what the body weighs.
 
     ``loads_g``: reachable loads, sorted, signed on the bodyweight axis; None: any load.
-    ``scale``: variations that can be set up, easiest first. With ``bodyweight`` the effective
+    ``scale``: variations known, easiest first, those that can be set up marked available. With ``bodyweight`` the effective
     load is share x body mass + load, else the external load alone.
     """
 

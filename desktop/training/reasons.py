@@ -16,21 +16,25 @@ class ReasonCode(StrEnum):
     """
 
     START = "start"  # kind
-    GROW = "grow"  # variable, before, after, sessions
-    ROLL_OVER = "roll over"  # variable, before, after, reset (variables), restart
-    REPEAT = "repeat"  # done, needed
+    GROW = "grow"  # variable, before, after, amount, day
+    ROLL_OVER = "roll over"  # variable, before, after, amount, day, restart, over; share_before, share_after, plus_minus
     REPEAT_MET = "repeat met"  # streak, needed
+    REPEAT_RESERVE = "repeat reserve"  # rir (None: not told), needed
+    REPEAT_LAST_SET = "repeat last set"  # done, needed
     REPEAT_HARD = "repeat hard"  # rir, target_rir
     IMPROVED = "improved"  # total, before
     PARTIAL = "partial"  # done, asked
     MISSED = "missed"  # streak, allowed
     SKIPPED = "skipped"
+    CLEARED = "cleared"
     EXCLUDED_DELOAD = "excluded deload"
+    EXCLUDED_TEST = "excluded test"
+    EXCLUDED_HELD = "excluded held"
     EXCLUDED_PAIN = "excluded pain"  # pain
     BACK_OFF = "back off"  # variable, before, after, misses
     BACK_OFF_IMPOSSIBLE = "back off impossible"  # misses
     PLATEAU = "plateau"  # weeks, load_g, reps
-    IN_BETWEEN = "in-between"  # next_load_g or next_variation, reps_needed, over (fraction)
+    IN_BETWEEN = "in-between"  # variable, after, reps_needed, over (fraction), amount
     COMPLETE = "complete"
     LIFTED = "lifted"  # before_g, after_g
     LIFT_ASKED = "lift asked"  # done_g, limit_g

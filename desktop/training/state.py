@@ -1,4 +1,4 @@
-"""Replay: from a start and dated events to where a line stands, with every step explained."""
+"""The state of a line, the events that move it, and the steps that a replay tells."""
 
 from __future__ import annotations
 
@@ -55,7 +55,14 @@ class DeloadDays:
     last: date
 
 
-Event = SessionDone | Overridden | Surrounded | DeloadDays
+@dataclass(frozen=True, slots=True)
+class Cleared:
+    """A licensed professional's clearance: a line held for pain asks again, from where it stood."""
+
+    day: date
+
+
+Event = SessionDone | Overridden | Surrounded | DeloadDays | Cleared
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,6 +96,9 @@ class State:
     ``successes`` and ``misses`` are the streaks; ``last_day`` the last counted session;
     ``last_trained`` the last with any set; ``sore`` counts painful sessions in a row and ``held``
     says that nothing is asked; ``steps`` since ``counting_from`` serve the frequency condition.
+    ``before_growth``: what was asked before the last session's step, where that was a growth.
+    ``fixed_reps``: the repetitions that a rule without a range of them returns to after an
+    in-between. ``correctable``: how many sessions may still correct the starting point.
     """
 
     position: Position | None
@@ -108,6 +118,8 @@ class State:
     steps: int = 0
     counting_from: date | None = None
     correctable: int = 0
+    before_growth: Position | None = None
+    fixed_reps: int | None = None
     reason: Reason | None = None
 
 
@@ -118,6 +130,7 @@ class StepKind(StrEnum):
     OVERRIDE = "override"
     RULE = "rule"
     SURROUNDINGS = "surroundings"
+    CLEARANCE = "clearance"
 
 
 @dataclass(frozen=True, slots=True)
