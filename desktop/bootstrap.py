@@ -225,7 +225,11 @@ def bring_environment(locks: Sequence[str]) -> str:
         make_venv(venv)
     with open(unfinished, "w"):
         pass
-    install(python, wanted)
+    try:
+        install(python, wanted)
+    except Trouble:  # pip gave up in good order and changed nothing
+        os.remove(unfinished)
+        raise
     for name in wanted:
         write_stamp(venv, name)
     os.remove(unfinished)
@@ -279,24 +283,21 @@ def install(python: str, locks: Sequence[str]) -> None:
         command += ["--requirement", lock_path(name)]
     status, output = outcome_of(command)
     if status != 0:
-        os.remove(os.path.join(os.path.dirname(os.path.dirname(python)), "rungwise-unfinished"))
         raise Trouble(install_failure_text(output))
 
 
 def install_failure_text(output: str) -> str:
     """Words for a failed installation, from what pip printed."""
-    last = "\n".join(output.strip().splitlines()[-12:])
     if any(sign in output for sign in NETWORK_SIGNS):
-        advice = (
+        return (
             "The packages could not be fetched: the network or the package index is out of reach.\n"
             "Connect and start the same command again; what was already fetched is kept.\n"
             "Behind a proxy set HTTPS_PROXY; for an index of your own set PIP_INDEX_URL."
         )
-    elif "No space left on device" in output:
-        advice = "The disk is full: the environment needs about 1 GB."
-    else:
-        advice = "The packages could not be installed; pip's last words stand above."
-    return "{}\n\n{}".format(last, advice)
+    last = last_lines(output)
+    if "No space left on device" in output:
+        return "{}\n\nThe disk is full: the environment needs about 1 GB.".format(last)
+    return "{}\n\nThe packages could not be installed; pip's last words stand above.".format(last)
 
 
 def lock_path(name: str) -> str:
@@ -405,12 +406,15 @@ def bring_packages(packages: Sequence[str], what: str) -> None:
 
 def apt_failure_text(output: str, by_hand: str) -> str:
     """Words for packages that apt could not install."""
-    last = "\n".join(output.strip().splitlines()[-12:])
     if any(sign in output for sign in NETWORK_SIGNS):
-        why = "The package mirror is out of reach: connect and start the same command again."
-    else:
-        why = "The system libraries could not be installed. By hand:\n\n    {}".format(by_hand)
-    return "{}\n\n{}".format(last, why)
+        return "The package mirror is out of reach: connect and start the same command again."
+    why = "The system libraries could not be installed. By hand:"
+    return "{}\n\n{}\n\n    {}".format(last_lines(output), why, by_hand)
+
+
+def last_lines(output: str) -> str:
+    """The end of what a command printed, where the error stands."""
+    return "\n".join(output.strip().splitlines()[-12:])
 
 
 def outcome_of(command: Sequence[str], env: Optional[Mapping[str, str]] = None) -> Tuple[int, str]:
