@@ -1,0 +1,125 @@
+"""The style sheet, made from roles, sizes and the grid."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from importlib.resources import files
+from string import Template
+
+from views.palettes import Palette
+
+_SHEET = Template("""
+* { outline: none; }
+QToolTip { background: $surface; color: $text; border: 1px solid $line; padding: ${p4}px; }
+QMainWindow, QDialog { background: $background; }
+QStackedWidget, QScrollArea { background: transparent; border: none; }
+QWidget[kind="page"] { background: $background; }
+
+QLabel { background: transparent; color: $text; }
+QLabel[scale="title"] { font-size: ${title}pt; font-weight: 600; }
+QLabel[scale="asked"] { font-size: ${asked}pt; font-weight: 600; color: $accent; }
+QLabel[scale="heading"] { font-size: ${heading}pt; font-weight: 600; }
+QLabel[scale="small"] { font-size: ${small}pt; }
+QLabel[tone="muted"] { color: $muted; }
+QLabel[tone="accent"] { color: $accent; }
+QLabel[tone="caution"] { color: $caution; }
+QLabel[tone="stop"] { color: $stop; }
+QLabel[tone="good"] { color: $good; }
+QLabel[tone="text"] { color: $text; }
+
+QFrame[kind="block"] { background: $surface; border: 1px solid $line; border-radius: ${p6}px; }
+QFrame[kind="rule"] { background: $line; border: none; max-height: 1px; min-height: 1px; }
+QWidget[kind="side"] { background: $surface; border: none; border-right: 1px solid $line; }
+QFrame[kind="banner"][tone="note"] { background: $accent_soft; border: 1px solid $accent; }
+QFrame[kind="banner"][tone="caution"] { background: $caution_soft; border: 1px solid $caution; }
+QFrame[kind="banner"][tone="stop"] { background: $stop_soft; border: 1px solid $stop; }
+QFrame[kind="banner"] { border-radius: ${p6}px; }
+
+QPushButton[kind="word"] { background: transparent; color: $accent; border: 1px solid transparent;
+  border-radius: ${p3}px; padding: ${p3}px ${p6}px; text-align: left; }
+QPushButton[kind="word"][tone="muted"] { color: $muted; }
+QPushButton[kind="word"][tone="stop"] { color: $stop; }
+QPushButton[kind="word"][strong="true"] { font-weight: 600; }
+QPushButton[kind="word"]:hover { background: $accent_soft; color: $text; }
+QPushButton[kind="word"]:focus { border-color: $accent; }
+QPushButton[kind="word"]:disabled { color: $muted; }
+
+QPushButton { background: $surface; color: $text; border: 1px solid $line;
+  border-radius: ${p3}px; padding: ${p4}px ${p12}px; min-height: ${p20}px; }
+QPushButton:hover { border-color: $accent; }
+QPushButton:focus { border-color: $accent; }
+QPushButton:pressed { background: $accent_soft; }
+QPushButton:disabled { color: $muted; }
+QPushButton[kind="main"] { background: $accent; color: $on_accent; border-color: $accent;
+  font-weight: 600; }
+QPushButton[kind="main"]:focus { border: 2px solid $text; }
+QPushButton[kind="main"]:disabled { background: $surface; color: $muted; border-color: $line; }
+
+QLineEdit, QTextEdit, QPlainTextEdit, QComboBox, QDateEdit, QAbstractSpinBox {
+  background: $surface; color: $text; border: 1px solid $line; border-radius: ${p3}px;
+  padding: ${p2}px ${p6}px; selection-background-color: $accent;
+  selection-color: $on_accent; }
+QLineEdit, QComboBox, QDateEdit, QAbstractSpinBox { min-height: ${p20}px; }
+QLineEdit:focus, QTextEdit:focus, QPlainTextEdit:focus, QComboBox:focus, QDateEdit:focus,
+QAbstractSpinBox:focus { border: 2px solid $accent; padding: ${p1}px ${p5}px; }
+QLineEdit[wrong="true"] { border: 2px solid $stop; padding: ${p1}px ${p5}px; }
+QLineEdit:disabled, QComboBox:disabled { color: $muted; background: $background; }
+QComboBox::drop-down { border: none; width: ${p20}px; }
+QComboBox::down-arrow { image: url("$down"); width: ${p12}px; height: ${p12}px; }
+QComboBox QAbstractItemView { background: $surface; color: $text; border: 1px solid $line;
+  selection-background-color: $accent_soft; selection-color: $text; }
+
+QCheckBox, QRadioButton { color: $text; spacing: ${p6}px; padding: ${p2}px; background: transparent;
+  border: 1px solid transparent; border-radius: ${p3}px; }
+QCheckBox:focus, QRadioButton:focus { border-color: $accent; }
+QCheckBox::indicator { width: ${p14}px; height: ${p14}px; border: 1px solid $muted;
+  border-radius: ${p3}px; background: $surface; }
+QCheckBox::indicator:checked { background: $accent; border-color: $accent; image: url("$tick"); }
+
+QAbstractItemView { background: $surface; color: $text; border: 1px solid $line;
+  selection-background-color: $accent_soft; selection-color: $text;
+  alternate-background-color: $background; gridline-color: $line; }
+QAbstractItemView[kind="quiet"] { background: transparent; border: none; }
+QAbstractItemView:focus { border-color: $accent; }
+QAbstractItemView[kind="quiet"]:focus { border: none; }
+QHeaderView::section { background: $surface; color: $muted; border: none;
+  border-bottom: 1px solid $line; padding: ${p4}px; font-size: ${small}pt; }
+
+QMenuBar { background: $surface; color: $text; border-bottom: 1px solid $line; padding: 0; }
+QMenuBar::item { padding: ${p4}px ${p8}px; background: transparent; border-radius: ${p3}px; }
+QMenuBar::item:selected { background: $accent_soft; color: $text; }
+QMenu { background: $surface; color: $text; border: 1px solid $line; padding: ${p4}px 0; }
+QMenu::item { padding: ${p4}px ${p24}px ${p4}px ${p24}px; }
+QMenu::item:selected { background: $accent_soft; color: $text; }
+QMenu::item:disabled { color: $muted; }
+QMenu::separator { height: 1px; background: $line; margin: ${p4}px 0; }
+
+QScrollBar:vertical { background: transparent; width: ${p10}px; margin: 0; }
+QScrollBar:horizontal { background: transparent; height: ${p10}px; margin: 0; }
+QScrollBar::handle { background: $line; border-radius: ${p3}px; margin: ${p2}px; }
+QScrollBar::handle:vertical { min-height: ${p24}px; }
+QScrollBar::handle:horizontal { min-width: ${p24}px; }
+QScrollBar::handle:hover { background: $muted; }
+QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
+QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
+QSplitter::handle { background: $line; }
+QProgressBar { background: $line; border: none; border-radius: ${p3}px; color: $text;
+  text-align: center; max-height: ${p8}px; }
+QProgressBar::chunk { background: $accent; border-radius: ${p3}px; }
+""")
+
+
+def style_sheet(palette: Palette, sizes: Mapping[str, float], px: Callable[[float], int]) -> str:
+    """The sheet for ``palette``; ``sizes`` in points by name; ``px`` scales pixels of the grid."""
+    spacing = {f"p{pixels}": px(pixels) for pixels in (1, 2, 3, 4, 5, 6, 8, 10, 12, 14, 20, 24)}
+    colours = {role: getattr(palette, role) for role in type(palette).__slots__ if role != "dark"}
+    points = {name: f"{points:.2f}" for name, points in sizes.items()}
+    icons = {
+        "down": _icon("down.svg"),
+        "tick": _icon("tick-dark.svg" if palette.dark else "tick-light.svg"),
+    }
+    return _SHEET.substitute(colours, **spacing, **points, **icons)
+
+
+def _icon(name: str) -> str:
+    return str(files("resources") / "icons" / name).replace("\\", "/")

@@ -1,0 +1,224 @@
+"""Numbers, masses, dates and spans as a person reads them: by locale, in one place.
+
+QtCore only, so that the command line speaks the same words. Functions use the default QLocale
+(set once at the start) unless another is given.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+from decimal import Decimal
+
+from PySide6.QtCore import QCoreApplication, QDate, QLocale
+
+from desktop.training.position import Position, Variable
+from desktop.training.quantities import Unit, in_unit
+from desktop.training.session import AskedSet, SetDone
+from desktop.training.target import StripCell, StripVariable
+
+MINUS = "\N{MINUS SIGN}"
+TIMES = "\N{MULTIPLICATION SIGN}"
+DOT = " \N{MIDDLE DOT} "
+ARROW = "\N{RIGHTWARDS ARROW}"
+
+
+def _translate(text: str) -> str:
+    return QCoreApplication.translate("Words", text)
+
+
+def number(value: Decimal | float, most_decimals: int = 2, locale: QLocale | None = None) -> str:
+    """A number with as many decimals as it needs, at most `most_decimals`; no groups."""
+    place = Decimal(1).scaleb(-most_decimals)
+    exact = Decimal(repr(value)) if isinstance(value, float) else Decimal(value)
+    plain = f"{exact.quantize(place).normalize() + 0:f}"
+    mark = (locale or QLocale()).decimalPoint()
+    return plain.replace("-", MINUS).replace(".", mark)
+
+
+def load_number(load_g: int, unit: Unit, locale: QLocale | None = None) -> str:
+    """Grams as a number in `unit`, without the unit: "62.5"."""
+    return number(in_unit(load_g, unit), locale=locale)
+
+
+def load(load_g: int, unit: Unit, locale: QLocale | None = None) -> str:
+    """Grams with the unit: "62.5 kg"."""
+    return f"{load_number(load_g, unit, locale)} {unit.value}"
+
+
+def added_load(load_g: int, unit: Unit) -> str:
+    """A load on the bodyweight axis: "with 5 kg", "with 20 kg of help", or "" for none."""
+    if load_g == 0:
+        return ""
+    text = _translate("with {load}") if load_g > 0 else _translate("with {load} of help")
+    return text.format(load=load(abs(load_g), unit))
+
+
+def length(mm: int, locale: QLocale | None = None) -> str:
+    """Millimetres as centimetres: "45 cm"."""
+    return f"{number(Decimal(mm) / 10, 1, locale)} cm"
+
+
+def percent(fraction: float, decimals: int = 0, locale: QLocale | None = None) -> str:
+    """A fraction as percent: 0.57 is "57 %"."""
+    return f"{number(round(fraction * 100, 6), decimals, locale)} %"
+
+
+def clock(seconds: int) -> str:
+    """Seconds as minutes and seconds: "2:30"."""
+    return f"{seconds // 60}:{seconds % 60:02d}"
+
+
+def hold(seconds: int) -> str:
+    """A hold: "20 s"."""
+    return f"{seconds} s"
+
+
+def minutes(count: int) -> str:
+    """Minutes: "48 min"."""
+    return _translate("{count} min").format(count=count)
+
+
+def days(count: int) -> str:
+    """A number of days: "1 day", "19 days"."""
+    return QCoreApplication.translate("Words", "%n day(s)", "", count).replace(
+        "(s)", "" if count == 1 else "s"
+    )
+
+
+def long_day(day: date, locale: QLocale | None = None) -> str:
+    """A day with its weekday for a heading, without the year: "Thursday 26 November"."""
+    chosen = locale or QLocale()
+    made = _day(day)
+    order = chosen.dateFormat(QLocale.FormatType.ShortFormat)
+    month_first = order.upper().find("M") < order.upper().find("D")
+    return chosen.toString(made, "dddd MMMM d" if month_first else _day_first(chosen, "dddd"))
+
+
+def short_day(day: date, today: date | None = None, locale: QLocale | None = None) -> str:
+    """A day in a sentence: "Mon 23 Nov"; with the year where `today` lies in another one."""
+    chosen = locale or QLocale()
+    order = chosen.dateFormat(QLocale.FormatType.ShortFormat).upper()
+    month_first = order.find("M") < order.find("D")
+    dotted = "." if "." in order else ""
+    pattern = "ddd MMM d" if month_first else f"ddd d{dotted} MMM"
+    if today is not None and today.year != day.year:
+        pattern += ", yyyy" if month_first else " yyyy"
+    return chosen.toString(_day(day), pattern)
+
+
+def full_day(day: date, locale: QLocale | None = None) -> str:
+    """A day as the locale writes it in short, with all of its year: "26/11/2026"."""
+    chosen = locale or QLocale()
+    pattern = chosen.dateFormat(QLocale.FormatType.ShortFormat)
+    if "yyyy" not in pattern:
+        pattern = pattern.replace("yy", "yyyy")
+    return chosen.toString(_day(day), pattern)
+
+
+def weekday(index: int, locale: QLocale | None = None) -> str:
+    """The name of a weekday, 0 = Monday."""
+    return (locale or QLocale()).standaloneDayName(index + 1, QLocale.FormatType.LongFormat)
+
+
+def short_weekday(index: int, locale: QLocale | None = None) -> str:
+    """The short name of a weekday, 0 = Monday."""
+    return (locale or QLocale()).standaloneDayName(index + 1, QLocale.FormatType.ShortFormat)
+
+
+def weekdays_in_order(locale: QLocale | None = None) -> tuple[int, ...]:
+    """All weekdays (0 = Monday) from the first day of the week of the locale."""
+    first = (locale or QLocale()).firstDayOfWeek().value - 1
+    return tuple((first + step) % 7 for step in range(7))
+
+
+def listed(words: Sequence[str]) -> str:
+    """Words one after the other: "squat, hinge and lunge"."""
+    if len(words) < 2:
+        return "".join(words)
+    text = _translate("{first} and {last}")
+    return text.format(first=", ".join(words[:-1]), last=words[-1])
+
+
+def variable(name: str) -> str:
+    """The word for a training variable; a name that is none of them is its own word."""
+    return {
+        Variable.LOAD.value: _translate("load"),
+        Variable.REPS.value: _translate("reps"),
+        Variable.SETS.value: _translate("sets"),
+        Variable.HOLD.value: _translate("hold"),
+        Variable.TEMPO.value: _translate("tempo"),
+        Variable.VARIATION.value: _translate("variation"),
+    }.get(name, name)
+
+
+def variable_unit(name: str, unit: Unit) -> str:
+    """The unit that stands in a variable's heading; "" for counts and names."""
+    units = {Variable.LOAD.value: unit.value, Variable.HOLD.value: "s", Variable.TEMPO.value: "s"}
+    return units.get(name, "")
+
+
+def cell(variable_name: str, shown: StripCell, unit: Unit) -> str:
+    """What stands in one cell of a step strip."""
+    if shown.label:
+        return shown.label
+    if isinstance(shown.value, str):
+        return shown.value
+    if variable_name == Variable.LOAD.value:
+        return load_number(shown.value, unit)
+    return number(shown.value)
+
+
+def strip_sentence(strip: Sequence[StripVariable], unit: Unit) -> str:
+    """A step strip read aloud: "Reps 10 of 9 to 12, next 11; sets 3 of 3 to 4.\""""
+    parts = [_variable_aloud(part, unit) for part in strip]
+    for index, part in enumerate(strip):
+        if part.rolls_next and index + 1 < len(strip):
+            text = _translate("then {variable} moves")
+            parts[index] += ", " + text.format(variable=variable(strip[index + 1].variable))
+    text = "; ".join(parts)
+    return f"{text[:1].upper()}{text[1:]}." if text else ""
+
+
+def _variable_aloud(part: StripVariable, unit: Unit) -> str:
+    shown = [cell(part.variable, each, unit) for each in part.cells]
+    here = next((text for text, each in zip(shown, part.cells, strict=True) if each.here), "")
+    after = next(
+        (t for t, each in zip(shown, part.cells, strict=True) if each.next and not each.here), ""
+    )
+    words = " ".join(w for w in (variable(part.variable), here or _translate("not set")) if w)
+    if len(shown) > 1:
+        span = _translate("of {first} to {last}").format(first=shown[0], last=shown[-1])
+        words = f"{words} {span}"
+    counted = variable_unit(part.variable, unit)
+    if counted:
+        words = f"{words} {counted}"
+    if after:
+        words = f"{words}, " + _translate("next {value}").format(value=after)
+    return words
+
+
+def prescription(position: Position, unit: Unit, *, bodyweight: bool = False) -> str:
+    """A position in the trade's shorthand: "3 × 10 at 62.5 kg", "4 × 20 s", "3 × 8 with 5 kg"."""
+    amount = hold(position.hold_s) if position.hold_s is not None else f"{position.reps or 0}"
+    text = f"{position.sets} {TIMES} {amount}"
+    if bodyweight:
+        return " ".join(part for part in (text, added_load(position.load_g, unit)) if part)
+    if position.load_g == 0:
+        return text
+    return _translate("{work} at {load}").format(work=text, load=load(position.load_g, unit))
+
+
+def set_words(done: SetDone | AskedSet, unit: Unit) -> str:
+    """One set in short: "10 × 62.5 kg", "20 s"."""
+    amount = hold(done.seconds) if done.seconds is not None else f"{done.reps or 0}"
+    return f"{amount} {TIMES} {load(done.load_g, unit)}" if done.load_g else amount
+
+
+def _day(day: date) -> QDate:
+    return QDate(day.year, day.month, day.day)
+
+
+def _day_first(locale: QLocale, weekday_pattern: str) -> str:
+    dotted = "." if "." in locale.dateFormat(QLocale.FormatType.ShortFormat) else ""
+    return f"{weekday_pattern} d{dotted} MMMM"
