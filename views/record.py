@@ -1,0 +1,166 @@
+"""The record: the repository as screens see it, with one signal for all that changes.
+
+Data flows one way: a screen calls `save` or `remove`, a command writes, ``changed`` tells every
+screen. Each edit can be undone, across screens, by one stack.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from contextlib import contextmanager
+from enum import StrEnum
+from typing import TYPE_CHECKING, Any
+
+from PySide6.QtCore import QObject, Signal
+from PySide6.QtGui import QUndoStack
+
+from db.changes import Changes, Kind
+from db.errors import Conflict, StoreError
+from desktop.training.exercises import Exercise
+from desktop.training.program import Assignment, Line, Program
+from desktop.training.session import Activity, Session
+from desktop.training.trainee import (
+    Absence,
+    BodyMass,
+    DeloadWindow,
+    DismissedCaution,
+    EquipmentFrom,
+    Goal,
+    Trainee,
+)
+from views.undo_commands import RemoveCommand, Report, SaveCommand, StoreCommand
+
+if TYPE_CHECKING:
+    from db.repository import Repository
+
+_EVERYTHING = Changes(kinds=frozenset(Kind))
+
+
+class MessageKind(StrEnum):
+    """How a message is meant; the status line shows each with its own word and colour."""
+
+    DONE = "done"
+    NOTE = "note"
+    ERROR = "error"
+
+
+class Record(QObject):
+    """The repository with undo.
+
+    ``changed(Changes)`` follows every write, undone and redone ones too. ``message(text, kind)``
+    is the one path for words to the coach; text is plain, never markup.
+    """
+
+    changed = Signal(object)
+    message = Signal(str, str)
+
+    def __init__(self, repository: Repository, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._repository = repository
+        self.undo_stack = QUndoStack(self)
+        self._report = Report(self._wrote, self._failed)
+        self._token = repository.changes_token()
+
+    @property
+    def repository(self) -> Repository:
+        """The repository, for reading."""
+        return self._repository
+
+    def save(
+        self, text: str, *aggregates: Any, before: Sequence[Any | None] | None = None
+    ) -> tuple[Any, ...] | None:
+        """Save aggregates as one act called ``text`` ("Rename Bow"); it can be undone.
+
+        New ones have ``id`` None. ``before`` is looked up unless given. Returns them as saved,
+        with identities and revisions, or None where it failed (the coach has been told why).
+        """
+        try:
+            found = tuple(before) if before is not None else tuple(map(self._stored, aggregates))
+        except StoreError as error:
+            self._failed(error)
+            return None
+        command = SaveCommand(text, self._repository, self._report, aggregates, found)
+        return command.saved if self._push(command) else None
+
+    def remove(self, text: str, *aggregates: Any) -> bool:
+        """Remove aggregates, and what hangs on them, as one act that can be undone."""
+        return self._push(RemoveCommand(text, self._repository, self._report, aggregates))
+
+    @contextmanager
+    def together(self, text: str) -> Iterator[None]:
+        """Several saves and removals inside are one act for undo, called ``text``."""
+        self.undo_stack.beginMacro(text)
+        try:
+            yield
+        finally:
+            self.undo_stack.endMacro()
+
+    def say(self, text: str, kind: MessageKind = MessageKind.NOTE) -> None:
+        """Tell the coach something in the quiet line at the foot of the window."""
+        self.message.emit(text, kind.value)
+
+    def reported(self, error: StoreError) -> None:
+        """Tell the coach about an error met while reading."""
+        self._failed(error)
+
+    def look_for_changes_elsewhere(self) -> bool:
+        """Whether another process wrote since the last look; then everything is read again."""
+        token = self._repository.changes_token()
+        if token == self._token:
+            return False
+        self._token = token
+        self.changed.emit(_EVERYTHING)
+        return True
+
+    def _push(self, command: StoreCommand) -> bool:
+        self.undo_stack.push(command)
+        return command.done
+
+    def _wrote(self, changes: Changes) -> None:
+        self.changed.emit(changes)
+
+    def _failed(self, error: StoreError) -> None:
+        remedy = error.remedy or (
+            self.tr("Look at it again, then repeat the change.")
+            if isinstance(error, Conflict)
+            else ""
+        )
+        self.say(" ".join(part for part in (str(error), remedy) if part), MessageKind.ERROR)
+        if isinstance(error, Conflict):
+            self.changed.emit(_EVERYTHING)
+
+    def _stored(self, aggregate: Any) -> Any | None:
+        """What the store holds of an aggregate now; None where it is new."""
+        if not hasattr(aggregate, "id"):
+            return self._repository.coach_settings()
+        if aggregate.id is None:
+            return None
+        return _reader(self._repository, aggregate)()
+
+
+def _reader(store: Repository, aggregate: Any) -> Callable[[], Any]:
+    match aggregate:
+        case Trainee():
+            return lambda: store.trainee(aggregate.id)
+        case Session():
+            return lambda: store.session(aggregate.id)
+        case Line():
+            return lambda: store.line(aggregate.id)
+        case Program():
+            return lambda: store.program(aggregate.id)
+        case Exercise():
+            return lambda: store.exercise(aggregate.key)
+    lists: dict[type, Callable[[int], Iterable[Any]]] = {
+        BodyMass: store.body_masses,
+        EquipmentFrom: store.equipment,
+        Assignment: store.assignments,
+        Activity: store.activities,
+        DeloadWindow: store.deloads,
+        Absence: store.absences,
+        Goal: store.goals,
+        DismissedCaution: store.dismissed,
+    }
+    read = lists[type(aggregate)]
+    return lambda: next(
+        (each for each in read(aggregate.trainee_id) if each.id == aggregate.id), None
+    )

@@ -1,0 +1,71 @@
+"""What every work area is: a widget over the record that shows one trainee, or all."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from db.changes import Changes
+from views.record import Record
+from views.theme import Theme
+
+
+class WorkArea(QWidget):
+    """Base of the screens in the middle of the window. Subclasses override `refresh`.
+
+    ``trainee_id`` is the trainee chosen in the roster (None: none). `refresh` is called when that
+    changes and when the record changes while the area is shown; a hidden area is refreshed when
+    it is shown again. `leave` is asked before another area or trainee is shown: keep drafts there.
+    """
+
+    trainee_wanted = Signal(int)
+    area_wanted = Signal(str)
+
+    def __init__(
+        self, record: Record, today: date, theme: Theme, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self.record = record
+        self.today = today
+        self.theme = theme
+        self.trainee_id: int | None = None
+        self.stale = True
+        self.outer = QVBoxLayout(self)
+        self.outer.setContentsMargins(0, 0, 0, 0)
+        self.outer.setSpacing(0)
+        record.changed.connect(self._record_changed)
+
+    def show_trainee(self, trainee_id: int | None) -> None:
+        """Show another trainee."""
+        if trainee_id != self.trainee_id:
+            self.leave()
+            self.trainee_id = trainee_id
+            self.stale = True
+        self.bring_up_to_date()
+
+    def bring_up_to_date(self) -> None:
+        """Refresh where something changed since the last time."""
+        if self.stale and self.isVisible():
+            self.stale = False
+            self.refresh()
+
+    def refresh(self) -> None:
+        """Read from the record and show."""
+
+    def leave(self) -> None:
+        """Something else will be shown: save drafts."""
+
+    def concerns(self, changes: Changes) -> bool:
+        """Whether a change may alter what this area shows; all trainees' changes do."""
+        return not changes.trainees or self.trainee_id in changes.trainees
+
+    def showEvent(self, event: object) -> None:
+        super().showEvent(event)  # type: ignore[arg-type]
+        self.bring_up_to_date()
+
+    def _record_changed(self, changes: Changes) -> None:
+        if self.concerns(changes):
+            self.stale = True
+            self.bring_up_to_date()
