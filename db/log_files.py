@@ -1,0 +1,358 @@
+"""The training log as a file: text to lines that can be taken and problems named by line.
+
+The format is described in resources/formats.md. Nothing here knows the data file: what the names
+in the log stand for is decided by db.log_import.
+"""
+
+from __future__ import annotations
+
+import csv
+import io
+import re
+from collections import Counter
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field
+from datetime import date
+from pathlib import Path
+from typing import Final, Literal
+
+from rapidfuzz import process
+
+from db.log_rows import COLUMNS, PROBLEM_COLUMN, LogRow, Problem, RowFormat, RowReader
+from desktop.training.quantities import Unit
+
+DateOrder = Literal["day first", "month first"]
+DecimalMark = Literal[".", ","]
+
+SEPARATORS: Final = (",", ";", "\t")
+MOST_BYTES: Final = 200_000_000
+_ISO: Final = re.compile(r"([0-9]{4})-([0-9]{1,2})-([0-9]{1,2})(?:[T ].*)?")
+_DOTTED: Final = re.compile(r"([0-9]{1,2})\.\s?([0-9]{1,2})\.\s?([0-9]{4})")
+_SLASHED: Final = re.compile(r"([0-9]{1,2})([/-])([0-9]{1,2})\2([0-9]{4})")
+_SHORT: Final = re.compile(r"[0-9]{1,2}([./-])[0-9]{1,2}\1[0-9]{2}")
+_COMMA_NUMBER: Final = re.compile(r"[+\-−]?[0-9]*,[0-9]*(?:\s?[a-zA-Z]+)?")
+_POINT_NUMBER: Final = re.compile(r"[+\-−]?[0-9]*\.[0-9]*(?:\s?[a-zA-Z]+)?")
+_COMMA_GROUP: Final = re.compile(r"[+\-−]?[1-9][0-9]{0,2},[0-9]{3}")
+_NUMBER_COLUMNS: Final = ("load", "asked_load", "body_mass", "rir", "asked_rir", "effort")
+_EARLIEST: Final = date(1900, 1, 1)
+_FORMULA_START: Final = re.compile(r"'*[=+\-@\t\r]")
+
+
+class UnreadableLog(ValueError):
+    """The file is no text or no table; the sentence says what was expected."""
+
+
+@dataclass(frozen=True, slots=True)
+class LogPreview:
+    """A log as read: the lines that can be taken and what is wrong with the others.
+
+    ``heading`` and ``cells`` (by line) are as written, so that lines can be handed back.
+    ``remarks`` concern the whole file. ``date_order`` is None where every date is ISO.
+    """
+
+    rows: tuple[LogRow, ...]
+    problems: tuple[Problem, ...]
+    remarks: tuple[str, ...] = ()
+    separator: str = ","
+    decimal_mark: DecimalMark | None = None
+    date_order: DateOrder | None = None
+    heading: tuple[str, ...] = ()
+    cells: dict[int, tuple[str, ...]] = field(default_factory=dict)
+
+    @property
+    def trainees(self) -> tuple[str, ...]:
+        """The names of the trainees in the good lines, in order of appearance."""
+        return tuple(dict.fromkeys(row.trainee for row in self.rows))
+
+
+def read_log(
+    path: Path,
+    *,
+    trainee: str = "",
+    unit: Unit | None = None,
+    date_order: DateOrder | None = None,
+    latest: date | None = None,
+) -> LogPreview:
+    """Read the log at ``path``; UTF-8 (with mark or without), UTF-16 with mark, else Windows-1252.
+
+    For the options see `read_log_text`. Raises UnreadableLog and OSError.
+    """
+    size = path.stat().st_size
+    if size > MOST_BYTES:
+        raise UnreadableLog(f"{path.name} is no training log: {size // 1_000_000} MB are too many")
+    return read_log_text(
+        decode(path.read_bytes()), trainee=trainee, unit=unit, date_order=date_order, latest=latest
+    )
+
+
+def decode(data: bytes) -> str:
+    """The text of a file; raises UnreadableLog where it is none."""
+    if data.startswith((b"\xff\xfe", b"\xfe\xff")):
+        encodings: tuple[str, ...] = ("utf-16",)
+    else:
+        encodings = ("utf-8-sig", "cp1252")
+    for encoding in encodings:
+        try:
+            text = data.decode(encoding)
+        except UnicodeDecodeError:
+            continue
+        if "\0" not in text:
+            return text
+    raise UnreadableLog("this is no text file: a training log is a table of text in UTF-8")
+
+
+def read_log_text(
+    text: str,
+    *,
+    trainee: str = "",
+    unit: Unit | None = None,
+    date_order: DateOrder | None = None,
+    latest: date | None = None,
+) -> LogPreview:
+    """Read a log from its text.
+
+    ``trainee`` and ``unit`` serve lines that name none; ``date_order`` decides what the file
+    leaves open; dates after ``latest`` are problems. Raises UnreadableLog where there is no
+    heading with a date and an exercise, an activity or a body mass.
+    """
+    separator = _separator(text)
+    records, broken = _records(text, separator)
+    if not records:
+        raise UnreadableLog("the file is empty: the first line names the columns")
+    heading_line, heading = records[0]
+    names, remarks = _names(heading)
+    _check_heading(names, trainee)
+    table = [(line, cells) for line, cells in records[1:] if any(cell.strip() for cell in cells)]
+    columns = {name: index for index, name in enumerate(names) if name}
+    row_format, mark = _row_format(table, columns, unit)
+    days = _Days(table, columns["date"], date_order, latest)
+    rows: list[LogRow] = []
+    problems = list(broken)
+    for line, cells in table:
+        row, wrong = _row(line, cells, names, row_format, days, trainee)
+        problems += wrong
+        if not wrong:
+            rows.append(row)
+    return LogPreview(
+        rows=tuple(rows),
+        problems=tuple(problems),
+        remarks=tuple(remarks),
+        separator=separator,
+        decimal_mark=mark,
+        date_order=days.order,
+        heading=tuple(heading),
+        cells={line: tuple(cells) for line, cells in records if line != heading_line},
+    )
+
+
+def write_back(preview: LogPreview, reasons: dict[int, str], target: Path) -> None:
+    """Write the lines named in ``reasons`` to ``target``, as they were, with a column that says
+    why each was not taken. What is mended can be imported again.
+    """
+    names, _ = _names(preview.heading)
+    kept = [index for index, name in enumerate(names) if name != PROBLEM_COLUMN]
+    with target.open("w", encoding="utf-8-sig", newline="") as stream:
+        writer = csv.writer(stream, delimiter=preview.separator, lineterminator="\n")
+        writer.writerow([*(preview.heading[index] for index in kept), PROBLEM_COLUMN])
+        for line in sorted(reasons):
+            if line not in preview.cells:
+                continue
+            cells = preview.cells[line]
+            short = [cells[index] if index < len(cells) else "" for index in kept]
+            spilled = cells[len(names) :]
+            writer.writerow([*(_harmless(cell) for cell in short), reasons[line], *spilled])
+
+
+def neutral(text: str) -> str:
+    """``text`` so that no spreadsheet takes it for a formula; reading takes the mark off again."""
+    return "'" + text if _FORMULA_START.match(text) else text
+
+
+def _harmless(cell: str) -> str:
+    plain = cell.strip().lstrip("+-−").replace(".", "").replace(",", "").replace("/", "")
+    return cell if plain.isdigit() or cell.startswith("'") else neutral(cell)
+
+
+# --- the table ----------------------------------------------------------------------------------
+
+
+def _separator(text: str) -> str:
+    """The separator that splits the first line into the most columns; by default the comma."""
+    first = next((line for line in text.splitlines() if line.strip()), "")
+    return max(SEPARATORS, key=first.count)
+
+
+def _records(text: str, separator: str) -> tuple[list[tuple[int, list[str]]], list[Problem]]:
+    """Records with the line they start in; a broken quotation ends the reading with a problem."""
+    reader = csv.reader(io.StringIO(text, newline=""), delimiter=separator, strict=True)
+    records: list[tuple[int, list[str]]] = []
+    line = 1
+    try:
+        for cells in reader:
+            if cells:
+                records.append((line, [cell.strip() for cell in cells]))
+            line = reader.line_num + 1
+    except csv.Error as error:
+        return records, [Problem(line, "", f"broken quotation, the rest was not read ({error})")]
+    return records, []
+
+
+def _names(heading: Sequence[str]) -> tuple[list[str], list[str]]:
+    """Our name of each column ("" where it is none of ours), and remarks about those."""
+    known = (*COLUMNS, PROBLEM_COLUMN)
+    names: list[str] = []
+    remarks: list[str] = []
+    for cell in heading:
+        name = re.sub(r"[\s_-]+", "_", cell.strip().casefold()).strip("_")
+        if name in known and name not in names:
+            names.append(name)
+            continue
+        names.append("")
+        if name in known:
+            raise UnreadableLog(f"the column {cell!r} stands twice in the heading")
+        if name:
+            near = process.extractOne(name, known, score_cutoff=75)
+            hint = f"; did you mean {near[0]!r}?" if near else ""
+            remarks.append(f"the column {cell!r} is not read{hint}")
+    return names, remarks
+
+
+def _check_heading(names: Sequence[str], trainee: str) -> None:
+    missing = [] if "date" in names else ["date"]
+    if not trainee and "trainee" not in names:
+        missing.append("trainee")
+    if not {"exercise", "activity", "body_mass", "effort"} & set(names):
+        missing.append("exercise")
+    if missing:
+        raise UnreadableLog(
+            f"line 1 must name the columns, and there is no {' and no '.join(missing)} among them: "
+            f"a log has the columns {', '.join(COLUMNS)}"
+        )
+
+
+def _row_format(
+    table: Sequence[tuple[int, list[str]]], columns: dict[str, int], unit: Unit | None
+) -> tuple[RowFormat, DecimalMark | None]:
+    """The decimal mark that the whole file speaks for: the comma only where one stands that can
+    be no thousands, and no point contradicts.
+    """
+    comma = point = False
+    for cell in _column_cells(table, [columns[n] for n in _NUMBER_COLUMNS if n in columns]):
+        if "," in cell and _COMMA_NUMBER.fullmatch(cell) and not _COMMA_GROUP.match(cell):
+            comma = True
+        elif "." in cell and _POINT_NUMBER.fullmatch(cell):
+            point = True
+    if comma and point:
+        return RowFormat(None, mixed=True, unit=unit), None
+    mark: DecimalMark | None = "," if comma else None
+    return RowFormat(mark, unit=unit), mark or ("." if point else None)
+
+
+def _column_cells(table: Sequence[tuple[int, list[str]]], indexes: list[int]) -> Iterator[str]:
+    for _, cells in table:
+        for index in indexes:
+            if index < len(cells) and cells[index]:
+                yield cells[index]
+
+
+def _row(
+    line: int,
+    cells: list[str],
+    names: Sequence[str],
+    row_format: RowFormat,
+    days: _Days,
+    trainee: str,
+) -> tuple[LogRow, list[Problem]]:
+    filled = {name: cell for name, cell in zip(names, cells, strict=False) if cell and name}
+    reader = RowReader(line, filled, row_format)
+    if any(cells[len(names) :]):
+        reader.wrong(
+            "", f"{len(cells)} cells for {len(names)} columns: put numbers and texts that hold "
+            "the separator into double quotation marks"
+        )  # fmt: skip
+    day = days.read(reader)
+    name = reader.text("trainee") or trainee
+    if not name:
+        reader.wrong("trainee", "who? the line names no trainee")
+    row = reader.read(name, day or _EARLIEST)
+    return row, reader.problems
+
+
+# --- dates --------------------------------------------------------------------------------------
+
+
+class _Days:
+    """Reads dates; whether the day or the month comes first is decided by the whole file."""
+
+    def __init__(
+        self,
+        table: Sequence[tuple[int, list[str]]],
+        column: int,
+        order: DateOrder | None,
+        latest: date | None,
+    ) -> None:
+        self._latest = latest
+        self._seen: dict[str, date | str] = {}
+        seen = Counter[str]()
+        for cell in _column_cells(table, [column]):
+            if match := _SLASHED.fullmatch(cell):
+                seen["day first"] += int(match[1]) > 12
+                seen["month first"] += int(match[3]) > 12
+        self._contradiction = order is None and bool(seen["day first"] and seen["month first"])
+        self.order = order
+        if order is None and not self._contradiction:
+            if seen["day first"]:
+                self.order = "day first"
+            elif seen["month first"]:
+                self.order = "month first"
+
+    def read(self, reader: RowReader) -> date | None:
+        """The date of a line; None with a problem noted."""
+        text = reader.text("date")
+        if text not in self._seen:
+            self._seen[text] = self._day(text)
+        found = self._seen[text]
+        if isinstance(found, date):
+            return found
+        reader.wrong("date", found)
+        return None
+
+    def _day(self, text: str) -> date | str:
+        """The date, or what is wrong with it."""
+        if not text:
+            return "no date: write it as 2026-11-30"
+        parts = self._parts(text)
+        if isinstance(parts, str):
+            return parts
+        try:
+            day = date(*parts)
+        except ValueError:
+            return f"{text} is no day of the calendar"
+        if day < _EARLIEST:
+            return f"{text} is before {_EARLIEST.year}"
+        if self._latest is not None and day > self._latest:
+            return f"{text} lies in the future: dates up to {self._latest} are taken"
+        return day
+
+    def _parts(self, text: str) -> tuple[int, int, int] | str:
+        if match := _ISO.fullmatch(text):
+            return int(match[1]), int(match[2]), int(match[3])
+        if match := _DOTTED.fullmatch(text):
+            return int(match[3]), int(match[2]), int(match[1])
+        if _SHORT.fullmatch(text):
+            return f"{text}: write the year with four digits"
+        match = _SLASHED.fullmatch(text)
+        if match is None:
+            return f"{text!r} is no date: write it as 2026-11-30"
+        first, second, year = int(match[1]), int(match[3]), int(match[4])
+        if self._contradiction:
+            return (
+                f"{text}: in this file the day comes first in some dates and the month in others; "
+                "write dates as 2026-11-30"
+            )
+        if self.order is None and first != second:
+            return (
+                f"{text} may be day or month first, and no date of the file tells; say which, or "
+                "write dates as 2026-11-30"
+            )
+        return (year, first, second) if self.order == "month first" else (year, second, first)
