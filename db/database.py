@@ -1,0 +1,301 @@
+"""One data file: opened, checked, brought to the current version, and spoken to.
+
+What is SQLite's alone stands here and in the ladder: pragmas, locks, the online copy, error
+codes. Every thread has its own connection; a worker uses ``connection_context()``.
+"""
+
+from __future__ import annotations
+
+import os
+import sqlite3
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import AbstractContextManager, contextmanager
+from pathlib import Path
+from typing import Any
+
+import peewee
+
+from db.errors import (
+    CannotWrite,
+    DamagedFile,
+    FileBusy,
+    InvalidRecord,
+    NewerFile,
+    NotFound,
+    NotOurFile,
+    StoreError,
+)
+from db.migrations import APPLICATION_ID, LADDER, Rung, climb, version_of
+
+BUSY_SECONDS = 5.0
+LEAST_SQLITE = (3, 37, 0)
+MEMORY = ":memory:"
+
+_MAGIC = b"SQLite format 3\0"
+_PRAGMAS = {
+    "foreign_keys": 1,
+    "synchronous": "FULL",
+    "temp_store": "MEMORY",
+    "trusted_schema": 0,
+    "cache_size": -16000,
+}
+_BUSY = {sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED}
+_DAMAGED = {sqlite3.SQLITE_CORRUPT, sqlite3.SQLITE_NOTADB}
+_NOT_WRITTEN = {
+    sqlite3.SQLITE_READONLY,
+    sqlite3.SQLITE_FULL,
+    sqlite3.SQLITE_IOERR,
+    sqlite3.SQLITE_CANTOPEN,
+    sqlite3.SQLITE_PERM,
+}
+
+
+class Database:
+    """An open data file. Made by `Database.open`; rows go in and out as plain tuples."""
+
+    def __init__(self, path: Path | str) -> None:
+        self.path = path
+        self._database = peewee.SqliteDatabase(
+            str(path), pragmas=_PRAGMAS, timeout=BUSY_SECONDS, lock_type="IMMEDIATE"
+        )
+
+    @classmethod
+    def open(
+        cls, path: Path | str, create: bool = True, ladder: Sequence[Rung] = LADDER
+    ) -> Database:
+        """Open the data file at ``path`` (":memory:" for one that is never kept).
+
+        A missing or empty file is made, for its owner's eyes only, unless ``create`` is False. An
+        older file is copied beside itself and brought to the current version. Raises NotFound,
+        NotOurFile, NewerFile, DamagedFile, FileBusy or CannotWrite; a file that is refused is
+        left as it was.
+        """
+        _require_sqlite(sqlite3.sqlite_version_info)
+        if path != MEMORY:
+            path = Path(path)
+            _prepare_file(path, create)
+        database = cls(path)
+        try:
+            with database._errors():
+                database._take_in(ladder)
+        except BaseException:
+            database.close()
+            raise
+        return database
+
+    def close(self) -> None:
+        """Close this thread's connection; closing twice does nothing."""
+        with self._errors():
+            self._database.close()
+
+    def connection_context(self) -> AbstractContextManager[object]:
+        """A connection of its own for a worker thread, closed at the end of the block."""
+        return _typed(self._database.connection_context())
+
+    @contextmanager
+    def transaction(self) -> Iterator[None]:
+        """All or nothing: everything in the block is one transaction. Blocks may be nested."""
+        with self._errors(), self._database.atomic():
+            yield
+
+    def execute(self, sql: str, parameters: Sequence[object] = ()) -> list[tuple[Any, ...]]:
+        """Run one statement with ``?`` for each parameter, and give all its rows."""
+        with self._errors():
+            return list(self._database.execute_sql(sql, tuple(parameters)).fetchall())
+
+    def execute_many(self, sql: str, rows: Sequence[Sequence[object]]) -> None:
+        """Run one statement for every row of parameters."""
+        with self._errors():
+            self._database.connection().executemany(sql, rows)
+
+    def rows(self, query: Any) -> list[tuple[Any, ...]]:
+        """The rows of a select of `db.schema`, with values converted by its fields."""
+        with self._errors():
+            return list(query.tuples().bind(self._database).execute())
+
+    def change(self, query: Any) -> int:
+        """Run an insert (gives the new id), update or delete (gives the number of rows)."""
+        with self._errors():
+            return int(query.bind(self._database).execute())
+
+    @property
+    def schema_version(self) -> int:
+        """The version of the file's schema."""
+        return int(self.execute("PRAGMA user_version")[0][0])
+
+    @property
+    def data_version(self) -> int:
+        """A number that differs when another connection has written since it was last read."""
+        return int(self.execute("PRAGMA data_version")[0][0])
+
+    @property
+    def query_hooks(self) -> list[Callable[[Any], None]]:
+        """Functions called after each query; for counting and timing."""
+        hooks: list[Callable[[Any], None]] = self._database.query_hooks
+        return hooks
+
+    def quick_check(self) -> list[str]:
+        """What is wrong inside the file, one sentence each; empty when it is sound."""
+        problems = [str(row[0]) for row in self.execute("PRAGMA quick_check")]
+        lost = sorted({str(row[0]) for row in self.execute("PRAGMA foreign_key_check")})
+        found = [] if problems == ["ok"] else problems
+        return found + [f"Rows of {table} refer to missing ones." for table in lost]
+
+    def copy_to(self, target: Path) -> None:
+        """Copy the whole data, as it stands now, to ``target``, while it may be in use.
+
+        The copy is made beside the target, checked, written through to the disk and only then put
+        in its place, so that ``target`` is at any time the old copy or a good new one.
+        """
+        unfinished = target.with_name(target.name + ".unfinished")
+        try:
+            unfinished.unlink(missing_ok=True)
+            _make_private(unfinished)
+            with self._errors(unfinished):
+                self._copy_and_check(unfinished)
+            _write_through(unfinished)
+            os.replace(unfinished, target)
+            _write_through(target.parent)
+        except OSError as error:
+            raise _cannot_write(target, error) from error
+        finally:
+            unfinished.unlink(missing_ok=True)
+
+    def _copy_and_check(self, target: Path) -> None:
+        copy = sqlite3.connect(target, isolation_level=None)
+        try:
+            self._database.connection().backup(copy)
+            copy.execute("PRAGMA journal_mode = DELETE")  # one file, nothing beside it
+            problems = [str(row[0]) for row in copy.execute("PRAGMA quick_check")]
+        finally:
+            copy.close()
+        if problems != ["ok"]:
+            raise DamagedFile(f"The copy {target.name} is damaged: {problems[0]}.")
+
+    def _take_in(self, ladder: Sequence[Rung]) -> None:
+        connection = self._database.connection()
+        self._refuse_foreign(connection, len(ladder))
+        connection.execute("PRAGMA journal_mode = WAL")
+        climb(connection, ladder, self._keep_copy)
+
+    def _refuse_foreign(self, connection: sqlite3.Connection, newest: int) -> None:
+        application = int(connection.execute("PRAGMA application_id").fetchone()[0])
+        version = version_of(connection)
+        tables = int(connection.execute("SELECT count(*) FROM sqlite_master").fetchone()[0])
+        empty = application == 0 and version == 0 and tables == 0
+        if not empty and application != APPLICATION_ID:
+            raise _not_ours(self.path)
+        if version > newest:
+            raise NewerFile(
+                f"{_name(self.path)} was written by a newer version of this program "
+                f"(its data have version {version}, this program knows up to {newest}).",
+                "Install the newer version of the program, or open a backup.",
+            )
+
+    def _keep_copy(self, version: int) -> None:
+        if not isinstance(self.path, Path):
+            return
+        name = f"{self.path.stem}.version-{version}"
+        target = self.path.with_name(name + self.path.suffix)
+        number = 2
+        while target.exists():
+            target = self.path.with_name(f"{name}-{number}{self.path.suffix}")
+            number += 1
+        self.copy_to(target)
+
+    @contextmanager
+    def _errors(self, path: Path | str | None = None) -> Iterator[None]:
+        try:
+            yield
+        except (peewee.DatabaseError, sqlite3.DatabaseError) as error:
+            told = _told(error, path or self.path)
+            if told is None:
+                raise
+            raise told from error
+
+
+def _told(error: Exception, path: Path | str) -> StoreError | None:
+    """The error in the words of the store; None where it is a bug rather than the surroundings."""
+    origin = error if isinstance(error, sqlite3.Error) else error.args[0] if error.args else None
+    extended = getattr(origin, "sqlite_errorcode", None)
+    if extended is None:
+        return None
+    code = extended & 0xFF
+    name = _name(path)
+    if code in _BUSY:
+        return FileBusy(
+            f"{name} is being written by another process.",
+            "Wait until it has finished, or close the other program, and try again.",
+        )
+    if code in _DAMAGED:
+        return DamagedFile(
+            f"{name} is damaged: {origin}.", "Do not go on with it; open the latest backup."
+        )
+    if code in _NOT_WRITTEN:
+        return _cannot_write(path, origin)
+    if code == sqlite3.SQLITE_CONSTRAINT:
+        return InvalidRecord(f"The record breaks a rule of the data: {origin}.")
+    return None
+
+
+def _prepare_file(path: Path, create: bool) -> None:
+    try:
+        if path.is_dir():
+            raise NotOurFile(f"{path} is a folder.", "Name a data file.")
+        if path.exists():
+            with path.open("rb") as file:
+                start = file.read(len(_MAGIC))
+            if start != _MAGIC and (start or not create):
+                raise _not_ours(path)
+        elif create:
+            _make_private(path)
+        else:
+            raise NotFound(f"There is no file {path}.", "Check the name, or make a new data file.")
+    except OSError as error:
+        raise _cannot_write(path, error) from error
+
+
+def _make_private(path: Path) -> None:
+    os.close(os.open(path, os.O_CREAT | os.O_EXCL | os.O_RDWR, 0o600))
+
+
+def _write_through(path: Path) -> None:
+    if path.is_dir() and os.name == "nt":  # folders cannot be opened there
+        return
+    handle = os.open(path, os.O_RDONLY if path.is_dir() else os.O_RDWR)
+    try:
+        os.fsync(handle)
+    finally:
+        os.close(handle)
+
+
+def _require_sqlite(version: tuple[int, ...]) -> None:
+    if version < LEAST_SQLITE:
+        raise StoreError(
+            f"SQLite {'.'.join(map(str, version))} is too old: the data need "
+            f"{'.'.join(map(str, LEAST_SQLITE))} or newer.",
+            "Use a Python that brings a newer SQLite.",
+        )
+
+
+def _not_ours(path: Path | str) -> NotOurFile:
+    return NotOurFile(
+        f"{_name(path)} is not a data file of this program.", "It was left as it is."
+    )
+
+
+def _cannot_write(path: Path | str, error: object) -> CannotWrite:
+    why = getattr(error, "strerror", None) or error
+    return CannotWrite(
+        f"{_name(path)} cannot be read or written: {why}.",
+        "Check that its folder exists, that you may write there and that the disk is not full.",
+    )
+
+
+def _name(path: Path | str) -> str:
+    return path.name if isinstance(path, Path) else "The data"
+
+
+def _typed(context: Any) -> AbstractContextManager[object]:
+    typed: AbstractContextManager[object] = context
+    return typed
