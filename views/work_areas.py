@@ -7,7 +7,7 @@ from datetime import date
 from importlib import import_module
 from typing import Final, cast
 
-from PySide6.QtCore import QT_TRANSLATE_NOOP
+from PySide6.QtCore import QCoreApplication
 
 from views.record import Record
 from views.theme import Theme
@@ -16,12 +16,11 @@ from views.work_area import WorkArea
 
 @dataclass(frozen=True, slots=True)
 class WorkAreaEntry:
-    """One work area: its key in settings, its word in the menu (with a mnemonic), where it is
-    made. The module is imported when the area is first shown.
+    """One work area: its key in settings and where it is made. The module is imported when the
+    area is first shown.
     """
 
     key: str
-    word: str
     module: str
     maker: str
     needs_trainee: bool = True
@@ -39,17 +38,20 @@ PROGRESS: Final = "progress"
 SHEET: Final = "sheet"
 
 WORK_AREAS: Final = (
-    WorkAreaEntry(
-        DESK, QT_TRANSLATE_NOOP("WorkAreas", "&Desk"), "views.desk_overview", "DeskOverview", False
-    ),
-    WorkAreaEntry(
-        PROGRAM, QT_TRANSLATE_NOOP("WorkAreas", "&Program"), "views.program_editor", "ProgramEditor"
-    ),
-    WorkAreaEntry(
-        SESSION, QT_TRANSLATE_NOOP("WorkAreas", "&Session"), "views.session_form", "SessionForm"
-    ),
-    WorkAreaEntry(
-        PROGRESS, QT_TRANSLATE_NOOP("WorkAreas", "P&rogress"), "views.progress_area", "ProgressArea"
-    ),
-    WorkAreaEntry(SHEET, QT_TRANSLATE_NOOP("WorkAreas", "S&heet"), "views.sheet_area", "SheetArea"),
+    WorkAreaEntry(DESK, "views.desk_overview", "DeskOverview", needs_trainee=False),
+    WorkAreaEntry(PROGRAM, "views.program_editor", "ProgramEditor"),
+    WorkAreaEntry(SESSION, "views.session_form", "SessionForm"),
+    WorkAreaEntry(PROGRESS, "views.progress_area", "ProgressArea"),
+    WorkAreaEntry(SHEET, "views.sheet_area", "SheetArea"),
 )
+
+
+def area_word(key: str) -> str:
+    """The word for a work area in the View menu, with its mnemonic."""
+    return {
+        DESK: QCoreApplication.translate("WorkAreas", "&Desk"),
+        PROGRAM: QCoreApplication.translate("WorkAreas", "&Program"),
+        SESSION: QCoreApplication.translate("WorkAreas", "&Session"),
+        PROGRESS: QCoreApplication.translate("WorkAreas", "P&rogress"),
+        SHEET: QCoreApplication.translate("WorkAreas", "S&heet"),
+    }[key]
