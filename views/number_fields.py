@@ -27,6 +27,7 @@ class Wrong(Enum):
 
 
 WRONG: Final = Wrong.WRONG
+translate = QCoreApplication.translate
 
 
 class FieldError(Label):
@@ -262,7 +263,7 @@ class LoadField(NumberField):
         if not super().check():
             return False
         if self.unlikely:
-            text = QCoreApplication.translate("Numbers", "{value}: is this meant?")
+            text = translate("Numbers", "{value}: is this meant?")
             value = words.load(self.grams or 0, self._unit)
             self.error_changed.emit(text.format(value=value))
         return True
@@ -296,24 +297,24 @@ class LengthField(NumberField):
 def quantity_words(wrong: InvalidQuantity) -> str:
     """What is wrong with a number and what is allowed, in the coach's language."""
     text = {
-        "grouped_number": QCoreApplication.translate(
+        "grouped_number": translate(
             "Numbers", "No separators between thousands: write 1250.5 or 1250,5."
         ),
-        "ambiguous_group": QCoreApplication.translate(
+        "ambiguous_group": translate(
             "Numbers",
             "Thousands or a decimal? Write it without the mark, or with two places after it.",
         ),
-        "not_a_number": QCoreApplication.translate(
+        "not_a_number": translate(
             "Numbers", "Not a number: digits, and one decimal point or comma."
         ),
-        "other_decimal_mark": QCoreApplication.translate("Numbers", "The other decimal mark."),
-        "needed": QCoreApplication.translate("Numbers", "Needed: {least} to {most}."),
-        "out_of_range": QCoreApplication.translate("Numbers", "Allowed: {least} to {most}."),
-        "load_out_of_range": QCoreApplication.translate("Numbers", "At most {most} {unit}."),
-        "too_many_decimals": QCoreApplication.translate(
+        "other_decimal_mark": translate("Numbers", "The other decimal mark."),
+        "needed": translate("Numbers", "Needed: {least} to {most}."),
+        "out_of_range": translate("Numbers", "Allowed: {least} to {most}."),
+        "load_out_of_range": translate("Numbers", "At most {most} {unit}."),
+        "too_many_decimals": translate(
             "Numbers", "At most {decimals} places after the decimal mark."
         ),
     }.get(wrong.code, str(wrong))
     if wrong.code == "too_many_decimals" and wrong.values.get("decimals") == 0:
-        return QCoreApplication.translate("Numbers", "A whole number.")
+        return translate("Numbers", "A whole number.")
     return text.format(**wrong.values)

@@ -17,14 +17,12 @@ from desktop.training.quantities import Unit, in_unit
 from desktop.training.session import AskedSet, SetDone
 from desktop.training.target import StripCell, StripVariable
 
+translate = QCoreApplication.translate
+
 MINUS = "\N{MINUS SIGN}"
 TIMES = "\N{MULTIPLICATION SIGN}"
 DOT = " \N{MIDDLE DOT} "
 ARROW = "\N{RIGHTWARDS ARROW}"
-
-
-def _translate(text: str) -> str:
-    return QCoreApplication.translate("Words", text)
 
 
 def number(value: Decimal | float, most_decimals: int = 2, locale: QLocale | None = None) -> str:
@@ -50,7 +48,11 @@ def added_load(load_g: int, unit: Unit) -> str:
     """A load on the bodyweight axis: "with 5 kg", "with 20 kg of help", or "" for none."""
     if load_g == 0:
         return ""
-    text = _translate("with {load}") if load_g > 0 else _translate("with {load} of help")
+    text = (
+        translate("Words", "with {load}")
+        if load_g > 0
+        else translate("Words", "with {load} of help")
+    )
     return text.format(load=load(abs(load_g), unit))
 
 
@@ -76,14 +78,42 @@ def hold(seconds: int) -> str:
 
 def minutes(count: int) -> str:
     """Minutes: "48 min"."""
-    return _translate("{count} min").format(count=count)
+    return translate("Words", "{count} min").format(count=count)
 
 
 def days(count: int) -> str:
     """A number of days: "1 day", "19 days"."""
-    return QCoreApplication.translate("Words", "%n day(s)", "", count).replace(
-        "(s)", "" if count == 1 else "s"
-    )
+    if count == 1:
+        return translate("Words", "1 day")
+    return translate("Words", "{count} days").format(count=number(count))
+
+
+def weeks(count: int) -> str:
+    """A number of weeks: "1 week", "8 weeks"."""
+    if count == 1:
+        return translate("Words", "1 week")
+    return translate("Words", "{count} weeks").format(count=number(count))
+
+
+def reps(count: int) -> str:
+    """A number of repetitions: "1 rep", "8 reps"."""
+    if count == 1:
+        return translate("Words", "1 rep")
+    return translate("Words", "{count} reps").format(count=number(count))
+
+
+def sets(count: int) -> str:
+    """A number of sets: "1 set", "3 sets"."""
+    if count == 1:
+        return translate("Words", "1 set")
+    return translate("Words", "{count} sets").format(count=number(count))
+
+
+def times(count: int) -> str:
+    """How often: "once", "twice", "3 times"."""
+    if count in (1, 2):
+        return translate("Words", "once") if count == 1 else translate("Words", "twice")
+    return translate("Words", "{count} times").format(count=number(count))
 
 
 def long_day(day: date, locale: QLocale | None = None) -> str:
@@ -136,19 +166,19 @@ def listed(words: Sequence[str]) -> str:
     """Words one after the other: "squat, hinge and lunge"."""
     if len(words) < 2:
         return "".join(words)
-    text = _translate("{first} and {last}")
+    text = translate("Words", "{first} and {last}")
     return text.format(first=", ".join(words[:-1]), last=words[-1])
 
 
 def variable(name: str) -> str:
     """The word for a training variable; a name that is none of them is its own word."""
     return {
-        Variable.LOAD.value: _translate("load"),
-        Variable.REPS.value: _translate("reps"),
-        Variable.SETS.value: _translate("sets"),
-        Variable.HOLD.value: _translate("hold"),
-        Variable.TEMPO.value: _translate("tempo"),
-        Variable.VARIATION.value: _translate("variation"),
+        Variable.LOAD.value: translate("Words", "load"),
+        Variable.REPS.value: translate("Words", "reps"),
+        Variable.SETS.value: translate("Words", "sets"),
+        Variable.HOLD.value: translate("Words", "hold"),
+        Variable.TEMPO.value: translate("Words", "tempo"),
+        Variable.VARIATION.value: translate("Words", "variation"),
     }.get(name, name)
 
 
@@ -174,7 +204,7 @@ def strip_sentence(strip: Sequence[StripVariable], unit: Unit) -> str:
     parts = [_variable_aloud(part, unit) for part in strip]
     for index, part in enumerate(strip):
         if part.rolls_next and index + 1 < len(strip):
-            text = _translate("then {variable} moves")
+            text = translate("Words", "then {variable} moves")
             parts[index] += ", " + text.format(variable=variable(strip[index + 1].variable))
     text = "; ".join(parts)
     return f"{text[:1].upper()}{text[1:]}." if text else ""
@@ -186,15 +216,17 @@ def _variable_aloud(part: StripVariable, unit: Unit) -> str:
     after = next(
         (t for t, each in zip(shown, part.cells, strict=True) if each.next and not each.here), ""
     )
-    words = " ".join(w for w in (variable(part.variable), here or _translate("not set")) if w)
+    words = " ".join(
+        w for w in (variable(part.variable), here or translate("Words", "not set")) if w
+    )
     if len(shown) > 1:
-        span = _translate("of {first} to {last}").format(first=shown[0], last=shown[-1])
+        span = translate("Words", "of {first} to {last}").format(first=shown[0], last=shown[-1])
         words = f"{words} {span}"
     counted = variable_unit(part.variable, unit)
     if counted:
         words = f"{words} {counted}"
     if after:
-        words = f"{words}, " + _translate("next {value}").format(value=after)
+        words = f"{words}, " + translate("Words", "next {value}").format(value=after)
     return words
 
 
@@ -206,7 +238,9 @@ def prescription(position: Position, unit: Unit, *, bodyweight: bool = False) ->
         return " ".join(part for part in (text, added_load(position.load_g, unit)) if part)
     if position.load_g == 0:
         return text
-    return _translate("{work} at {load}").format(work=text, load=load(position.load_g, unit))
+    return translate("Words", "{work} at {load}").format(
+        work=text, load=load(position.load_g, unit)
+    )
 
 
 def set_words(done: SetDone | AskedSet, unit: Unit) -> str:

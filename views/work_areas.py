@@ -31,6 +31,8 @@ class WorkAreaEntry:
         return cast(WorkArea, maker(record, today, theme))
 
 
+translate = QCoreApplication.translate
+
 DESK: Final = "desk"
 PROGRAM: Final = "program"
 SESSION: Final = "session"
@@ -49,9 +51,9 @@ WORK_AREAS: Final = (
 def area_word(key: str) -> str:
     """The word for a work area in the View menu, with its mnemonic."""
     return {
-        DESK: QCoreApplication.translate("WorkAreas", "&Desk"),
-        PROGRAM: QCoreApplication.translate("WorkAreas", "&Program"),
-        SESSION: QCoreApplication.translate("WorkAreas", "&Session"),
-        PROGRESS: QCoreApplication.translate("WorkAreas", "P&rogress"),
-        SHEET: QCoreApplication.translate("WorkAreas", "S&heet"),
+        DESK: translate("WorkAreas", "&Desk"),
+        PROGRAM: translate("WorkAreas", "&Program"),
+        SESSION: translate("WorkAreas", "&Session"),
+        PROGRESS: translate("WorkAreas", "P&rogress"),
+        SHEET: translate("WorkAreas", "S&heet"),
     }[key]
