@@ -114,12 +114,16 @@ class HoldGeometry:
 
 @dataclass(frozen=True, slots=True)
 class BodyShare:
-    """A fixed share of body mass, as a fraction, by sex, with its uncertainty and source."""
+    """A fixed share of body mass, as a fraction, by sex, with its uncertainty and source.
+
+    ``published``: measured and published; else modelled.
+    """
 
     male: float
     female: float
     plus_minus: float
     source: str
+    published: bool = False
 
 
 @dataclass(frozen=True, slots=True)
