@@ -335,8 +335,8 @@ class Surroundings:
     """What surrounds a line on a day: what can be loaded, set up, and what the body weighs.
 
     ``loads_g``: reachable loads, sorted, signed on the bodyweight axis; None: any load.
-    ``scale``: variations known, easiest first, those that can be set up marked available. With ``bodyweight`` the effective
-    load is share x body mass + load, else the external load alone.
+    ``scale``: variations known, easiest first, those that can be set up marked available. With
+    ``bodyweight`` the effective load is share x body mass + load, else the external load alone.
     """
 
     loads_g: tuple[int, ...] | None = None

@@ -17,7 +17,8 @@ class ReasonCode(StrEnum):
 
     START = "start"  # kind
     GROW = "grow"  # variable, before, after, amount, day
-    ROLL_OVER = "roll over"  # variable, before, after, amount, day, restart, over; share_before, share_after, plus_minus
+    # variable, before, after, amount, day, restart, over; share_before, share_after, plus_minus
+    ROLL_OVER = "roll over"
     REPEAT_MET = "repeat met"  # streak, needed
     REPEAT_RESERVE = "repeat reserve"  # rir (None: not told), needed
     REPEAT_LAST_SET = "repeat last set"  # done, needed

@@ -98,7 +98,8 @@ class State:
     says that nothing is asked; ``steps`` since ``counting_from`` serve the frequency condition.
     ``before_growth``: what was asked before the last session's step, where that was a growth.
     ``fixed_reps``: the repetitions that a rule without a range of them returns to after an
-    in-between. ``correctable``: how many sessions may still correct the starting point.
+    in-between. ``vouched``: the day of the coach's last word, from which a gap counts anew.
+    ``correctable``: how many sessions may still correct the starting point.
     """
 
     position: Position | None
@@ -120,6 +121,7 @@ class State:
     correctable: int = 0
     before_growth: Position | None = None
     fixed_reps: int | None = None
+    vouched: date | None = None
     reason: Reason | None = None
 
 

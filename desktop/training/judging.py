@@ -1,0 +1,256 @@
+"""What was done against what was asked: the outcome of one session for one line."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+from itertools import zip_longest
+
+from desktop.training.demand import demand, effective_load_g, rank
+from desktop.training.position import (
+    CriterionKind,
+    ProgressionRule,
+    ProgressionSettings,
+    SchemeKind,
+    Surroundings,
+)
+from desktop.training.quantities import SAME_LOAD_G, at_least, same_load
+from desktop.training.session import AskedSet, Outcome, SetDone
+
+
+@dataclass(frozen=True, slots=True)
+class Judgement:
+    """A session's result. ``met`` counts the asked sets that were met; ``fulfils``: the rule's
+    criterion holds in this session; ``too_hard``: reserve reported well under its target.
+    ``total``: clean amount over all working sets; ``lead`` the set that speaks for the session;
+    ``last`` the last one asked; ``last_over``: its amount beyond what was asked.
+    """
+
+    outcome: Outcome
+    met: int
+    asked: int
+    total: int
+    fulfils: bool
+    too_hard: bool
+    lead: SetDone
+    last: SetDone
+    last_over: int
+
+
+def judge(
+    asked: Sequence[AskedSet],
+    sets: Sequence[SetDone],
+    rule: ProgressionRule,
+    around: Surroundings,
+    last_total: Callable[[int, str | None], int | None],
+    settings: ProgressionSettings,
+) -> Judgement:
+    """Judge the working sets of one session; there must be at least one, and one set asked.
+
+    ``last_total(load_g, variation)`` gives the clean total the last time at that place, or None.
+    Sides of a unilateral exercise count as one set by the weaker side. For schemes with a lead
+    set that one alone is judged; for a total the sum.
+    """
+    done = weaker_sides(sets)
+    lead_asked, lead = lead_pair(asked, done, rule)
+    if rule.scheme.kind is SchemeKind.TOTAL:
+        met, of, surplus = _total_met(asked, done, around)
+    elif rule.scheme.kind is SchemeKind.STRAIGHT:
+        met, of, surplus = _each_met(asked, done, around)
+    else:
+        met, of, surplus = _each_met([lead_asked], [lead], around)
+    last_asked, last = _last_pair(asked, done, lead_asked, lead, rule)
+    total = sum(each.amount for each in done)
+    if met == of:
+        outcome = Outcome.EXCEEDED if surplus else Outcome.MET
+    elif len(done) < of and met == len(done):
+        outcome = Outcome.PARTIAL
+    elif _improved(lead_asked, done, last_total, around):
+        outcome = Outcome.IMPROVED
+    else:
+        outcome = Outcome.MISSED
+    all_met = outcome in (Outcome.MET, Outcome.EXCEEDED)
+    last_over = last.amount - _amount(last_asked)
+    return Judgement(
+        outcome=outcome,
+        met=met,
+        asked=of,
+        total=total,
+        fulfils=all_met and _fulfils(rule, last, last_over),
+        too_hard=_too_hard(rule, last, settings),
+        lead=lead,
+        last=last,
+        last_over=last_over,
+    )
+
+
+def lead_pair(
+    asked: Sequence[AskedSet], done: Sequence[SetDone], rule: ProgressionRule
+) -> tuple[AskedSet, SetDone]:
+    """The set that position and outcome speak of, as asked and as done.
+
+    The first of straight sets; the heaviest of a top set with back-offs and of ascending ones.
+    """
+    if rule.scheme.kind is SchemeKind.ASCENDING:
+        return asked[-1], max(reversed(done), key=lambda each: each.load_g)
+    if rule.scheme.kind is SchemeKind.TOP_AND_BACK_OFF:
+        return asked[0], max(done, key=lambda each: each.load_g)
+    return asked[0], done[0]
+
+
+def _last_pair(
+    asked: Sequence[AskedSet],
+    done: Sequence[SetDone],
+    lead_asked: AskedSet,
+    lead: SetDone,
+    rule: ProgressionRule,
+) -> tuple[AskedSet, SetDone]:
+    """The set whose reserve and surplus count: the last asked, or the lead set of its scheme."""
+    match rule.scheme.kind:
+        case SchemeKind.STRAIGHT:
+            return asked[-1], done[min(len(asked), len(done)) - 1]
+        case SchemeKind.TOTAL:
+            return asked[-1], done[-1]
+        case _:
+            return lead_asked, lead
+
+
+def weaker_sides(sets: Sequence[SetDone]) -> tuple[SetDone, ...]:
+    """Left and right sets paired in order, each pair as its weaker side; others as they are.
+
+    Where only one side was trained its sets stand for themselves.
+    """
+    left = [each for each in sets if each.side == "left"]
+    right = [each for each in sets if each.side == "right"]
+    if not left or not right:
+        return tuple(sets)
+    both = [each for each in sets if not each.side]
+    pairs = [
+        replace(_weaker(a, b), side="") if a and b else replace(one, reps=0, side="")
+        for a, b in zip_longest(left, right)
+        if (one := a or b) is not None
+    ]
+    return (*both, *pairs)
+
+
+def _weaker(a: SetDone, b: SetDone) -> SetDone:
+    weaker = min(a, b, key=lambda each: (each.amount, each.load_g))
+    return replace(weaker, load_g=min(a.load_g, b.load_g), pain=max(a.pain, b.pain))
+
+
+def set_meets(asked: AskedSet, done: SetDone, around: Surroundings) -> bool:
+    """Whether variation, load and clean amount are at least those asked.
+
+    Where load or variation differ, the demand of the whole set decides if it is known.
+    """
+    harder = _variation_at_least(asked.variation, done.variation, around)
+    if harder and at_least(done.load_g, asked.load_g) and done.amount >= _amount(asked):
+        return True
+    same_place = done.variation == asked.variation and same_load(done.load_g, asked.load_g)
+    if same_place or asked.reps is None or not done.reps:
+        return False
+    wanted = demand(asked.load_g, asked.reps, asked.variation, around)
+    reached = demand(done.load_g, done.reps, done.variation, around)
+    return wanted is not None and reached is not None and reached >= wanted - 1e-6
+
+
+def _amount(asked: AskedSet) -> int:
+    return asked.reps if asked.reps is not None else asked.seconds or 0
+
+
+def _variation_at_least(asked: str | None, done: str | None, around: Surroundings) -> bool:
+    if asked == done:
+        return True
+    wanted, reached = rank(around, asked), rank(around, done)
+    return wanted is not None and reached is not None and reached >= wanted
+
+
+def _surpasses(asked: AskedSet, done: SetDone, around: Surroundings) -> bool:
+    """Whether a set that meets what was asked is more than that."""
+    if done.amount > _amount(asked) or done.load_g > asked.load_g + SAME_LOAD_G:
+        return True
+    return done.variation != asked.variation and _variation_at_least(
+        asked.variation, done.variation, around
+    )
+
+
+def _each_met(
+    asked: Sequence[AskedSet], done: Sequence[SetDone], around: Surroundings
+) -> tuple[int, int, bool]:
+    """How many asked sets were met, of how many, and whether more than asked was done.
+
+    Sets asked alike may be met in any order, so that an extra set makes up for a short one.
+    """
+    if all(replace(each, open_ended=False, stop_at=None) == asked[0] for each in asked[1:]):
+        meeting = [each for each in done if set_meets(asked[0], each, around)]
+        surplus = len(meeting) > len(asked) or any(
+            _surpasses(asked[0], each, around) for each in meeting
+        )
+        return min(len(meeting), len(asked)), len(asked), surplus
+    pairs = [(a, d) for a, d in zip(asked, done, strict=False) if set_meets(a, d, around)]
+    surplus = len(done) > len(asked) or any(_surpasses(a, d, around) for a, d in pairs)
+    return len(pairs), len(asked), surplus
+
+
+def _total_met(
+    asked: Sequence[AskedSet], done: Sequence[SetDone], around: Surroundings
+) -> tuple[int, int, bool]:
+    """The total as one set: met where the sets at the asked place or harder add up to it."""
+    wanted = sum(_amount(each) for each in asked)
+    counted = [each for each in done if _place_at_least(asked[0], each, around)]
+    reached = sum(each.amount for each in counted)
+    return int(reached >= wanted), 1, reached > wanted
+
+
+def _place_at_least(asked: AskedSet, done: SetDone, around: Surroundings) -> bool:
+    return at_least(done.load_g, asked.load_g) and _variation_at_least(
+        asked.variation, done.variation, around
+    )
+
+
+def _improved(
+    asked: AskedSet,
+    done: Sequence[SetDone],
+    last_total: Callable[[int, str | None], int | None],
+    around: Surroundings,
+) -> bool:
+    """Whether every set lay at the asked place or above, with more in total than last time."""
+    before = last_total(asked.load_g, asked.variation)
+    if before is None or sum(each.amount for each in done) <= before:
+        return False
+    return all(_place_at_least(asked, each, around) for each in done)
+
+
+def _fulfils(rule: ProgressionRule, last: SetDone, last_over: int) -> bool:
+    match rule.criterion.kind:
+        case CriterionKind.LAST_SET_OVER:
+            return last_over >= rule.criterion.over
+        case CriterionKind.RESERVE:
+            wanted = (rule.target_rir or 0.0) + 1
+            return last.rir is not None and last.rir >= wanted
+        case _:
+            return True
+
+
+def _too_hard(rule: ProgressionRule, last: SetDone, settings: ProgressionSettings) -> bool:
+    """Whether the reserve reported lies well under its target, whatever the criterion."""
+    if rule.target_rir is None or last.rir is None:
+        return False
+    return last.rir <= rule.target_rir - settings.hard_rir_margin
+
+
+def every_set_harder(
+    asked: AskedSet, done: Sequence[SetDone], around: Surroundings, floor: int
+) -> SetDone | None:
+    """The easiest set of a session in which every set lay above the asked load, with at least
+    ``floor`` repetitions; None where that was not so or cannot be compared.
+    """
+    wanted = effective_load_g(asked.load_g, asked.variation, around)
+    if wanted is None:
+        return None
+    reached = [(effective_load_g(each.load_g, each.variation, around), each) for each in done]
+    if any(load is None or load <= wanted + SAME_LOAD_G for load, _ in reached):
+        return None
+    if any(each.amount < floor for each in done):
+        return None
+    return min(reached, key=lambda pair: (pair[0] or 0.0, pair[1].amount))[1]

@@ -1,0 +1,96 @@
+"""Sets from a position: straight, top set with back-offs, ascending, or a total."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from desktop.training.demand import effective_load_g, load_at, load_up
+from desktop.training.position import (
+    CriterionKind,
+    Position,
+    ProgressionRule,
+    SchemeKind,
+    Surroundings,
+)
+from desktop.training.session import AskedSet
+
+OPEN_END = 1  # repetitions past what the criterion needs at which an open last set stops
+
+
+def asked_sets(
+    position: Position, rule: ProgressionRule, around: Surroundings
+) -> tuple[AskedSet, ...]:
+    """The working sets that a position asks, in the order done; loads in grams, reachable.
+
+    Back-off and ascending sets are derived from the lead set and rounded down. A total is spread
+    evenly, the larger sets first.
+    """
+    lead = AskedSet(
+        load_g=position.load_g,
+        reps=position.reps,
+        seconds=position.hold_s if position.reps is None else None,
+        variation=position.variation,
+        tempo_s=position.tempo_s,
+        rir=rule.target_rir,
+    )
+    count = position.sets
+    percent = rule.scheme.percent
+    match rule.scheme.kind:
+        case SchemeKind.TOP_AND_BACK_OFF:
+            back_off = _eased(lead, percent, around)
+            return (lead, *(back_off for _ in range(count - 1)))
+        case SchemeKind.ASCENDING:
+            steps = [percent * (count - 1 - place) for place in range(count - 1)]
+            return (*(_eased(lead, min(step, 90.0), around) for step in steps), lead)
+        case SchemeKind.TOTAL:
+            return _spread(lead, position.amount, count)
+        case SchemeKind.STRAIGHT:
+            return (*(lead for _ in range(count - 1)), _last(lead, rule))
+
+
+def position_asked(
+    asked: tuple[AskedSet, ...], position: Position, rule: ProgressionRule
+) -> Position:
+    """The position that ``asked`` came from: before a step the line stands where it was asked."""
+    lead = asked[-1] if rule.scheme.kind is SchemeKind.ASCENDING else asked[0]
+    total = rule.scheme.kind is SchemeKind.TOTAL
+    reps, seconds = lead.reps, lead.seconds
+    if total:
+        reps = None if reps is None else sum(each.reps or 0 for each in asked)
+        seconds = None if seconds is None else sum(each.seconds or 0 for each in asked)
+    return replace(
+        position,
+        load_g=lead.load_g,
+        reps=reps,
+        hold_s=seconds,
+        sets=len(asked),
+        tempo_s=lead.tempo_s if lead.tempo_s is not None else position.tempo_s,
+        variation=lead.variation if lead.variation is not None else position.variation,
+    )
+
+
+def _last(lead: AskedSet, rule: ProgressionRule) -> AskedSet:
+    """The last straight set: open-ended where the criterion looks past what is asked."""
+    if rule.criterion.kind is not CriterionKind.LAST_SET_OVER or lead.reps is None:
+        return lead
+    stop = lead.reps + rule.criterion.over + OPEN_END
+    return replace(lead, open_ended=True, stop_at=stop)
+
+
+def _eased(lead: AskedSet, percent: float, around: Surroundings) -> AskedSet:
+    effective = effective_load_g(lead.load_g, lead.variation, around)
+    if effective is None:
+        return lead
+    load = load_at(effective * (1 - percent / 100), lead.variation, around)
+    if load is None:
+        least = load_up(around, -(10**9) if around.bodyweight else 1)
+        load = lead.load_g if least is None else min(least, lead.load_g)
+    return replace(lead, load_g=load)
+
+
+def _spread(lead: AskedSet, total: int, count: int) -> tuple[AskedSet, ...]:
+    each, rest = divmod(total, count)
+    amounts = [each + (1 if place < rest else 0) for place in range(count)]
+    if lead.reps is not None:
+        return tuple(replace(lead, reps=amount) for amount in amounts)
+    return tuple(replace(lead, seconds=amount) for amount in amounts)
