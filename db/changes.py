@@ -18,11 +18,13 @@ class Kind(StrEnum):
     PROGRAM = "program"
     ASSIGNMENT = "assignment"
     SESSION = "session"
+    SESSION_CHANGE = "session change"
     ACTIVITY = "activity"
     DELOAD = "deload"
     ABSENCE = "absence"
     GOAL = "goal"
     DISMISSED = "dismissed caution"
+    REMEMBERED_NAME = "remembered name"
     SETTINGS = "settings"
 
 

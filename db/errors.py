@@ -40,4 +40,11 @@ class NotFound(StoreError):
 
 
 class InvalidRecord(StoreError):
-    """The record breaks a rule of the data; the sentence says which and what is allowed."""
+    """The record breaks a rule of the data; the sentence says which and what is allowed.
+
+    ``field`` is where: "name", "lines[0].sets[2].pain"; "" where it is no single field.
+    """
+
+    def __init__(self, sentence: str, remedy: str = "", field: str = "") -> None:
+        super().__init__(sentence, remedy)
+        self.field = field

@@ -7,7 +7,7 @@ Fields convert between columns and the values of the model.
 
 from __future__ import annotations
 
-from datetime import date
+from datetime import UTC, date, datetime
 from enum import StrEnum
 from typing import Any
 
@@ -19,6 +19,8 @@ from desktop.training.exercises import HeightUse, LoadingKind, Measure, Muscle, 
 from desktop.training.position import Position, ProgressionRule
 from desktop.training.program import PhasePurpose
 from desktop.training.quantities import Unit
+from desktop.training.session import ChangeKind
+from desktop.training.session import Session as SessionRecord
 from desktop.training.trainee import AbsenceKind, Clearance, Experience, GoalKind
 
 
@@ -63,11 +65,21 @@ class ValueField(peewee.TextField):
         super().__init__(**options)
         self.kind = kind
 
-    def db_value(self, value: object) -> str:
-        return to_text(value)
+    def db_value(self, value: object) -> str | None:
+        return None if value is None else to_text(value)
 
-    def python_value(self, value: str) -> Any:
-        return from_text(value, self.kind)
+    def python_value(self, value: str | None) -> Any:
+        return None if value is None else from_text(value, self.kind)
+
+
+class MomentField(peewee.TextField):
+    """A moment in UTC, kept as text by ISO 8601."""
+
+    def db_value(self, value: datetime) -> str:
+        return value.astimezone(UTC).isoformat(timespec="microseconds")
+
+    def python_value(self, value: str) -> datetime:
+        return datetime.fromisoformat(value)
 
 
 class Table(peewee.Model):
@@ -288,9 +300,9 @@ class SetDone(Table):
 
 class SessionChange(OfTrainee):
     session_id = peewee.IntegerField()
-    at = peewee.TextField()
-    what = peewee.TextField()
-    before = peewee.TextField(null=True)
+    at = MomentField()
+    what = CodeField(ChangeKind)
+    before = ValueField(SessionRecord, null=True)
 
 
 class Activity(OfTrainee):

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, datetime
 from enum import StrEnum
 
 
@@ -132,5 +132,27 @@ class Activity:
     name: str
     minutes: int
     effort: float
+    id: int | None = None
+    revision: int = 0
+
+
+class ChangeKind(StrEnum):
+    """What was done to a session's record."""
+
+    ENTERED = "entered"
+    CORRECTED = "corrected"
+
+
+@dataclass(frozen=True, slots=True)
+class SessionChange:
+    """One entry of a session's change log: when (UTC), what, and the session as it stood
+    ``before`` a correction.
+    """
+
+    trainee_id: int
+    session_id: int
+    at: datetime
+    what: ChangeKind
+    before: Session | None = None
     id: int | None = None
     revision: int = 0

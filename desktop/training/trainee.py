@@ -148,3 +148,16 @@ class DismissedCaution:
     why: str
     id: int | None = None
     revision: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class RememberedName:
+    """What a trainee calls an exercise in their notes, as the coach once settled it: ``text`` as
+    it was written means the exercise with the key ``exercise``.
+    """
+
+    trainee_id: int
+    text: str
+    exercise: str
+    id: int | None = None
+    revision: int = 0

@@ -1,0 +1,113 @@
+"""Lines with their dated rules, starts and overrides."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from db import schema
+from db.changes import Kind
+from db.codec import to_text
+from db.database import Database
+from db.errors import InvalidRecord
+from db.shelf import Dependants, Reference, Shelf, parts_by_owner
+from db.trainees import OF_TRAINEE
+from db.validity import check_line
+from desktop.training.program import Line, LineStart, Override, RuleRevision
+
+_PARTS = ("rule_revision", "line_start", "line_override")
+
+
+class LineShelf(Shelf[Line]):
+    """What progresses. A line that was trained cannot be removed without its sessions."""
+
+    kind = Kind.LINE
+    record = Line
+    table = schema.Line
+    unique = ("trainee_id", "exercise", "name")
+    references = (OF_TRAINEE, Reference("exercise", schema.Exercise, "key"))
+    dependants = (Dependants(Kind.GOAL, "line_id"),)
+
+    def check(self, aggregate: Line) -> None:
+        check_line(aggregate)
+
+    def refuse_if_needed(self, database: Database, aggregate: Line) -> None:
+        count = database.execute(
+            "SELECT count(*) FROM line_done WHERE line_id = ?", (aggregate.id,)
+        )[0][0]
+        if count:
+            raise InvalidRecord(
+                f"The line of {aggregate.exercise} was trained in sessions: {count}.",
+                "Remove or correct those sessions first.",
+            )
+
+    def build(self, database: Database, rows: list[tuple[Any, ...]]) -> tuple[Line, ...]:
+        identities = [row[0] for row in rows]
+        rules = parts_by_owner(database, _rules, identities)
+        starts = parts_by_owner(database, _starts, identities)
+        overrides = parts_by_owner(database, _overrides, identities)
+        return tuple(
+            Line(
+                **dict(zip(self._names, row, strict=True)),
+                revisions=tuple(RuleRevision(*part) for part in rules.get(row[0], ())),
+                starts=tuple(LineStart(*part) for part in starts.get(row[0], ())),
+                overrides=tuple(Override(*part) for part in overrides.get(row[0], ())),
+            )
+            for row in rows
+        )
+
+    def write_parts(self, database: Database, aggregate: Line) -> None:
+        identity = aggregate.id
+        database.execute_many(
+            "INSERT INTO rule_revision (line_id, place, day, rule) VALUES (?, ?, ?, ?)",
+            [
+                (identity, place, r.day.toordinal(), to_text(r.rule))
+                for place, r in enumerate(aggregate.revisions)
+            ],
+        )
+        database.execute_many(
+            "INSERT INTO line_start (line_id, place, day, position, kind, plus_minus)"
+            " VALUES (?, ?, ?, ?, ?, ?)",
+            [
+                (identity, place, s.day.toordinal(), to_text(s.position), s.kind, s.plus_minus)
+                for place, s in enumerate(aggregate.starts)
+            ],
+        )
+        database.execute_many(
+            "INSERT INTO line_override (line_id, place, day, position, note, entry)"
+            " VALUES (?, ?, ?, ?, ?, ?)",
+            [
+                (identity, place, o.day.toordinal(), to_text(o.position), o.note, o.entry)
+                for place, o in enumerate(aggregate.overrides)
+            ],
+        )
+
+    def delete_parts(self, database: Database, identity: int) -> None:
+        for table in _PARTS:
+            database.execute(f"DELETE FROM {table} WHERE line_id = ?", (identity,))
+
+
+def _rules(identities: list[int]) -> Any:
+    table = schema.RuleRevision
+    return (
+        table.select(table.line_id, table.day, table.rule)
+        .where(table.line_id.in_(identities))
+        .order_by(table.line_id, table.place)
+    )
+
+
+def _starts(identities: list[int]) -> Any:
+    table = schema.LineStart
+    return (
+        table.select(table.line_id, table.day, table.position, table.kind, table.plus_minus)
+        .where(table.line_id.in_(identities))
+        .order_by(table.line_id, table.place)
+    )
+
+
+def _overrides(identities: list[int]) -> Any:
+    table = schema.LineOverride
+    return (
+        table.select(table.line_id, table.day, table.position, table.note, table.entry)
+        .where(table.line_id.in_(identities))
+        .order_by(table.line_id, table.place)
+    )

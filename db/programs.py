@@ -1,0 +1,146 @@
+"""Programs: phases, training days and slots go in and out as one."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from db import schema
+from db.changes import Kind
+from db.codec import to_text
+from db.database import Database
+from db.shelf import Dependants, Shelf, missing, parts_by_owner
+from db.validity import check_program
+from desktop.training.program import Phase, Program, Slot, TrainingDay
+
+
+class ProgramShelf(Shelf[Program]):
+    """Programs. Removing one removes its assignments; sessions keep what they were planned as."""
+
+    kind = Kind.PROGRAM
+    record = Program
+    table = schema.Program
+    unique = ("name",)
+    dependants = (Dependants(Kind.ASSIGNMENT, "program_id"),)
+
+    def check(self, aggregate: Program) -> None:
+        check_program(aggregate)
+
+    def check_references(self, database: Database, aggregate: Program) -> None:
+        known = {row[0] for row in database.execute("SELECT key FROM exercise")}
+        for p, phase in enumerate(aggregate.phases):
+            for d, day in enumerate(phase.days):
+                for s, slot in enumerate(day.slots):
+                    if slot.exercise not in known:
+                        where = f"phases[{p}].days[{d}].slots[{s}].exercise"
+                        raise missing("exercise", slot.exercise, where)
+
+    def build(self, database: Database, rows: list[tuple[Any, ...]]) -> tuple[Program, ...]:
+        identities = [row[0] for row in rows]
+        phases = parts_by_owner(database, _phases, identities)
+        days = parts_by_owner(database, _days, identities)
+        slots = parts_by_owner(database, _slots, identities)
+        return tuple(
+            Program(
+                **dict(zip(self._names, row, strict=True)),
+                phases=_built(
+                    phases.get(row[0], []), days.get(row[0], []), slots.get(row[0], [])
+                ),
+            )
+            for row in rows
+        )
+
+    def write_parts(self, database: Database, aggregate: Program) -> None:
+        phases: list[tuple[object, ...]] = []
+        days: list[tuple[object, ...]] = []
+        slots: list[tuple[object, ...]] = []
+        for p, phase in enumerate(aggregate.phases):
+            phases.append((aggregate.id, p, phase.name, phase.weeks, phase.purpose.value))
+            for d, day in enumerate(phase.days):
+                days.append((aggregate.id, p, d, day.name, day.weekday))
+                slots += [(aggregate.id, p, d, s, *_row(slot)) for s, slot in enumerate(day.slots)]
+        database.execute_many(
+            "INSERT INTO phase (program_id, place, name, weeks, purpose) VALUES (?, ?, ?, ?, ?)",
+            phases,
+        )
+        database.execute_many(
+            "INSERT INTO training_day (program_id, phase_place, place, name, weekday)"
+            " VALUES (?, ?, ?, ?, ?)",
+            days,
+        )
+        database.execute_many(
+            "INSERT INTO slot (program_id, phase_place, day_place, place, exercise, rule, start,"
+            " line_name, rest_s, tempo, pair, note) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+            slots,
+        )
+
+    def delete_parts(self, database: Database, identity: int) -> None:
+        database.execute("DELETE FROM phase WHERE program_id = ?", (identity,))
+
+
+def _row(slot: Slot) -> tuple[object, ...]:
+    return (
+        slot.exercise,
+        to_text(slot.rule),
+        to_text(slot.start),
+        slot.line_name,
+        slot.rest_s,
+        slot.tempo,
+        slot.pair,
+        slot.note,
+    )
+
+
+def _built(
+    phases: list[tuple[Any, ...]], days: list[tuple[Any, ...]], slots: list[tuple[Any, ...]]
+) -> tuple[Phase, ...]:
+    slots_of: dict[tuple[int, int], list[Slot]] = {}
+    for p, d, *slot in slots:
+        slots_of.setdefault((p, d), []).append(Slot(*slot))
+    days_of: dict[int, list[TrainingDay]] = {}
+    for p, d, name, weekday in days:
+        day = TrainingDay(name, tuple(slots_of.get((p, d), ())), weekday)
+        days_of.setdefault(p, []).append(day)
+    return tuple(
+        Phase(name, weeks, tuple(days_of.get(p, ())), purpose) for p, name, weeks, purpose in phases
+    )
+
+
+def _phases(identities: list[int]) -> Any:
+    table = schema.Phase
+    return (
+        table.select(table.program_id, table.place, table.name, table.weeks, table.purpose)
+        .where(table.program_id.in_(identities))
+        .order_by(table.program_id, table.place)
+    )
+
+
+def _days(identities: list[int]) -> Any:
+    table = schema.TrainingDay
+    return (
+        table.select(
+            table.program_id, table.phase_place, table.place, table.name, table.weekday
+        )
+        .where(table.program_id.in_(identities))
+        .order_by(table.program_id, table.phase_place, table.place)
+    )
+
+
+def _slots(identities: list[int]) -> Any:
+    table = schema.Slot
+    return (
+        table.select(
+            table.program_id,
+            table.phase_place,
+            table.day_place,
+            table.exercise,
+            table.rule,
+            table.start,
+            table.line_name,
+            table.rest_s,
+            table.tempo,
+            table.pair,
+            table.note,
+        )
+        .where(table.program_id.in_(identities))
+        .order_by(table.program_id, table.phase_place, table.day_place, table.place)
+    )
