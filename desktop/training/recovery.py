@@ -1,0 +1,312 @@
+"""Recovery: what speaks against asking for more, as cautions with their evidence and source.
+
+Every check is a pure function of plain values and one `Limit` (its threshold, severity and source
+are data); it returns a `Caution` or None. Nothing here changes what is asked: pain, gaps and red
+flags are also obeyed by the model itself, and the caution says why. What points to a deload, and
+what a deload asks, is in `desktop.training.deload`.
+
+Dates that only mark the passing of time are not evidence: see `evidence_key`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from datetime import date
+from enum import StrEnum
+from itertools import pairwise
+from typing import TYPE_CHECKING, Final
+
+from desktop.training.exercises import Muscle, Pattern
+from desktop.training.position import Position, Variable
+from desktop.training.quantities import SAME_LOAD_G, same_load
+from desktop.training.reasons import Reason, ReasonValue
+from desktop.training.trainee import Clearance, Experience
+
+if TYPE_CHECKING:
+    from desktop.training.limits import Limit, Severity
+
+Evidence = tuple[tuple[str, ReasonValue], ...]
+
+ADULT_FROM: Final = 18
+OLDER_FROM: Final = 65
+"""Ages at which the guidance changes (WHO 2020, guidelines on physical activity)."""
+
+PASSING: Final = frozenset({"days", "weeks"})
+"""Names of evidence that grow by themselves from day to day."""
+
+
+class Proposal(StrEnum):
+    """What a caution proposes to do; the screens turn it into an action."""
+
+    SMALLER_STEP = "smaller step"
+    ONE_VARIABLE = "one variable"
+    MOVE_A_DAY = "move a day"
+    ADD_A_SESSION = "add a session"
+    PLAN_A_DELOAD = "plan a deload"
+    VARY_THE_DAYS = "vary the days"
+    CHOOSE_FOR_PAIN = "choose for pain"
+    EASE_BACK_IN = "ease back in"
+    FOLLOW_GUIDANCE = "follow guidance"
+    OTHER_VARIABLE = "other variable"
+    IN_BETWEEN = "in-between"
+    EXTEND_THE_RULE = "extend the rule"
+    RECORD_CLEARANCE = "record clearance"
+    SCREEN = "screen"
+
+
+@dataclass(frozen=True, slots=True)
+class Caution:
+    """Something to look at: which limit, how serious, on what evidence, from which source.
+
+    ``evidence`` is (name, value) pairs: masses in grams, shares as fractions, spans in days or
+    weeks. ``line_id`` None: it concerns the trainee. ``sessions`` are the ids it rests on.
+    """
+
+    limit: str
+    severity: Severity
+    evidence: Evidence
+    source: str
+    proposal: Proposal
+    line_id: int | None = None
+    sessions: tuple[int, ...] = ()
+
+    def __getitem__(self, name: str) -> ReasonValue:
+        for key, value in self.evidence:
+            if key == name:
+                return value
+        raise KeyError(name)
+
+
+def evidence_key(caution: Caution) -> str:
+    """What a dismissal of ``caution`` holds for: the same evidence gives the same text.
+
+    Days and weeks that merely pass are left out, and fractions count to one decimal, so that a
+    caution set aside stays aside until something has really changed.
+    """
+    parts = [f"line {caution.line_id}"] if caution.line_id is not None else []
+    parts += [f"{name} {_plain(value)}" for name, value in caution.evidence if name not in PASSING]
+    return "; ".join(parts)
+
+
+def load_step(
+    limit: Limit,
+    before_g: float,
+    after_g: float,
+    day: date,
+    *,
+    line_id: int | None = None,
+    sessions: tuple[int, ...] = (),
+) -> Caution | None:
+    """A step on ``day`` that raises the effective load (grams) by more than the limit's share."""
+    if before_g <= 0 or after_g <= before_g * (1 + limit.threshold):
+        return None
+    evidence: Evidence = (
+        ("before_g", round(before_g)),
+        ("after_g", round(after_g)),
+        ("over", after_g / before_g - 1),
+        ("day", day),
+    )
+    return _caution(limit, evidence, Proposal.SMALLER_STEP, line_id, sessions)
+
+
+def grown(before: Position, after: Position, scale: Sequence[str] = ()) -> tuple[Variable, ...]:
+    """The variables that ask more at ``after``; ``scale`` lists variation keys, easiest first.
+
+    More repetitions or sets at a lower load or an easier variation are a trade, not growth: none.
+    """
+    place = {key: index for index, key in enumerate(scale)}
+    harder = place.get(after.variation or "", 0) - place.get(before.variation or "", 0)
+    if after.load_g < before.load_g - SAME_LOAD_G or harder < 0:
+        return ()
+    numbers = (v for v in Variable if v not in (Variable.VARIATION, Variable.LOAD))
+    more = [v for v in numbers if (after.value(v) or 0) > (before.value(v) or 0)]
+    if not same_load(before.load_g, after.load_g):
+        more.append(Variable.LOAD)
+    return (*more, Variable.VARIATION) if harder else tuple(more)
+
+
+def several_at_once(
+    limit: Limit,
+    before: Position,
+    after: Position,
+    day: date,
+    *,
+    scale: Sequence[str] = (),
+    line_id: int | None = None,
+    sessions: tuple[int, ...] = (),
+) -> Caution | None:
+    """A step on ``day`` in which more variables grow than the limit allows."""
+    more = grown(before, after, scale)
+    if len(more) <= limit.threshold:
+        return None
+    evidence: Evidence = (("variables", ", ".join(more)), ("day", day))
+    return _caution(limit, evidence, Proposal.ONE_VARIABLE, line_id, sessions)
+
+
+@dataclass(frozen=True, slots=True)
+class HardDay:
+    """A day with hard sets of one pattern: done (with its session) or planned (None)."""
+
+    day: date
+    session_id: int | None = None
+
+
+def too_close(limit: Limit, days: Mapping[Pattern, Iterable[HardDay]]) -> tuple[Caution, ...]:
+    """One caution for each pattern with hard sessions less than the limit's days apart.
+
+    The limit's threshold is the smallest distance in days (2: one full day between). The latest
+    such pair of each pattern is the evidence; two sessions of one day count as one.
+    """
+    found: list[Caution] = []
+    for pattern, given in days.items():
+        by_day = {each.day: each for each in given}
+        ordered = [by_day[day] for day in sorted(by_day)]
+        close = [
+            (first, second)
+            for first, second in pairwise(ordered)
+            if (second.day - first.day).days < limit.threshold
+        ]
+        if not close:
+            continue
+        first, second = close[-1]
+        evidence: Evidence = (
+            ("pattern", pattern.value),
+            ("first", first.day),
+            ("second", second.day),
+            ("planned", second.session_id is None),
+        )
+        ids = tuple(each.session_id for each in close[-1] if each.session_id is not None)
+        found.append(_caution(limit, evidence, Proposal.MOVE_A_DAY, None, ids))
+    return tuple(found)
+
+
+def too_seldom(
+    limit: Limit, sessions_a_week: Mapping[Muscle, float], *, planned: bool
+) -> Caution | None:
+    """Muscle groups with fewer sessions a week than the limit, ``planned`` or done."""
+    seldom = [muscle for muscle, times in sessions_a_week.items() if times < limit.threshold]
+    if not seldom:
+        return None
+    evidence: Evidence = (("muscles", ", ".join(sorted(seldom))), ("planned", planned))
+    return _caution(limit, evidence, Proposal.ADD_A_SESSION)
+
+
+def no_deload(
+    limit: Limit, since: date | None, today: date, experience: Experience
+) -> Caution | None:
+    """No easier week since ``since`` (the last one's end, or the first session) for the limit's
+    weeks. Novices are left out: the survey behind the limit asked competitive athletes.
+    """
+    if since is None or experience is Experience.NOVICE:
+        return None
+    weeks = (today - since).days // 7
+    if weeks < limit.threshold:
+        return None
+    return _caution(limit, (("weeks", weeks), ("since", since)), Proposal.PLAN_A_DELOAD)
+
+
+def monotonous(limit: Limit, monotony: float | None, week_ends: date) -> Caution | None:
+    """A week whose daily loads differ too little; ``monotony`` None (undefined) is no evidence."""
+    if monotony is None or monotony <= limit.threshold:
+        return None
+    evidence: Evidence = (("monotony", monotony), ("week_ends", week_ends))
+    return _caution(limit, evidence, Proposal.VARY_THE_DAYS)
+
+
+def pain(
+    limit: Limit,
+    worst: int,
+    day: date,
+    in_a_row: int,
+    *,
+    line_id: int | None = None,
+    sessions: tuple[int, ...] = (),
+) -> Caution | None:
+    """Pain (0-10) of at least the limit at the last session of a line, ``in_a_row`` times."""
+    if worst < limit.threshold:
+        return None
+    evidence: Evidence = (("pain", worst), ("day", day), ("times", in_a_row))
+    return _caution(limit, evidence, Proposal.CHOOSE_FOR_PAIN, line_id, sessions)
+
+
+def gap(
+    limit: Limit, last: date | None, today: date, *, line_id: int | None = None
+) -> Caution | None:
+    """No session since ``last`` for the limit's days; never trained is no gap."""
+    if last is None or (days := (today - last).days) < limit.threshold:
+        return None
+    return _caution(limit, (("days", days), ("last", last)), Proposal.EASE_BACK_IN, line_id)
+
+
+def minor(limit: Limit, birth_year: int | None, today: date) -> Caution | None:
+    """Guidance for somebody who may be under 18: only the year of birth is known."""
+    if birth_year is None or today.year - birth_year - 1 >= ADULT_FROM:
+        return None
+    return _caution(limit, (("birth_year", birth_year),), Proposal.FOLLOW_GUIDANCE)
+
+
+def older(limit: Limit, birth_year: int | None, today: date) -> Caution | None:
+    """Guidance for somebody who is 65 or becomes so this year."""
+    if birth_year is None or today.year - birth_year < OLDER_FROM:
+        return None
+    return _caution(limit, (("birth_year", birth_year),), Proposal.FOLLOW_GUIDANCE)
+
+
+def plateau(limit: Limit, probability: float, *, line_id: int | None = None) -> Caution | None:
+    """A line that has stopped gaining with a ``probability`` of at least the limit."""
+    if probability < limit.threshold:
+        return None
+    return _caution(limit, (("probability", probability),), Proposal.OTHER_VARIABLE, line_id)
+
+
+def equipment_jump(limit: Limit, why: Reason, *, line_id: int | None = None) -> Caution:
+    """The equipment's next step is too large; ``why`` is the reason IN_BETWEEN of the target."""
+    return _caution(limit, why.values, Proposal.IN_BETWEEN, line_id)
+
+
+def rule_complete(limit: Limit, at: Position, *, line_id: int | None = None) -> Caution:
+    """Every variable of the line's rule stands at its ceiling ``at``."""
+    names = [*(v for v in Variable if at.value(v) is not None), Variable.VARIATION]
+    values = (at.variation if v is Variable.VARIATION else at.value(v) for v in names)
+    evidence = tuple(zip((name.value for name in names), values, strict=True))
+    return _caution(limit, evidence, Proposal.EXTEND_THE_RULE, line_id)
+
+
+def clearance_missing(
+    red_flags: Iterable[date], refused: date | None, clearances: Iterable[Clearance]
+) -> date | None:
+    """The latest day that asks for a licensed professional's clearance and has none since.
+
+    ``red_flags`` are days with a red flag, ``refused`` the day of a screening that was not clear.
+    A clearance of the same day counts. None: nothing stands in the way.
+    """
+    asking = max((*red_flags, *([refused] if refused else [])), default=None)
+    cleared = max((each.day for each in clearances), default=None)
+    if asking is None or (cleared is not None and cleared >= asking):
+        return None
+    return asking
+
+
+def red_flag(limit: Limit, day: date, sessions: tuple[int, ...] = ()) -> Caution:
+    """A red flag, or a screening that was not clear, on ``day``, and no clearance since."""
+    return _caution(limit, (("day", day),), Proposal.RECORD_CLEARANCE, None, sessions)
+
+
+def screening(limit: Limit, screened: date | None) -> Caution | None:
+    """Nobody has asked the health questions yet."""
+    return None if screened is not None else _caution(limit, (), Proposal.SCREEN)
+
+
+def _caution(
+    limit: Limit,
+    evidence: Evidence,
+    proposal: Proposal,
+    line_id: int | None = None,
+    sessions: tuple[int, ...] = (),
+) -> Caution:
+    return Caution(limit.id, limit.severity, evidence, limit.source, proposal, line_id, sessions)
+
+
+def _plain(value: ReasonValue) -> str:
+    return f"{value:.1f}" if isinstance(value, float) else str(value)
