@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from desktop.training.asking import mover_of
-from desktop.training.demand import rank
+from desktop.training.demand import load_up, rank
 from desktop.training.loads import distinct
 from desktop.training.position import Position, Variable, VariableRange
 from desktop.training.progression import Mover, grow, moving_variable
@@ -64,20 +64,11 @@ def _values(ranged: VariableRange, here: Position, following: Position, mover: M
 
 
 def _load_values(ranged: VariableRange, stands: list[int], mover: Mover) -> list[int]:
-    values = list(stands)
-    loads = mover.around.loads_g
-    for _ in range(SHOWN - BEFORE):
-        wanted = max(values) + ranged.increment
-        following = wanted
-        if loads is not None:
-            reachable = [load for load in loads if load >= wanted or same_load(load, wanted)]
-            if not reachable:
-                break
-            following = reachable[0]
-        if ranged.ceiling is not None and following > ranged.ceiling:
-            break
-        values.append(following)
-    return list(distinct(values))
+    """Where the load stands, what comes next, and one step beyond: a load has no end to draw."""
+    beyond = load_up(mover.around, max(stands) + ranged.increment)
+    if beyond is None or (ranged.ceiling is not None and beyond > ranged.ceiling):
+        return list(distinct(stands))
+    return list(distinct([*stands, beyond]))
 
 
 def _variation_cells(
