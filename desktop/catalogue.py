@@ -8,13 +8,10 @@ from pathlib import Path
 from typing import Final
 
 from desktop.entries import Entry, EntryError, as_type, read_entries
-from desktop.training.equipment import Place
 from desktop.training.exercises import Exercise, HeightUse, LoadingKind, Sex, Variation
 from desktop.training.leverage import variation_share
+from desktop.training.scale import HEIGHT_KEY, NEEDS, main_family
 from desktop.training.share import LeverageError, Share
-
-NEEDS: Final = frozenset({*(place.value for place in Place), "box", "step"})
-"""What an exercise or a variation may need besides what makes its load."""
 
 SHIPPED: Final = "exercises.toml"
 
@@ -86,13 +83,16 @@ def _check_variations(entry: Entry, exercise: Exercise) -> None:
             raise entry.error("variations are for bodyweight exercises alone", "variations")
     elif not exercise.variations:
         raise entry.error("a bodyweight exercise lists at least one variation", "variations")
-    seen: dict[str, Variation] = {}
+    seen: set[str] = set()
     for item, variation in enumerate(exercise.variations):
         if not variation.key.strip() or not variation.name.strip():
             raise entry.error("a variation has a key and a name", "variations", item)
         if variation.key in seen:
             raise entry.error(f"variation {variation.key!r} stands twice", "variations", item)
-        seen[variation.key] = variation
+        seen.add(variation.key)
+        if HEIGHT_KEY.fullmatch(variation.key):
+            why = f"the key {variation.key!r} is kept for heights that a trainee owns"
+            raise entry.error(why, "variations", item)
         _check_needs(entry, variation.needs, "variations", item)
     families = [v.family for v in exercise.variations]
     for item, (before, after) in enumerate(pairwise(families), start=1):
@@ -138,7 +138,7 @@ def _share(entry: Entry, variation: Variation, sex: Sex, item: int) -> Share:
 
 def _check_heights(entry: Entry, exercise: Exercise) -> None:
     """Heights make sense where the main scale computes what a height does."""
-    main = [v for v in exercise.variations if v.family == exercise.variations[0].family]
+    main = [v for v in exercise.variations if v.family == main_family(exercise)]
     for use in exercise.heights:
         has = any(v.row if use is HeightUse.BAR else v.push_up for v in main)
         if not has:
