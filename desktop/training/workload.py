@@ -200,8 +200,10 @@ def _week(
 
 def _span(first: date, last: date) -> int:
     count = (last - first).days + 1
-    if not 1 <= count <= MOST_DAYS:
-        raise WorkloadError(f"{first} to {last}: allowed is a span of 1 to {MOST_DAYS} days")
+    if not 1 <= count <= MOST_DAYS or first.year < 2 or last.year > 9998:  # weeks reach out
+        raise WorkloadError(
+            f"{first} to {last}: allowed is a span of 1 to {MOST_DAYS} days in the years 2 to 9998"
+        )
     return count
 
 

@@ -1,0 +1,1 @@
+"""Checks of published values, each with its source beside it."""
