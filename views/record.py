@@ -6,9 +6,11 @@ screen. Each edit can be undone, across screens, by one stack.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
+from datetime import date
 from enum import StrEnum
+from functools import cached_property
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QObject, Signal
@@ -16,7 +18,10 @@ from PySide6.QtGui import QUndoStack
 
 from db.changes import Changes, Kind
 from db.errors import Conflict, StoreError
+from desktop.limits import load_limits
+from desktop.planning import roster as planning
 from desktop.training.exercises import Exercise
+from desktop.training.limits import Limit, LimitId
 from desktop.training.program import Assignment, Line, Program
 from desktop.training.session import Activity, Session
 from desktop.training.trainee import (
@@ -60,11 +65,23 @@ class Record(QObject):
         self.undo_stack = QUndoStack(self)
         self._report = Report(self._wrote, self._failed)
         self._token = repository.changes_token()
+        self._roster: tuple[date, tuple[planning.RosterEntry, ...]] | None = None
 
     @property
     def repository(self) -> Repository:
         """The repository, for reading."""
         return self._repository
+
+    @cached_property
+    def limits(self) -> Mapping[LimitId, Limit]:
+        """The limits of recovery, which hold the sentences of cautions."""
+        return load_limits()
+
+    def roster(self, today: date) -> tuple[planning.RosterEntry, ...]:
+        """Who needs attention, and why; kept until something changes."""
+        if self._roster is None or self._roster[0] != today:
+            self._roster = (today, planning.roster(self._repository, today))
+        return self._roster[1]
 
     def save(
         self, text: str, *aggregates: Any, before: Sequence[Any | None] | None = None
@@ -109,7 +126,7 @@ class Record(QObject):
         if token == self._token:
             return False
         self._token = token
-        self.changed.emit(_EVERYTHING)
+        self._wrote(_EVERYTHING)
         return True
 
     def _push(self, command: StoreCommand) -> bool:
@@ -117,6 +134,7 @@ class Record(QObject):
         return command.done
 
     def _wrote(self, changes: Changes) -> None:
+        self._roster = None
         self.changed.emit(changes)
 
     def _failed(self, error: StoreError) -> None:
@@ -127,7 +145,7 @@ class Record(QObject):
         )
         self.say(" ".join(part for part in (str(error), remedy) if part), MessageKind.ERROR)
         if isinstance(error, Conflict):
-            self.changed.emit(_EVERYTHING)
+            self._wrote(_EVERYTHING)
 
     def _stored(self, aggregate: Any) -> Any | None:
         """What the store holds of an aggregate now; None where it is new."""
@@ -139,17 +157,16 @@ class Record(QObject):
 
 
 def _reader(store: Repository, aggregate: Any) -> Callable[[], Any]:
-    match aggregate:
-        case Trainee():
-            return lambda: store.trainee(aggregate.id)
-        case Session():
-            return lambda: store.session(aggregate.id)
-        case Line():
-            return lambda: store.line(aggregate.id)
-        case Program():
-            return lambda: store.program(aggregate.id)
-        case Exercise():
-            return lambda: store.exercise(aggregate.key)
+    singles: dict[type, Callable[[int], Any]] = {
+        Trainee: store.trainee,
+        Session: store.session,
+        Line: store.line,
+        Program: store.program,
+    }
+    if isinstance(aggregate, Exercise):
+        return lambda: store.exercise(aggregate.key)
+    if single := singles.get(type(aggregate)):
+        return lambda: single(aggregate.id)
     lists: dict[type, Callable[[int], Iterable[Any]]] = {
         BodyMass: store.body_masses,
         EquipmentFrom: store.equipment,

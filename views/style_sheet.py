@@ -30,6 +30,7 @@ QLabel[tone="text"] { color: $text; }
 QFrame[kind="block"] { background: $surface; border: 1px solid $line; border-radius: ${p6}px; }
 QFrame[kind="rule"] { background: $line; border: none; max-height: 1px; min-height: 1px; }
 QWidget[kind="side"] { background: $surface; border: none; border-right: 1px solid $line; }
+QFrame[kind="map"] { background: $surface; border: none; border-left: 1px solid $line; }
 QFrame[kind="banner"][tone="note"] { background: $accent_soft; border: 1px solid $accent; }
 QFrame[kind="banner"][tone="caution"] { background: $caution_soft; border: 1px solid $caution; }
 QFrame[kind="banner"][tone="stop"] { background: $stop_soft; border: 1px solid $stop; }

@@ -9,6 +9,7 @@ raises; therefore failures are caught here, the command is made obsolete, and th
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
+from contextlib import AbstractContextManager
 from dataclasses import dataclass, replace
 from typing import Any, Protocol
 
@@ -24,6 +25,7 @@ class Store(Protocol):
     def save(self, *aggregates: Any) -> Changes: ...
     def remove(self, *aggregates: Any) -> Changes: ...
     def restore(self, *aggregates: Any) -> Changes: ...
+    def transaction(self) -> AbstractContextManager[None]: ...
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +47,8 @@ class StoreCommand(QUndoCommand):
 
     def _run(self, work: Callable[[], Iterable[Changes]]) -> None:
         try:
-            changes = merged(work())
+            with self._store.transaction():
+                changes = merged(work())
         except StoreError as error:
             self.done = False
             self.setObsolete(True)

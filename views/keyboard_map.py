@@ -1,0 +1,65 @@
+"""The keyboard map: every key that acts, by what it does, in a panel at the right."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QFrame, QGridLayout, QVBoxLayout, QWidget
+
+from views.blocks import Label, Page, WordButton
+from views.theme import Theme
+
+Keys = Sequence[tuple[str, str]]
+
+
+class KeyboardMap(QFrame):
+    """What can be done by key; reads the window's menus and the keys of the area shown."""
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setProperty("kind", "map")
+        self._theme = theme
+        self.close_button = WordButton(self.tr("Close"), tone="muted")
+        self.close_button.clicked.connect(self.hide)
+        self._page = Page(theme)
+        outer = QVBoxLayout(self)
+        outer.setContentsMargins(0, 0, 0, 0)
+        outer.addWidget(self._page)
+        self.hide()
+
+    def show_keys(self, groups: Sequence[tuple[str, Keys]]) -> None:
+        """Show groups of (what it does, its keys)."""
+        body = self._page.body
+        self.close_button.setParent(None)
+        while (item := body.takeAt(0)) is not None:
+            if (widget := item.widget()) is not None:
+                widget.deleteLater()
+        for heading, keys in groups:
+            body.addWidget(Label(heading, "heading"))
+            body.addWidget(self._table(keys))
+        body.addStretch(1)
+        body.addWidget(self.close_button)
+        self.setFixedWidth(self._theme.grid(40))
+
+    def _table(self, keys: Keys) -> QWidget:
+        table = QWidget()
+        grid = QGridLayout(table)
+        grid.setContentsMargins(0, 0, 0, self._theme.grid())
+        grid.setHorizontalSpacing(self._theme.grid(2))
+        grid.setVerticalSpacing(self._theme.px(4))
+        grid.setColumnStretch(0, 1)
+        for row, (does, key) in enumerate(keys):
+            grid.addWidget(Label(does, wrap=True), row, 0)
+            grid.addWidget(Label(key, tone="accent"), row, 1)
+        return table
+
+
+def keys_of(actions: Sequence[QAction]) -> list[tuple[str, str]]:
+    """What each action with a key does, and the key as this system writes it."""
+    native = QKeySequence.SequenceFormat.NativeText
+    return [
+        (action.text().replace("&", ""), action.shortcut().toString(native))
+        for action in actions
+        if not action.shortcut().isEmpty()
+    ]

@@ -1,0 +1,283 @@
+"""The roster at the left: one line a trainee, who needs attention and why, and a filter."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from enum import IntEnum
+from typing import Any
+
+from PySide6.QtCore import (
+    QAbstractListModel,
+    QEvent,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    QRect,
+    QRectF,
+    QSize,
+    Qt,
+    Signal,
+)
+from PySide6.QtGui import QFontMetrics, QKeyEvent, QPainter
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QLineEdit,
+    QListView,
+    QStyle,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from desktop.planning.roster import RosterEntry
+from views.blocks import Label
+from views.caution_texts import headline_text, headline_tone
+from views.severity_mark import draw_mark
+from views.theme import TextSize, Theme
+
+_Index = QModelIndex | QPersistentModelIndex
+
+
+class RosterRole(IntEnum):
+    """What else the model answers than the name: the whole entry."""
+
+    ENTRY = Qt.ItemDataRole.UserRole + 1
+
+
+class RosterModel(QAbstractListModel):
+    """Entries of the roster that pass the filter; `set_entries` is the only way they change."""
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._all: tuple[RosterEntry, ...] = ()
+        self._shown: tuple[RosterEntry, ...] = ()
+        self._filter = ""
+
+    @property
+    def shown(self) -> tuple[RosterEntry, ...]:
+        """The entries that pass the filter, in order."""
+        return self._shown
+
+    def set_entries(self, entries: Sequence[RosterEntry]) -> None:
+        """Show other entries."""
+        self._all = tuple(entries)
+        self._refill()
+
+    def set_filter(self, text: str) -> None:
+        """Show only names that hold all words of ``text``, whatever the case."""
+        self._filter = text.casefold()
+        self._refill()
+
+    def row_of(self, trainee_id: int | None) -> int:
+        """Where a trainee stands among those shown; -1 where not."""
+        ids = [entry.trainee.id for entry in self._shown]
+        return ids.index(trainee_id) if trainee_id in ids else -1
+
+    def _refill(self) -> None:
+        parts = self._filter.split()
+        self.beginResetModel()
+        self._shown = tuple(
+            entry
+            for entry in self._all
+            if all(part in entry.trainee.name.casefold() for part in parts)
+        )
+        self.endResetModel()
+
+    def rowCount(self, parent: _Index = QModelIndex()) -> int:
+        return 0 if parent.isValid() else len(self._shown)
+
+    def data(self, index: _Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        if not index.isValid() or index.row() >= len(self._shown):
+            return None
+        entry = self._shown[index.row()]
+        if role == Qt.ItemDataRole.DisplayRole:
+            return entry.trainee.name
+        if role == RosterRole.ENTRY:
+            return entry
+        if role == Qt.ItemDataRole.AccessibleTextRole:
+            return f"{entry.trainee.name}, {headline_text(entry)}"
+        return None
+
+
+class RosterDelegate(QStyledItemDelegate):
+    """Draws a trainee's two lines: the name, and what to look at."""
+
+    def __init__(self, theme: Theme, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._theme = theme
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: _Index) -> QSize:
+        name = QFontMetrics(self._theme.font(TextSize.BODY))
+        line = QFontMetrics(self._theme.font(TextSize.SMALL))
+        inside = 2 * self._theme.px(6) + self._theme.px(2)
+        return QSize(0, name.height() + line.height() + inside)
+
+    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: _Index) -> None:
+        entry = index.data(RosterRole.ENTRY)
+        if entry is None:
+            return
+        rect: QRect = option.rect
+        state: QStyle.StateFlag = option.state
+        chosen = bool(state & QStyle.StateFlag.State_Selected)
+        painter.save()
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        self._draw_ground(painter, rect, state)
+        inside = rect.adjusted(
+            self._theme.px(8), self._theme.px(6), -self._theme.px(8), -self._theme.px(6)
+        )
+        self._draw_words(painter, inside, entry, chosen)
+        painter.restore()
+
+    def _draw_ground(self, painter: QPainter, rect: QRect, state: QStyle.StateFlag) -> None:
+        corner = self._theme.px(3)
+        ground = QRectF(rect).adjusted(0.5, 0.5, -0.5, -0.5)
+        if state & QStyle.StateFlag.State_Selected:
+            painter.setBrush(self._theme.colour("accent_soft"))
+        elif state & QStyle.StateFlag.State_MouseOver:
+            painter.setBrush(self._theme.colour("background"))
+        focused = state & QStyle.StateFlag.State_HasFocus
+        painter.setPen(self._theme.colour("accent") if focused else Qt.PenStyle.NoPen)
+        painter.drawRoundedRect(ground, corner, corner)
+
+    def _draw_words(
+        self, painter: QPainter, inside: QRect, entry: RosterEntry, chosen: bool
+    ) -> None:
+        name_font = self._theme.font(TextSize.BODY, bold=chosen)
+        line_font = self._theme.font(TextSize.SMALL)
+        metrics = QFontMetrics(name_font)
+        room = inside.width()
+        tone = headline_tone(entry)
+        severity = entry.cautions[0].severity if entry.cautions else None
+        if severity is not None and tone in ("caution", "stop"):
+            side = self._theme.px(9)
+            room -= side + self._theme.px(4)
+            top = inside.top() + (metrics.height() - side) / 2
+            place = QRectF(inside.right() - side, top, side, side)
+            draw_mark(painter, place, severity.value, self._theme.colour(tone))
+        painter.setFont(name_font)
+        painter.setPen(self._theme.colour("text"))
+        name = metrics.elidedText(entry.trainee.name, Qt.TextElideMode.ElideRight, room)
+        painter.drawText(inside, Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft, name)
+        painter.setFont(line_font)
+        painter.setPen(self._theme.colour("text" if chosen and tone == "muted" else tone))
+        line = QFontMetrics(line_font).elidedText(
+            headline_text(entry), Qt.TextElideMode.ElideRight, inside.width()
+        )
+        painter.drawText(inside, Qt.AlignmentFlag.AlignBottom | Qt.AlignmentFlag.AlignLeft, line)
+
+
+class Roster(QWidget):
+    """The left side: filter, trainees, how many. ``chosen(trainee_id)`` when another is picked."""
+
+    chosen = Signal(int)
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._theme = theme
+        self._trainee_id: int | None = None
+        self.setProperty("kind", "side")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self.model = RosterModel(self)
+        self.filter = QLineEdit()
+        self.filter.setPlaceholderText(self.tr("Find a trainee"))
+        self.filter.setAccessibleName(self.tr("Find a trainee by name"))
+        self.filter.setClearButtonEnabled(True)
+        self.filter.installEventFilter(self)
+        self.list = QListView()
+        self.list.setProperty("kind", "quiet")
+        self.list.setAccessibleName(self.tr("Roster"))
+        self.list.setModel(self.model)
+        self.list.setItemDelegate(RosterDelegate(theme, self.list))
+        self.list.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.list.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.list.setMouseTracking(True)
+        self.list.setUniformItemSizes(True)
+        self._caption = Label(self.tr("Roster"), "small", "muted")
+        self.count = Label("", "small", "muted", wrap=True)
+        self._column = QVBoxLayout(self)
+        for widget in (self._caption, self.filter):
+            self._column.addWidget(widget)
+        self._column.addWidget(self.list, 1)
+        self._column.addWidget(self.count)
+        self.filter.textChanged.connect(self._filter_changed)
+        self.filter.returnPressed.connect(self._take_first)
+        self.list.selectionModel().currentChanged.connect(self._current_changed)
+        theme.changed.connect(self._space)
+        self._space()
+
+    @property
+    def trainee_id(self) -> int | None:
+        """Who is chosen."""
+        return self._trainee_id
+
+    def set_entries(self, entries: Sequence[RosterEntry]) -> None:
+        """Show other entries; the trainee chosen stays chosen."""
+        self.model.set_entries(entries)
+        self._mark_chosen()
+        self.count.setText(
+            self.tr("1 trainee")
+            if len(entries) == 1
+            else self.tr("{count} trainees").format(count=len(entries))
+        )
+
+    def choose(self, trainee_id: int | None) -> None:
+        """Mark a trainee as chosen; emits ``chosen`` where it is another one."""
+        another = trainee_id != self._trainee_id
+        self._trainee_id = trainee_id
+        self._mark_chosen()
+        if another and trainee_id is not None:
+            self.chosen.emit(trainee_id)
+
+    def step(self, rows: int) -> None:
+        """Choose the trainee so many rows further down; stops at the ends."""
+        if not self.model.shown:
+            return
+        row = self.model.row_of(self._trainee_id) + rows
+        row = max(0, min(len(self.model.shown) - 1, row))
+        self.choose(self.model.shown[row].trainee.id)
+
+    def start_search(self) -> None:
+        """Put the cursor into the filter, ready to type."""
+        self.filter.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        self.filter.selectAll()
+
+    def _filter_changed(self, text: str) -> None:
+        self.model.set_filter(text)
+        self._mark_chosen()
+
+    def _take_first(self) -> None:
+        if self.model.shown:
+            self.choose(self.model.shown[0].trainee.id)
+            self.filter.clear()
+            self.list.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _current_changed(self, current: QModelIndex, _before: QModelIndex) -> None:
+        entry = current.data(RosterRole.ENTRY)
+        if entry is not None and entry.trainee.id is not None:
+            self.choose(entry.trainee.id)
+
+    def _mark_chosen(self) -> None:
+        row = self.model.row_of(self._trainee_id)
+        selection = self.list.selectionModel()
+        if row < 0:
+            selection.clear()
+        elif selection.currentIndex().row() != row or not selection.hasSelection():
+            index = self.model.index(row)
+            selection.setCurrentIndex(index, selection.SelectionFlag.ClearAndSelect)
+            self.list.scrollTo(index)
+
+    def _space(self) -> None:
+        edge = self._theme.grid(2)
+        self.setFixedWidth(self._theme.grid(27))
+        self._column.setContentsMargins(edge, self._theme.grid(2), self._theme.grid(), edge)
+        self._column.setSpacing(self._theme.grid())
+        self.list.doItemsLayout()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        down = isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress
+        if watched is self.filter and down and event.key() == Qt.Key.Key_Down:  # type: ignore[attr-defined]
+            self.list.setFocus(Qt.FocusReason.OtherFocusReason)
+            return True
+        return super().eventFilter(watched, event)
