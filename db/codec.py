@@ -7,12 +7,18 @@ from typing import Any
 
 import msgspec
 
-from db.errors import DamagedFile
+from db.errors import DamagedFile, InvalidRecord
 
 
 def to_text(value: object) -> str:
-    """``value`` (a dataclass of the model, or a tuple) as JSON text."""
-    return msgspec.json.encode(value).decode()
+    """``value`` (a dataclass of the model, or a tuple) as JSON text.
+
+    InvalidRecord where it holds a character that is no text, as a broken paste may.
+    """
+    try:
+        return msgspec.json.encode(value).decode()
+    except UnicodeEncodeError as error:
+        raise InvalidRecord(f"The record holds what is no text: {error}.") from error
 
 
 def from_text(text: str, kind: Any) -> Any:

@@ -9,7 +9,7 @@ from __future__ import annotations
 import os
 import sqlite3
 from collections.abc import Callable, Iterator, Sequence
-from contextlib import AbstractContextManager, contextmanager
+from contextlib import contextmanager
 from pathlib import Path
 from typing import Any
 
@@ -56,7 +56,11 @@ class Database:
     def __init__(self, path: Path | str) -> None:
         self.path = path
         self._database = peewee.SqliteDatabase(
-            str(path), pragmas=_PRAGMAS, timeout=BUSY_SECONDS, lock_type="IMMEDIATE"
+            str(path),
+            pragmas=_PRAGMAS,
+            timeout=BUSY_SECONDS,
+            lock_type="IMMEDIATE",
+            autoconnect=False,
         )
 
     @classmethod
@@ -88,9 +92,20 @@ class Database:
         with self._errors():
             self._database.close()
 
-    def connection_context(self) -> AbstractContextManager[object]:
-        """A connection of its own for a worker thread, closed at the end of the block."""
-        return _typed(self._database.connection_context())
+    @contextmanager
+    def connection_context(self) -> Iterator[None]:
+        """This thread's connection: a worker's own one, closed at the end of the block."""
+        if not self._database.is_closed():
+            yield
+            return
+        if self.path == MEMORY:
+            raise StoreError("Data in memory belong to the thread that made them.")
+        with self._errors():
+            self._database.connect()
+        try:
+            yield
+        finally:
+            self.close()
 
     @contextmanager
     def transaction(self) -> Iterator[None]:
@@ -102,6 +117,11 @@ class Database:
         """Run one statement with ``?`` for each parameter, and give all its rows."""
         with self._errors():
             return list(self._database.execute_sql(sql, tuple(parameters)).fetchall())
+
+    def stream(self, sql: str, parameters: Sequence[object] = ()) -> Iterator[tuple[Any, ...]]:
+        """The rows of one query, one by one, so that a long answer is never held twice."""
+        with self._errors():
+            yield from self._database.execute_sql(sql, tuple(parameters))
 
     def execute_many(self, sql: str, rows: Sequence[Sequence[object]]) -> None:
         """Run one statement for every row of parameters."""
@@ -212,6 +232,8 @@ class Database:
             if told is None:
                 raise
             raise told from error
+        except (UnicodeEncodeError, OverflowError) as error:
+            raise InvalidRecord(f"The record holds what cannot be kept: {error}.") from error
 
 
 def _told(error: Exception, path: Path | str) -> StoreError | None:
@@ -279,9 +301,7 @@ def _require_sqlite(version: tuple[int, ...]) -> None:
 
 
 def _not_ours(path: Path | str) -> NotOurFile:
-    return NotOurFile(
-        f"{_name(path)} is not a data file of this program.", "It was left as it is."
-    )
+    return NotOurFile(f"{_name(path)} is not a data file of this program.", "It was left as it is.")
 
 
 def _cannot_write(path: Path | str, error: object) -> CannotWrite:
@@ -294,8 +314,3 @@ def _cannot_write(path: Path | str, error: object) -> CannotWrite:
 
 def _name(path: Path | str) -> str:
     return path.name if isinstance(path, Path) else "The data"
-
-
-def _typed(context: Any) -> AbstractContextManager[object]:
-    typed: AbstractContextManager[object] = context
-    return typed

@@ -46,6 +46,9 @@ class ExerciseShelf(Shelf[Exercise]):
     table = schema.Exercise
     unique = ("key",)
 
+    def called(self, aggregate: Exercise) -> str:
+        return f"an exercise with the key {aggregate.key!r}"
+
     def check(self, aggregate: Exercise) -> None:
         check_exercise(aggregate)
 

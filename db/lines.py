@@ -27,6 +27,9 @@ class LineShelf(Shelf[Line]):
     references = (OF_TRAINEE, Reference("exercise", schema.Exercise, "key"))
     dependants = (Dependants(Kind.GOAL, "line_id"),)
 
+    def called(self, aggregate: Line) -> str:
+        return f"a line of {aggregate.exercise} called {aggregate.name!r}"
+
     def check(self, aggregate: Line) -> None:
         check_line(aggregate)
 

@@ -22,6 +22,9 @@ class ProgramShelf(Shelf[Program]):
     unique = ("name",)
     dependants = (Dependants(Kind.ASSIGNMENT, "program_id"),)
 
+    def called(self, aggregate: Program) -> str:
+        return f"a program called {aggregate.name}"
+
     def check(self, aggregate: Program) -> None:
         check_program(aggregate)
 
@@ -42,9 +45,7 @@ class ProgramShelf(Shelf[Program]):
         return tuple(
             Program(
                 **dict(zip(self._names, row, strict=True)),
-                phases=_built(
-                    phases.get(row[0], []), days.get(row[0], []), slots.get(row[0], [])
-                ),
+                phases=_built(phases.get(row[0], []), days.get(row[0], []), slots.get(row[0], [])),
             )
             for row in rows
         )
@@ -117,9 +118,7 @@ def _phases(identities: list[int]) -> Any:
 def _days(identities: list[int]) -> Any:
     table = schema.TrainingDay
     return (
-        table.select(
-            table.program_id, table.phase_place, table.place, table.name, table.weekday
-        )
+        table.select(table.program_id, table.phase_place, table.place, table.name, table.weekday)
         .where(table.program_id.in_(identities))
         .order_by(table.program_id, table.phase_place, table.place)
     )

@@ -4,21 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator
 from contextlib import contextmanager
-from dataclasses import replace
 from datetime import date, datetime
 from typing import Any, TypeVar
 
 from db import schema
-from db.changes import Changes, Kind
-from db.codec import from_text, to_text
+from db.aggregates import Aggregates
+from db.changes import Changes
 from db.database import Database
-from db.errors import Conflict, InvalidRecord, NotFound
-from db.exercises import ExerciseShelf, sync_catalogue
-from db.lines import LineShelf
-from db.programs import ProgramShelf
-from db.sessions import SessionChangeShelf, SessionShelf, sessions_where, utc_now
-from db.shelf import Shelf
-from db.trainees import shelves_of_trainees
+from db.errors import NotFound
+from db.exercises import sync_catalogue
+from db.sessions import sessions_where, utc_now
 from desktop.training.coach import CoachSettings
 from desktop.training.exercises import Exercise
 from desktop.training.program import Assignment, Line, Program
@@ -36,43 +31,13 @@ from desktop.training.trainee import (
 
 A = TypeVar("A")
 
-# What another kind refers to comes back before it.
-_ORDER = (
-    Kind.EXERCISE,
-    Kind.TRAINEE,
-    Kind.PROGRAM,
-    Kind.BODY_MASS,
-    Kind.EQUIPMENT,
-    Kind.LINE,
-    Kind.ASSIGNMENT,
-    Kind.SESSION,
-    Kind.SESSION_CHANGE,
-    Kind.ACTIVITY,
-    Kind.DELOAD,
-    Kind.ABSENCE,
-    Kind.GOAL,
-    Kind.DISMISSED,
-    Kind.REMEMBERED_NAME,
-)
-
 
 class Repository:
     """Reads and whole-aggregate writes over one `Database`."""
 
     def __init__(self, database: Database, now: Callable[[], datetime] = utc_now) -> None:
         self.database = database
-        self._exercises = ExerciseShelf()
-        changes = SessionChangeShelf()
-        shelves: tuple[Shelf[Any], ...] = (
-            *shelves_of_trainees(),
-            self._exercises,
-            LineShelf(),
-            ProgramShelf(),
-            SessionShelf(changes, now),
-            changes,
-        )
-        self._by_record: dict[type, Shelf[Any]] = {shelf.record: shelf for shelf in shelves}
-        self._by_kind = {shelf.kind: shelf for shelf in shelves}
+        self._aggregates = Aggregates(database, now)
 
     # Trainees and what is known of them
 
@@ -212,17 +177,12 @@ class Repository:
 
     def coach_settings(self) -> CoachSettings:
         """The coach's settings; the defaults where none were saved."""
-        rows = self.database.execute("SELECT value, revision FROM coach_settings")
-        if not rows:
-            return CoachSettings()
-        text, revision = rows[0]
-        settings: CoachSettings = from_text(text, CoachSettings)
-        return replace(settings, revision=revision)
+        return self._aggregates.settings()
 
     def sync_catalogue(self, exercises: Iterable[Exercise]) -> Changes:
         """Bring the shipped exercises up to date; the coach's own are left as they are."""
-        written = sync_catalogue(self.database, self._exercises, exercises)
-        return self._changes(written)
+        written = sync_catalogue(self.database, self._aggregates.exercises, exercises)
+        return self._aggregates.changes(written)
 
     def changes_token(self) -> int:
         """A number that differs once another connection or process has written."""
@@ -243,8 +203,7 @@ class Repository:
         one breaks a rule of the data. A session whose place on its day is taken goes behind the
         last one of that day.
         """
-        with self.transaction():
-            return self._changes([self._save(aggregate) for aggregate in aggregates])
+        return self._aggregates.save(aggregates)
 
     def remove(self, *aggregates: Any) -> Changes:
         """Remove aggregates and all that cannot be without them.
@@ -252,94 +211,27 @@ class Repository:
         ``saved`` holds everything that was removed, as it was, for `restore`. Raises Conflict
         where one was changed since it was read, InvalidRecord while something else needs it.
         """
-        with self.transaction():
-            doomed: dict[tuple[Kind, int], Any] = {}
-            for aggregate in aggregates:
-                shelf = self._shelf(aggregate)
-                self._gather(shelf, shelf.current(self.database, aggregate), doomed)
-            removed = sorted(doomed.values(), key=self._rank)
-            for aggregate in reversed(removed):
-                self._shelf(aggregate).remove(self.database, aggregate)
-        return self._changes(removed)
+        return self._aggregates.remove(aggregates)
 
     def restore(self, *aggregates: Any) -> Changes:
         """Write removed aggregates back as themselves, in whichever order they come."""
-        with self.transaction():
-            for aggregate in sorted(aggregates, key=self._rank):
-                self._shelf(aggregate).restore(self.database, aggregate)
-        return self._changes(aggregates)
+        return self._aggregates.restore(aggregates)
 
-    def _save(self, aggregate: Any) -> Any:
-        if isinstance(aggregate, CoachSettings):
-            return self._save_settings(aggregate)
-        shelf = self._shelf(aggregate)
-        write = shelf.insert if aggregate.id is None else shelf.update
-        return write(self.database, aggregate)
-
-    def _save_settings(self, settings: CoachSettings) -> CoachSettings:
-        if self.coach_settings().revision != settings.revision:
-            raise Conflict(
-                "The coach's settings were changed elsewhere since they were read.",
-                "Read them again and repeat the change. Nothing was overwritten.",
-            )
-        saved = replace(settings, revision=settings.revision + 1)
-        self.database.execute(
-            "INSERT INTO coach_settings (id, revision, value) VALUES (1, ?, ?) ON CONFLICT (id)"
-            " DO UPDATE SET revision = excluded.revision, value = excluded.value",
-            (saved.revision, to_text(saved)),
-        )
-        return saved
-
-    def _gather(
-        self, shelf: Shelf[Any], aggregate: Any, doomed: dict[tuple[Kind, int], Any]
-    ) -> None:
-        if (shelf.kind, aggregate.id) in doomed:
-            return
-        doomed[shelf.kind, aggregate.id] = aggregate
-        for dependants in shelf.dependants:
-            other = self._by_kind[dependants.kind]
-            owner = getattr(other.table, dependants.column) == aggregate.id
-            for dependant in other.read(self.database, owner):
-                self._gather(other, dependant, doomed)
-
-    def _rank(self, aggregate: Any) -> tuple[int, int]:
-        return _ORDER.index(self._shelf(aggregate).kind), aggregate.id
-
-    def _changes(self, aggregates: Iterable[Any]) -> Changes:
-        saved = tuple(aggregates)
-        kinds = frozenset(
-            Kind.SETTINGS if isinstance(a, CoachSettings) else self._shelf(a).kind for a in saved
-        )
-        trainees = {a.id if isinstance(a, Trainee) else _trainee_of(a) for a in saved}
-        everybody = None in trainees
-        return Changes(kinds, frozenset() if everybody else frozenset(trainees), saved)
-
-    # Reading
-
-    def _shelf(self, aggregate: Any) -> Shelf[Any]:
-        shelf = self._by_record.get(type(aggregate))
-        if shelf is None:
-            raise InvalidRecord(f"A {type(aggregate).__name__} is not kept by itself.")
-        return shelf
-
-    def _read(self, record: type[A], *conditions: Any, order: tuple[Any, ...] = ()) -> tuple[A, ...]:
-        return self._by_record[record].read(self.database, *conditions, order=order)
+    def _read(
+        self, record: type[A], *conditions: Any, order: tuple[Any, ...] = ()
+    ) -> tuple[A, ...]:
+        return self._aggregates.shelf(record).read(self.database, *conditions, order=order)
 
     def _of(self, record: type[A], trainee_id: int, *order: Any) -> tuple[A, ...]:
-        table: Any = self._by_record[record].table
+        table: Any = self._aggregates.shelf(record).table
         return self._read(record, table.trainee_id == trainee_id, order=order)
 
     def _one(self, record: type[A], *conditions: Any) -> A | None:
-        return next(iter(self._read(record, *conditions)), None)
+        return self._aggregates.shelf(record).one(self.database, *conditions)
 
     def _found(self, record: type[A], identity: int) -> A:
-        shelf = self._by_record[record]
-        found: A | None = shelf.one(self.database, shelf.table.id == identity)
+        shelf = self._aggregates.shelf(record)
+        found = shelf.one(self.database, shelf.table.id == identity)
         if found is None:
             raise NotFound(f"There is no {shelf.kind} with the number {identity}.")
         return found
-
-
-def _trainee_of(aggregate: Any) -> int | None:
-    trainee_id: int | None = getattr(aggregate, "trainee_id", None)
-    return trainee_id

@@ -51,8 +51,8 @@ class CodeField(peewee.TextField):
         super().__init__(**options)
         self.codes = codes
 
-    def db_value(self, value: StrEnum) -> str:
-        return value.value
+    def db_value(self, value: str) -> str:
+        return self.codes(value).value
 
     def python_value(self, value: str) -> StrEnum:
         return self.codes(value)

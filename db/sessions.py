@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 from datetime import UTC, date, datetime
@@ -10,9 +9,10 @@ from typing import Any
 
 from db import schema
 from db.changes import Kind
+from db.codec import from_text, to_text
 from db.database import Database
 from db.errors import InvalidRecord
-from db.shelf import Dependants, Reference, Shelf, missing
+from db.shelf import NUMBERS, Dependants, Shelf, identity_of, in_pieces, missing
 from db.trainees import OF_TRAINEE
 from db.validity import check_session
 from desktop.training.session import (
@@ -30,6 +30,10 @@ _SESSION_COLUMNS = (
     " note, red_flag, program_id, week, day_name, revision"
 )
 _LINE_COLUMNS = "line_id, exercise, asked, deload, test, skipped, reason, note"
+_FELT = frozenset({"sleep", "soreness", "stress", "motivation"})
+_ASKED = tuple[
+    tuple[int, int | None, int | None, str | None, int | None, float | None, bool, int | None], ...
+]
 _SET_COLUMNS = "load_g, reps, seconds, variation, rir, tempo_s, warm_up, pain, side, note"
 
 
@@ -50,14 +54,13 @@ class SessionShelf(Shelf[Session]):
     def read(
         self, database: Database, *conditions: Any, order: Sequence[Any] = ()
     ) -> tuple[Session, ...]:
-        """Sessions by conditions of the table; `sessions_where` is the quick way for many."""
+        """Sessions by conditions of the table, by day and entry."""
         query = schema.Session.select(schema.Session.id).where(*conditions)
-        identities = [int(row[0]) for row in database.rows(query)]
-        return tuple(
-            session
-            for identity in identities
-            for session in sessions_where(database, "s.id = ?", (identity,))
-        )
+        found: list[Session] = []
+        for piece in in_pieces(row[0] for row in database.rows(query)):
+            marks = ", ".join("?" * len(piece))
+            found += sessions_where(database, f"s.id IN ({marks})", piece)
+        return tuple(sorted(found, key=lambda session: (session.day, session.entry)))
 
     def insert(self, database: Database, aggregate: Session) -> Session:
         saved = super().insert(database, self._with_free_entry(database, aggregate))
@@ -72,27 +75,10 @@ class SessionShelf(Shelf[Session]):
         return saved
 
     def columns(self, aggregate: Session) -> dict[str, Any]:
-        own = {
-            name: getattr(aggregate, name)
-            for name in (
-                "trainee_id",
-                "day",
-                "entry",
-                "effort",
-                "minutes",
-                "note",
-                "red_flag",
-                "program_id",
-                "week",
-                "day_name",
-            )
-        }
-        felt = aggregate.wellness
-        return own | {
-            "sleep": felt.sleep,
-            "soreness": felt.soreness,
-            "stress": felt.stress,
-            "motivation": felt.motivation,
+        return {
+            name: getattr(aggregate.wellness if name in _FELT else aggregate, name)
+            for name in self._names
+            if name not in NUMBERS
         }
 
     def check(self, aggregate: Session) -> None:
@@ -147,9 +133,9 @@ class SessionShelf(Shelf[Session]):
     def _log(
         self, database: Database, session: Session, what: ChangeKind, before: Session | None
     ) -> None:
-        if session.id is not None:
-            change = SessionChange(session.trainee_id, session.id, self._now(), what, before)
-            self._changes.insert(database, change)
+        identity = identity_of(session)
+        change = SessionChange(session.trainee_id, identity, self._now(), what, before)
+        self._changes.insert(database, change)
 
 
 class SessionChangeShelf(Shelf[SessionChange]):
@@ -164,42 +150,8 @@ def sessions_where(
     database: Database, condition: str, parameters: Sequence[object]
 ) -> tuple[Session, ...]:
     """The sessions ``s`` that meet an SQL ``condition``, by day and entry: three queries."""
-    asked_of = _AskedSets()
-    done_of: dict[tuple[Any, ...], SetDone] = {}
-    sets: dict[tuple[int, int], list[SetDone]] = {}
-    for session_id, place, *row in database.execute(
-        f"SELECT d.session_id, d.line_place, {_of('d', _SET_COLUMNS)} FROM session s"
-        f" JOIN set_done d ON d.session_id = s.id WHERE {condition}"
-        " ORDER BY d.session_id, d.line_place, d.place",
-        parameters,
-    ):
-        key = tuple(row)
-        done = done_of.get(key)
-        if done is None:
-            done = done_of[key] = _set(key)
-        sets.setdefault((session_id, place), []).append(done)
-    lines: dict[int, list[LineDone]] = {}
-    for session_id, place, line_id, exercise, asked, deload, test, skipped, *words in (
-        database.execute(
-            f"SELECT l.session_id, l.place, {_of('l', _LINE_COLUMNS)} FROM session s"
-            f" JOIN line_done l ON l.session_id = s.id WHERE {condition}"
-            " ORDER BY l.session_id, l.place",
-            parameters,
-        )
-    ):
-        lines.setdefault(session_id, []).append(
-            LineDone(
-                line_id,
-                exercise,
-                asked_of[asked],
-                tuple(sets.get((session_id, place), ())),
-                bool(deload),
-                bool(test),
-                bool(skipped),
-                *words,
-            )
-        )
-    rows = database.execute(
+    lines = _lines_where(database, condition, parameters)
+    rows = database.stream(
         f"SELECT {_of('s', _SESSION_COLUMNS)} FROM session s WHERE {condition}"
         " ORDER BY s.day, s.entry, s.id",
         parameters,
@@ -207,11 +159,55 @@ def sessions_where(
     return tuple(_session(row, tuple(lines.get(row[0], ()))) for row in rows)
 
 
+def _lines_where(
+    database: Database, condition: str, parameters: Sequence[object]
+) -> dict[int, list[LineDone]]:
+    sets = _sets_where(database, condition, parameters)
+    asked = _AskedSets()
+    lines: dict[int, list[LineDone]] = {}
+    for row in database.stream(
+        f"SELECT l.session_id, l.place, {_of('l', _LINE_COLUMNS)} FROM session s"
+        f" JOIN line_done l ON l.session_id = s.id WHERE {condition}"
+        " ORDER BY s.day, s.entry, s.id, l.place",
+        parameters,
+    ):
+        session_id, place, line_id, exercise, text, deload, test, skipped, reason, note = row
+        done = tuple(sets.get((session_id, place), ()))
+        flags = bool(deload), bool(test), bool(skipped)
+        line = LineDone(line_id, exercise, asked[text], done, *flags, reason, note)
+        lines.setdefault(session_id, []).append(line)
+    return lines
+
+
+def _sets_where(
+    database: Database, condition: str, parameters: Sequence[object]
+) -> dict[tuple[int, int], list[SetDone]]:
+    # The same set comes again and again in a training record: it is made once and shared.
+    known: dict[tuple[Any, ...], SetDone] = {}
+    sets: dict[tuple[int, int], list[SetDone]] = {}
+    for row in database.stream(
+        f"SELECT d.session_id, d.line_place, {_of('d', _SET_COLUMNS)} FROM session s"
+        f" JOIN set_done d ON d.session_id = s.id WHERE {condition}"
+        " ORDER BY s.day, s.entry, s.id, d.line_place, d.place",
+        parameters,
+    ):
+        values = row[2:]
+        done = known.get(values)
+        if done is None:
+            done = known[values] = _set(values)
+        owner = row[:2]
+        if owner in sets:
+            sets[owner].append(done)
+        else:
+            sets[owner] = [done]
+    return sets
+
+
 class _AskedSets(dict[str, tuple[AskedSet, ...]]):
     """What was asked, by its text: the same text is read once."""
 
     def __missing__(self, text: str) -> tuple[AskedSet, ...]:
-        asked = tuple(AskedSet(*row) for row in json.loads(text))
+        asked = tuple(AskedSet(*row) for row in from_text(text, _ASKED))
         self[text] = asked
         return asked
 
@@ -225,7 +221,7 @@ def _line_row(line: LineDone) -> tuple[object, ...]:
     return (
         line.line_id,
         line.exercise,
-        json.dumps(asked, separators=(",", ":")),
+        to_text(asked),
         line.deload,
         line.test,
         line.skipped,
@@ -286,7 +282,7 @@ def _known(
     marks = ", ".join("?" * len(distinct))
     first = columns.split(",")[0]
     sql = f"SELECT {columns} FROM {table} WHERE {first} IN ({marks})"
-    return dict(database.execute(sql, distinct)) if distinct else {}  # type: ignore[arg-type]
+    return dict(database.execute(sql, distinct)) if distinct else {}
 
 
 def utc_now() -> datetime:

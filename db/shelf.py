@@ -18,6 +18,8 @@ from db.schema import Aggregate
 
 A = TypeVar("A")
 
+NUMBERS = frozenset({"id", "revision"})
+
 _MOST_PARAMETERS = 500
 
 
@@ -52,7 +54,9 @@ class Shelf(Generic[A]):
         table = self.table
         self._names = tuple(field.name for field in table._meta.sorted_fields)
 
-    def read(self, database: Database, *conditions: Any, order: Sequence[Any] = ()) -> tuple[A, ...]:
+    def read(
+        self, database: Database, *conditions: Any, order: Sequence[Any] = ()
+    ) -> tuple[A, ...]:
         """The aggregates that meet all ``conditions``, in ``order``, then in that of their ids."""
         fields = [getattr(self.table, name) for name in self._names]
         query = self.table.select(*fields).order_by(*order, self.table.id)
@@ -88,7 +92,7 @@ class Shelf(Generic[A]):
     def restore(self, database: Database, aggregate: A) -> A:
         """Write an aggregate that was removed, as itself."""
         identity = identity_of(aggregate)
-        if self.one(database, self.table.id == identity) is not None:
+        if database.rows(self.table.select(self.table.id).where(self.table.id == identity)):
             raise Conflict(f"This {self.kind} is already there.", "Nothing was changed.")
         columns = self._columns_checked(database, aggregate)
         revision = revision_of(aggregate)
@@ -116,13 +120,17 @@ class Shelf(Generic[A]):
 
     def columns(self, aggregate: A) -> dict[str, Any]:
         """The values of the row, without identity and revision."""
-        return {name: getattr(aggregate, name) for name in self._names if name not in _NUMBERS}
+        return {name: getattr(aggregate, name) for name in self._names if name not in NUMBERS}
 
     def write_parts(self, database: Database, aggregate: A) -> None:
         """Write the rows of other tables that belong to the aggregate."""
 
     def delete_parts(self, database: Database, identity: int) -> None:
         """Remove the rows of other tables that belong to the aggregate."""
+
+    def called(self, aggregate: A) -> str:
+        """What to call the aggregate in a sentence: "a trainee called Ada"."""
+        return f"a {self.kind}"
 
     def check(self, aggregate: A) -> None:
         """Raise InvalidRecord where the aggregate in itself breaks a rule of the data."""
@@ -155,10 +163,8 @@ class Shelf(Generic[A]):
         same = [getattr(self.table, name) == getattr(aggregate, name) for name in self.unique]
         query = self.table.select(self.table.id).where(*same)
         if any(row[0] != identity_of(aggregate) for row in database.rows(query)):
-            what = " and ".join(n.removesuffix("_id").replace("_", " ") for n in self.unique)
             raise InvalidRecord(
-                f"There is already a record of {self.kind} with this {what}: "
-                f"{getattr(aggregate, self.unique[-1])}.",
+                f"There is already {self.called(aggregate)}.",
                 "Change the one that is there, or choose another.",
                 field=self.unique[-1],
             )
@@ -170,9 +176,6 @@ class Shelf(Generic[A]):
             f"This {self.kind} was {what} elsewhere since it was read.",
             "Read it again and repeat the change. Nothing was overwritten.",
         )
-
-
-_NUMBERS = frozenset({"id", "revision"})
 
 
 def identity_of(aggregate: Any) -> Any:

@@ -59,6 +59,9 @@ class TraineeShelf(Shelf[Trainee]):
         )
     )
 
+    def called(self, aggregate: Trainee) -> str:
+        return f"a trainee called {aggregate.name}"
+
     def check(self, aggregate: Trainee) -> None:
         check_trainee(aggregate)
 
@@ -72,6 +75,9 @@ class BodyMassShelf(Shelf[BodyMass]):
     unique = ("trainee_id", "day")
     references = (OF_TRAINEE,)
 
+    def called(self, aggregate: BodyMass) -> str:
+        return f"a body mass for {aggregate.day.isoformat()}"
+
     def check(self, aggregate: BodyMass) -> None:
         check_body_mass(aggregate)
 
@@ -84,6 +90,9 @@ class EquipmentShelf(Shelf[EquipmentFrom]):
     table = schema.EquipmentFrom
     unique = ("trainee_id", "day")
     references = (OF_TRAINEE,)
+
+    def called(self, aggregate: EquipmentFrom) -> str:
+        return f"a list of equipment from {aggregate.day.isoformat()}"
 
 
 class AssignmentShelf(Shelf[Assignment]):
@@ -166,6 +175,9 @@ class RememberedNameShelf(Shelf[RememberedName]):
     table = schema.RememberedName
     unique = ("trainee_id", "text")
     references = (OF_TRAINEE, Reference("exercise", schema.Exercise, "key"))
+
+    def called(self, aggregate: RememberedName) -> str:
+        return f"a meaning of {aggregate.text!r}"
 
     def check(self, aggregate: RememberedName) -> None:
         check_remembered_name(aggregate)

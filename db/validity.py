@@ -105,7 +105,9 @@ def check_session(session: Session) -> None:
     _within("minutes", session.minutes, 0, MOST_MINUTES, "minutes")
     _within("week of the program", session.week, 1, 10_000, "week")
     if session.entry < 0:
-        raise InvalidRecord(f"The order on a day counts from 0, not {session.entry}.", field="entry")
+        raise InvalidRecord(
+            f"The order on a day counts from 0, not {session.entry}.", field="entry"
+        )
     for name in ("sleep", "soreness", "stress", "motivation"):
         _within(name, getattr(session.wellness, name), 1, 5, f"wellness.{name}")
     _texts(note=session.note, day_name=session.day_name)
@@ -199,16 +201,8 @@ def _texts(where: str = "", **texts: str) -> None:
             raise InvalidRecord(
                 f"{name}: at most {MOST_TEXT} characters, not {len(text)}.", field=field
             )
-        if "\0" in text or not _encodes(text):
+        if "\0" in text:
             raise InvalidRecord(f"{name}: holds a character that is no text.", field=field)
-
-
-def _encodes(text: str) -> bool:
-    try:
-        text.encode()
-    except UnicodeEncodeError:  # half of a surrogate pair, as broken pastes leave it
-        return False
-    return True
 
 
 def _within(what: str, value: int | None, least: int, most: int, field: str) -> None:

@@ -1,0 +1,157 @@
+"""Whole-aggregate writes over all shelves: saved, removed with what depends on them, restored."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from dataclasses import replace
+from datetime import datetime
+from typing import Any, TypeVar
+
+from db.changes import Changes, Kind
+from db.codec import from_text, to_text
+from db.database import Database
+from db.errors import Conflict, InvalidRecord
+from db.exercises import ExerciseShelf
+from db.lines import LineShelf
+from db.programs import ProgramShelf
+from db.sessions import SessionChangeShelf, SessionShelf
+from db.shelf import Shelf
+from db.trainees import shelves_of_trainees
+from desktop.training.coach import CoachSettings
+from desktop.training.trainee import Trainee
+
+A = TypeVar("A")
+
+# What another kind refers to comes back before it.
+_ORDER = (
+    Kind.EXERCISE,
+    Kind.TRAINEE,
+    Kind.PROGRAM,
+    Kind.BODY_MASS,
+    Kind.EQUIPMENT,
+    Kind.LINE,
+    Kind.ASSIGNMENT,
+    Kind.SESSION,
+    Kind.SESSION_CHANGE,
+    Kind.ACTIVITY,
+    Kind.DELOAD,
+    Kind.ABSENCE,
+    Kind.GOAL,
+    Kind.DISMISSED,
+    Kind.REMEMBERED_NAME,
+)
+
+
+class Aggregates:
+    """All kinds of aggregates of one data file. Each method is one transaction."""
+
+    def __init__(self, database: Database, now: Callable[[], datetime]) -> None:
+        self._database = database
+        self.exercises = ExerciseShelf()
+        changes = SessionChangeShelf()
+        shelves: tuple[Shelf[Any], ...] = (
+            *shelves_of_trainees(),
+            self.exercises,
+            LineShelf(),
+            ProgramShelf(),
+            SessionShelf(changes, now),
+            changes,
+        )
+        self._by_record: dict[type, Shelf[Any]] = {shelf.record: shelf for shelf in shelves}
+        self._by_kind = {shelf.kind: shelf for shelf in shelves}
+
+    def shelf(self, record: type[A]) -> Shelf[A]:
+        """The shelf of this kind of dataclass; InvalidRecord where there is none."""
+        shelf = self._by_record.get(record)
+        if shelf is None:
+            raise InvalidRecord(f"A {record.__name__} cannot be kept or removed by itself.")
+        return shelf
+
+    def settings(self) -> CoachSettings:
+        """The coach's settings; the defaults where none were saved."""
+        rows = self._database.execute("SELECT value, revision FROM coach_settings")
+        if not rows:
+            return CoachSettings()
+        settings: CoachSettings = from_text(rows[0][0], CoachSettings)
+        return replace(settings, revision=rows[0][1])
+
+    def save(self, aggregates: Iterable[Any]) -> Changes:
+        """Write aggregates in order; new ones where ``id`` is None."""
+        with self._database.transaction():
+            return self.changes([self._save(aggregate) for aggregate in aggregates])
+
+    def remove(self, aggregates: Iterable[Any]) -> Changes:
+        """Remove aggregates and their dependants; ``saved`` is all of it, as it was."""
+        with self._database.transaction():
+            doomed: dict[tuple[Kind, int], Any] = {}
+            for aggregate in aggregates:
+                shelf = self.shelf(type(aggregate))
+                self._gather(shelf, shelf.current(self._database, aggregate), doomed)
+            removed = sorted(doomed.values(), key=self._rank)
+            for aggregate in reversed(removed):
+                self.shelf(type(aggregate)).remove(self._database, aggregate)
+        return self.changes(removed)
+
+    def restore(self, aggregates: Iterable[Any]) -> Changes:
+        """Write removed aggregates back as themselves, in whichever order they come."""
+        given = tuple(aggregates)
+        with self._database.transaction():
+            for aggregate in sorted(given, key=self._rank):
+                self.shelf(type(aggregate)).restore(self._database, aggregate)
+        return self.changes(given)
+
+    def changes(self, aggregates: Iterable[Any]) -> Changes:
+        """What was touched by a write of these aggregates."""
+        saved = tuple(aggregates)
+        kinds = frozenset(self._kind(aggregate) for aggregate in saved)
+        trainees = {_trainee_of(aggregate) for aggregate in saved}
+        touched = frozenset(trainee for trainee in trainees if trainee is not None)
+        return Changes(kinds, frozenset() if None in trainees else touched, saved)
+
+    def _save(self, aggregate: Any) -> Any:
+        if isinstance(aggregate, CoachSettings):
+            return self._save_settings(aggregate)
+        shelf = self.shelf(type(aggregate))
+        write = shelf.insert if aggregate.id is None else shelf.update
+        return write(self._database, aggregate)
+
+    def _save_settings(self, settings: CoachSettings) -> CoachSettings:
+        if self.settings().revision != settings.revision:
+            raise Conflict(
+                "The coach's settings were changed elsewhere since they were read.",
+                "Read them again and repeat the change. Nothing was overwritten.",
+            )
+        saved = replace(settings, revision=settings.revision + 1)
+        self._database.execute(
+            "INSERT INTO coach_settings (id, revision, value) VALUES (1, ?, ?) ON CONFLICT (id)"
+            " DO UPDATE SET revision = excluded.revision, value = excluded.value",
+            (saved.revision, to_text(saved)),
+        )
+        return saved
+
+    def _gather(
+        self, shelf: Shelf[Any], aggregate: Any, doomed: dict[tuple[Kind, int], Any]
+    ) -> None:
+        if (shelf.kind, aggregate.id) in doomed:
+            return
+        doomed[shelf.kind, aggregate.id] = aggregate
+        for dependants in shelf.dependants:
+            other = self._by_kind[dependants.kind]
+            owned = getattr(other.table, dependants.column) == aggregate.id
+            for dependant in other.read(self._database, owned):
+                self._gather(other, dependant, doomed)
+
+    def _rank(self, aggregate: Any) -> tuple[int, int]:
+        return _ORDER.index(self.shelf(type(aggregate)).kind), aggregate.id
+
+    def _kind(self, aggregate: Any) -> Kind:
+        if isinstance(aggregate, CoachSettings):
+            return Kind.SETTINGS
+        return self.shelf(type(aggregate)).kind
+
+
+def _trainee_of(aggregate: Any) -> int | None:
+    if isinstance(aggregate, Trainee):
+        return aggregate.id
+    trainee_id: int | None = getattr(aggregate, "trainee_id", None)
+    return trainee_id
