@@ -15,13 +15,11 @@ from datetime import date, timedelta
 from enum import StrEnum
 from fractions import Fraction
 from statistics import fmean
-from typing import TYPE_CHECKING, Final
+from typing import Final
 
-from desktop.training.recovery import Caution, Evidence, Proposal
+from desktop.training.limits import Limit
+from desktop.training.recovery import Caution, Evidence
 from desktop.training.session import Wellness
-
-if TYPE_CHECKING:
-    from desktop.training.limits import Limit
 
 WEEK: Final = timedelta(days=7)
 COMPARED: Final = timedelta(days=28)
@@ -55,7 +53,7 @@ class Seen:
 
 @dataclass(frozen=True, slots=True)
 class WorkDone:
-    """The lead set of one line on a day; equal ``work`` (load, variation, amount) can be compared."""
+    """The lead set of one line on a day; equal ``work`` (load, variation, amount) compares."""
 
     line_id: int
     work: tuple[int, str | None, int]
@@ -124,9 +122,7 @@ def reactive_deload(
         return None
     signals: Evidence = (("signals", ", ".join(each.signal for each in seen)),)
     evidence = sum((each.evidence for each in seen), signals)
-    return Caution(
-        limit.id, limit.severity, evidence, limit.source, Proposal.PLAN_A_DELOAD, None, sessions
-    )
+    return Caution(limit.id, limit.severity, evidence, limit.source, limit.proposal, None, sessions)
 
 
 def eased_sets(sets: int, factor: float) -> int:

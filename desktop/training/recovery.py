@@ -13,46 +13,20 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
-from enum import StrEnum
 from itertools import pairwise
-from typing import TYPE_CHECKING, Final
+from typing import Final
 
 from desktop.training.exercises import Muscle, Pattern
+from desktop.training.limits import Limit, LimitId, Severity
 from desktop.training.position import Position, Variable
 from desktop.training.quantities import SAME_LOAD_G, same_load
 from desktop.training.reasons import Reason, ReasonValue
 from desktop.training.trainee import Clearance, Experience
 
-if TYPE_CHECKING:
-    from desktop.training.limits import Limit, Severity
-
 Evidence = tuple[tuple[str, ReasonValue], ...]
-
-ADULT_FROM: Final = 18
-OLDER_FROM: Final = 65
-"""Ages at which the guidance changes (WHO 2020, guidelines on physical activity)."""
 
 PASSING: Final = frozenset({"days", "weeks"})
 """Names of evidence that grow by themselves from day to day."""
-
-
-class Proposal(StrEnum):
-    """What a caution proposes to do; the screens turn it into an action."""
-
-    SMALLER_STEP = "smaller step"
-    ONE_VARIABLE = "one variable"
-    MOVE_A_DAY = "move a day"
-    ADD_A_SESSION = "add a session"
-    PLAN_A_DELOAD = "plan a deload"
-    VARY_THE_DAYS = "vary the days"
-    CHOOSE_FOR_PAIN = "choose for pain"
-    EASE_BACK_IN = "ease back in"
-    FOLLOW_GUIDANCE = "follow guidance"
-    OTHER_VARIABLE = "other variable"
-    IN_BETWEEN = "in-between"
-    EXTEND_THE_RULE = "extend the rule"
-    RECORD_CLEARANCE = "record clearance"
-    SCREEN = "screen"
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,14 +34,15 @@ class Caution:
     """Something to look at: which limit, how serious, on what evidence, from which source.
 
     ``evidence`` is (name, value) pairs: masses in grams, shares as fractions, spans in days or
-    weeks. ``line_id`` None: it concerns the trainee. ``sessions`` are the ids it rests on.
+    weeks. ``proposal`` is the limit's code of what to do. ``line_id`` None: it concerns the
+    trainee. ``sessions`` are the ids it rests on.
     """
 
-    limit: str
+    limit: LimitId
     severity: Severity
     evidence: Evidence
     source: str
-    proposal: Proposal
+    proposal: str
     line_id: int | None = None
     sessions: tuple[int, ...] = ()
 
@@ -107,7 +82,7 @@ def load_step(
         ("over", after_g / before_g - 1),
         ("day", day),
     )
-    return _caution(limit, evidence, Proposal.SMALLER_STEP, line_id, sessions)
+    return _caution(limit, evidence, line_id, sessions)
 
 
 def grown(before: Position, after: Position, scale: Sequence[str] = ()) -> tuple[Variable, ...]:
@@ -119,7 +94,7 @@ def grown(before: Position, after: Position, scale: Sequence[str] = ()) -> tuple
     harder = place.get(after.variation or "", 0) - place.get(before.variation or "", 0)
     if after.load_g < before.load_g - SAME_LOAD_G or harder < 0:
         return ()
-    numbers = (v for v in Variable if v not in (Variable.VARIATION, Variable.LOAD))
+    numbers: list[Variable] = [Variable.REPS, Variable.SETS, Variable.HOLD, Variable.TEMPO]
     more = [v for v in numbers if (after.value(v) or 0) > (before.value(v) or 0)]
     if not same_load(before.load_g, after.load_g):
         more.append(Variable.LOAD)
@@ -141,7 +116,7 @@ def several_at_once(
     if len(more) <= limit.threshold:
         return None
     evidence: Evidence = (("variables", ", ".join(more)), ("day", day))
-    return _caution(limit, evidence, Proposal.ONE_VARIABLE, line_id, sessions)
+    return _caution(limit, evidence, line_id, sessions)
 
 
 @dataclass(frozen=True, slots=True)
@@ -177,7 +152,7 @@ def too_close(limit: Limit, days: Mapping[Pattern, Iterable[HardDay]]) -> tuple[
             ("planned", second.session_id is None),
         )
         ids = tuple(each.session_id for each in close[-1] if each.session_id is not None)
-        found.append(_caution(limit, evidence, Proposal.MOVE_A_DAY, None, ids))
+        found.append(_caution(limit, evidence, None, ids))
     return tuple(found)
 
 
@@ -189,7 +164,7 @@ def too_seldom(
     if not seldom:
         return None
     evidence: Evidence = (("muscles", ", ".join(sorted(seldom))), ("planned", planned))
-    return _caution(limit, evidence, Proposal.ADD_A_SESSION)
+    return _caution(limit, evidence)
 
 
 def no_deload(
@@ -203,7 +178,7 @@ def no_deload(
     weeks = (today - since).days // 7
     if weeks < limit.threshold:
         return None
-    return _caution(limit, (("weeks", weeks), ("since", since)), Proposal.PLAN_A_DELOAD)
+    return _caution(limit, (("weeks", weeks), ("since", since)))
 
 
 def monotonous(limit: Limit, monotony: float | None, week_ends: date) -> Caution | None:
@@ -211,7 +186,7 @@ def monotonous(limit: Limit, monotony: float | None, week_ends: date) -> Caution
     if monotony is None or monotony <= limit.threshold:
         return None
     evidence: Evidence = (("monotony", monotony), ("week_ends", week_ends))
-    return _caution(limit, evidence, Proposal.VARY_THE_DAYS)
+    return _caution(limit, evidence)
 
 
 def pain(
@@ -227,7 +202,7 @@ def pain(
     if worst < limit.threshold:
         return None
     evidence: Evidence = (("pain", worst), ("day", day), ("times", in_a_row))
-    return _caution(limit, evidence, Proposal.CHOOSE_FOR_PAIN, line_id, sessions)
+    return _caution(limit, evidence, line_id, sessions)
 
 
 def gap(
@@ -236,33 +211,39 @@ def gap(
     """No session since ``last`` for the limit's days; never trained is no gap."""
     if last is None or (days := (today - last).days) < limit.threshold:
         return None
-    return _caution(limit, (("days", days), ("last", last)), Proposal.EASE_BACK_IN, line_id)
+    return _caution(limit, (("days", days), ("last", last)), line_id)
 
 
 def minor(limit: Limit, birth_year: int | None, today: date) -> Caution | None:
-    """Guidance for somebody who may be under 18: only the year of birth is known."""
-    if birth_year is None or today.year - birth_year - 1 >= ADULT_FROM:
+    """Guidance for somebody who may be under the limit's age: only the year of birth is known."""
+    if birth_year is None or today.year - birth_year - 1 >= limit.threshold:
         return None
-    return _caution(limit, (("birth_year", birth_year),), Proposal.FOLLOW_GUIDANCE)
+    return _caution(limit, (("birth_year", birth_year),))
 
 
 def older(limit: Limit, birth_year: int | None, today: date) -> Caution | None:
-    """Guidance for somebody who is 65 or becomes so this year."""
-    if birth_year is None or today.year - birth_year < OLDER_FROM:
+    """Guidance for somebody who is of the limit's age or becomes so this year."""
+    if birth_year is None or today.year - birth_year < limit.threshold:
         return None
-    return _caution(limit, (("birth_year", birth_year),), Proposal.FOLLOW_GUIDANCE)
+    return _caution(limit, (("birth_year", birth_year),))
 
 
 def plateau(limit: Limit, probability: float, *, line_id: int | None = None) -> Caution | None:
     """A line that has stopped gaining with a ``probability`` of at least the limit."""
     if probability < limit.threshold:
         return None
-    return _caution(limit, (("probability", probability),), Proposal.OTHER_VARIABLE, line_id)
+    return _caution(limit, (("probability", probability),), line_id)
 
 
 def equipment_jump(limit: Limit, why: Reason, *, line_id: int | None = None) -> Caution:
-    """The equipment's next step is too large; ``why`` is the reason IN_BETWEEN of the target."""
-    return _caution(limit, why.values, Proposal.IN_BETWEEN, line_id)
+    """The next step that can be made is too large; ``why`` is the reason IN_BETWEEN."""
+    name = "next_load_g" if why.get("variable") == Variable.LOAD else "next_variation"
+    evidence: Evidence = (
+        (name, why.get("after")),
+        ("reps_needed", why.get("reps_needed")),
+        ("over", why.get("over")),
+    )
+    return _caution(limit, evidence, line_id)
 
 
 def rule_complete(limit: Limit, at: Position, *, line_id: int | None = None) -> Caution:
@@ -270,42 +251,49 @@ def rule_complete(limit: Limit, at: Position, *, line_id: int | None = None) -> 
     names = [*(v for v in Variable if at.value(v) is not None), Variable.VARIATION]
     values = (at.variation if v is Variable.VARIATION else at.value(v) for v in names)
     evidence = tuple(zip((name.value for name in names), values, strict=True))
-    return _caution(limit, evidence, Proposal.EXTEND_THE_RULE, line_id)
+    return _caution(limit, evidence, line_id)
 
 
-def clearance_missing(
-    red_flags: Iterable[date], refused: date | None, clearances: Iterable[Clearance]
-) -> date | None:
-    """The latest day that asks for a licensed professional's clearance and has none since.
-
-    ``red_flags`` are days with a red flag, ``refused`` the day of a screening that was not clear.
-    A clearance of the same day counts. None: nothing stands in the way.
+def uncleared(asking: Iterable[date], clearances: Iterable[Clearance]) -> date | None:
+    """The latest of the days ``asking`` for a licensed professional's clearance, if none has been
+    given since. One of the same day counts. None: nothing stands in the way.
     """
-    asking = max((*red_flags, *([refused] if refused else [])), default=None)
+    latest = max(asking, default=None)
     cleared = max((each.day for each in clearances), default=None)
-    if asking is None or (cleared is not None and cleared >= asking):
+    if latest is None or (cleared is not None and cleared >= latest):
         return None
-    return asking
+    return latest
 
 
 def red_flag(limit: Limit, day: date, sessions: tuple[int, ...] = ()) -> Caution:
-    """A red flag, or a screening that was not clear, on ``day``, and no clearance since."""
-    return _caution(limit, (("day", day),), Proposal.RECORD_CLEARANCE, None, sessions)
+    """A red flag was noted on ``day``, and no clearance since."""
+    return _caution(limit, (("day", day),), None, sessions)
+
+
+def clearance(limit: Limit, day: date) -> Caution:
+    """The screening of ``day`` was not clear, and no clearance since."""
+    return _caution(limit, (("day", day),))
 
 
 def screening(limit: Limit, screened: date | None) -> Caution | None:
     """Nobody has asked the health questions yet."""
-    return None if screened is not None else _caution(limit, (), Proposal.SCREEN)
+    return None if screened is not None else _caution(limit, ())
+
+
+def load_incomplete(limit: Limit, activities_recorded: bool) -> Caution | None:
+    """Other activities are not recorded, so that the training load is only a part."""
+    return None if activities_recorded else _caution(limit, ())
 
 
 def _caution(
     limit: Limit,
     evidence: Evidence,
-    proposal: Proposal,
     line_id: int | None = None,
     sessions: tuple[int, ...] = (),
 ) -> Caution:
-    return Caution(limit.id, limit.severity, evidence, limit.source, proposal, line_id, sessions)
+    return Caution(
+        limit.id, limit.severity, evidence, limit.source, limit.proposal, line_id, sessions
+    )
 
 
 def _plain(value: ReasonValue) -> str:

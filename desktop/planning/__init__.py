@@ -1,0 +1,1 @@
+"""Use cases: from the store and the training model to the answers that screens show."""

@@ -1,0 +1,87 @@
+"""Assignments: what has to be saved so that a trainee trains by a program."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from datetime import date
+
+from db.repository import Repository
+from desktop.planning.lines import PROGRAM_START
+from desktop.planning.schedule import DAY
+from desktop.training.program import Assignment, Line, LineStart, Program, Slot
+
+
+class CannotAssign(ValueError):
+    """The program cannot be given to the trainee like this; the message says what is allowed."""
+
+
+@dataclass(frozen=True, slots=True)
+class NewAssignment:
+    """What to save, in this order and at once: the assignment before it as ended, lines that do
+    not exist yet, and the assignment itself.
+    """
+
+    assignment: Assignment
+    ended: tuple[Assignment, ...] = ()
+    lines: tuple[Line, ...] = ()
+
+    @property
+    def aggregates(self) -> tuple[Assignment | Line, ...]:
+        """Everything to save."""
+        return (*self.ended, *self.lines, self.assignment)
+
+
+def assign(
+    repository: Repository,
+    trainee_id: int,
+    program_id: int,
+    start: date,
+    weekdays: tuple[int, ...] = (),
+) -> NewAssignment:
+    """Give a program to a trainee from ``start`` on; nothing is saved here.
+
+    What the trainee did until then ends the day before; an assignment that would begin later, or
+    on the same day, has to be removed first. ``weekdays`` replace the days' own, in their order.
+    Raises CannotAssign.
+    """
+    program = repository.program(program_id)
+    if not any(phase.days for phase in program.phases):
+        raise CannotAssign(f"{program.name} has no training day yet; it needs at least one")
+    if any(not 0 <= weekday <= 6 for weekday in weekdays):
+        raise CannotAssign("weekdays are 0 (Monday) to 6 (Sunday)")
+    if len(set(weekdays)) != len(weekdays):
+        raise CannotAssign("each weekday may be named once")
+    given = repository.assignments(trainee_id)
+    later = [one for one in given if one.start >= start]
+    if later:
+        raise CannotAssign(
+            f"a program is assigned from {later[0].start} on already; remove that or start later"
+        )
+    running = [one for one in given if one.ended is None or one.ended >= start]
+    assignment = Assignment(trainee_id, program_id, start, weekdays)
+    return NewAssignment(
+        assignment,
+        ended=tuple(replace(one, ended=start - DAY) for one in running),
+        lines=lines_needed(repository, assignment),
+    )
+
+
+def lines_needed(repository: Repository, assignment: Assignment) -> tuple[Line, ...]:
+    """The lines that the program's slots refer to and the trainee does not have yet, each with
+    the slot's start; to be saved.
+    """
+    program = repository.program(assignment.program_id)
+    known = {(line.exercise, line.name): line for line in repository.lines(assignment.trainee_id)}
+    needed: dict[tuple[str, str], Line] = {}
+    for slot in slots_of(program):
+        key = (slot.exercise, slot.line_name)
+        if key in known or key in needed:
+            continue
+        start = LineStart(assignment.start, slot.start, kind=PROGRAM_START)
+        needed[key] = Line(assignment.trainee_id, *key, starts=(start,))
+    return tuple(needed.values())
+
+
+def slots_of(program: Program) -> tuple[Slot, ...]:
+    """Every slot of a program, phase by phase and day by day."""
+    return tuple(slot for phase in program.phases for day in phase.days for slot in day.slots)

@@ -1,0 +1,149 @@
+"""All that is known of one trainee, read once: what every answer about them is computed from."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, replace
+from datetime import date
+
+from db.repository import Repository
+from desktop.training.coach import CoachSettings
+from desktop.training.exercises import Exercise
+from desktop.training.program import Assignment, Line, Program
+from desktop.training.replay import Context
+from desktop.training.session import Activity, LineDone, Session
+from desktop.training.trainee import (
+    Absence,
+    BodyMass,
+    DeloadWindow,
+    DismissedCaution,
+    EquipmentFrom,
+    Goal,
+    Trainee,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Library:
+    """What all trainees share: exercises by key (retired ones too), programs by id, settings."""
+
+    exercises: Mapping[str, Exercise]
+    programs: Mapping[int, Program]
+    settings: CoachSettings
+
+    @property
+    def context(self) -> Context:
+        """The coach's settings as a replay takes them."""
+        return Context(settings=self.settings.progression)
+
+
+@dataclass(frozen=True, slots=True)
+class History:
+    """One trainee's dated facts, each sorted by day, and the library they refer to."""
+
+    trainee: Trainee
+    library: Library
+    lines: tuple[Line, ...] = ()
+    assignments: tuple[Assignment, ...] = ()
+    sessions: tuple[Session, ...] = ()
+    body_masses: tuple[BodyMass, ...] = ()
+    equipment: tuple[EquipmentFrom, ...] = ()
+    deloads: tuple[DeloadWindow, ...] = ()
+    absences: tuple[Absence, ...] = ()
+    activities: tuple[Activity, ...] = ()
+    goals: tuple[Goal, ...] = ()
+    dismissed: tuple[DismissedCaution, ...] = ()
+
+    @property
+    def trainee_id(self) -> int:
+        """The trainee's id; every trainee read from the store has one."""
+        return _id_of(self.trainee)
+
+    @property
+    def context(self) -> Context:
+        """The coach's settings as a replay takes them."""
+        return self.library.context
+
+    def exercise_of(self, line: Line) -> Exercise:
+        """The exercise of ``line``."""
+        return self.library.exercises[line.exercise]
+
+    def line(self, line_id: int) -> Line:
+        """The line with this id; ``KeyError`` where the trainee has none."""
+        for line in self.lines:
+            if line.id == line_id:
+                return line
+        raise KeyError(f"{self.trainee.name} has no line {line_id}")
+
+    def line_of(self, exercise: str, name: str) -> Line | None:
+        """The line of one exercise and name, None where there is none yet."""
+        return next(
+            (one for one in self.lines if (one.exercise, one.name) == (exercise, name)), None
+        )
+
+    def done(
+        self, line_id: int, before: date | None = None
+    ) -> tuple[tuple[Session, LineDone], ...]:
+        """Every session part of one line, oldest first, on days before ``before`` (None: all)."""
+        return tuple(
+            (session, part)
+            for session in self.sessions
+            if before is None or session.day < before
+            for part in session.lines
+            if part.line_id == line_id
+        )
+
+    def body_mass_on(self, day: date) -> int | None:
+        """Grams by the last entry on or before ``day``; before the first entry, by the first."""
+        return body_mass_on(self.body_masses, day)
+
+    def with_sessions(self, sessions: Iterable[Session]) -> History:
+        """This history as it would be with these sessions instead."""
+        return replace(self, sessions=tuple(sorted(sessions, key=lambda one: (one.day, one.entry))))
+
+
+def body_mass_on(entries: Iterable[BodyMass], day: date) -> int | None:
+    """Grams by the last of the sorted ``entries`` on or before ``day``; before the first entry,
+    by the first: a body weighed later is a better guess than none. None without entries.
+    """
+    mass_g: int | None = None
+    for entry in entries:
+        if entry.day > day and mass_g is not None:
+            break
+        mass_g = entry.mass_g
+    return mass_g
+
+
+def read_library(repository: Repository) -> Library:
+    """Read what all trainees share."""
+    return Library(
+        exercises={one.key: one for one in repository.exercises(retired=True)},
+        programs={_id_of(program): program for program in repository.programs()},
+        settings=repository.coach_settings(),
+    )
+
+
+def read_history(
+    repository: Repository, trainee_id: int, library: Library | None = None
+) -> History:
+    """Read one trainee, each table once; hand over ``library`` to read that once for many."""
+    return History(
+        trainee=repository.trainee(trainee_id),
+        library=library or read_library(repository),
+        lines=repository.lines(trainee_id),
+        assignments=repository.assignments(trainee_id),
+        sessions=repository.sessions(trainee_id),
+        body_masses=repository.body_masses(trainee_id),
+        equipment=repository.equipment(trainee_id),
+        deloads=repository.deloads(trainee_id),
+        absences=repository.absences(trainee_id),
+        activities=repository.activities(trainee_id),
+        goals=repository.goals(trainee_id),
+        dismissed=repository.dismissed(trainee_id),
+    )
+
+
+def _id_of(aggregate: Trainee | Program) -> int:
+    if aggregate.id is None:
+        raise ValueError(f"{aggregate.name} is not saved yet")
+    return aggregate.id
