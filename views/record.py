@@ -33,7 +33,8 @@ from desktop.training.trainee import (
     Goal,
     Trainee,
 )
-from views.undo_commands import RemoveCommand, Report, SaveCommand, StoreCommand
+from views.lineage import Lineage
+from views.undo_commands import Desk, RemoveCommand, SaveCommand, StoreCommand
 
 if TYPE_CHECKING:
     from db.repository import Repository
@@ -63,7 +64,7 @@ class Record(QObject):
         super().__init__(parent)
         self._repository = repository
         self.undo_stack = QUndoStack(self)
-        self._report = Report(self._wrote, self._failed)
+        self._desk = Desk(repository, Lineage(), self._wrote, self._failed)
         self._token = repository.changes_token()
         self._roster: tuple[date, tuple[planning.RosterEntry, ...]] | None = None
 
@@ -96,12 +97,12 @@ class Record(QObject):
         except StoreError as error:
             self._failed(error)
             return None
-        command = SaveCommand(text, self._repository, self._report, aggregates, found)
+        command = SaveCommand(text, self._desk, aggregates, found)
         return command.saved if self._push(command) else None
 
     def remove(self, text: str, *aggregates: Any) -> bool:
         """Remove aggregates, and what hangs on them, as one act that can be undone."""
-        return self._push(RemoveCommand(text, self._repository, self._report, aggregates))
+        return self._push(RemoveCommand(text, self._desk, aggregates))
 
     @contextmanager
     def together(self, text: str) -> Iterator[None]:
