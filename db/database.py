@@ -9,7 +9,7 @@ from __future__ import annotations
 import os
 import sqlite3
 from collections.abc import Callable, Iterator, Sequence
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from pathlib import Path
 from typing import Any
 
@@ -30,6 +30,7 @@ from db.migrations import APPLICATION_ID, LADDER, Rung, climb, version_of
 BUSY_SECONDS = 5.0
 LEAST_SQLITE = (3, 37, 0)
 MEMORY = ":memory:"
+UNFINISHED = ".unfinished"
 
 _MAGIC = b"SQLite format 3\0"
 _PRAGMAS = {
@@ -167,11 +168,12 @@ class Database:
         The copy is made beside the target, checked, written through to the disk and only then put
         in its place, so that ``target`` is at any time the old copy or a good new one.
         """
-        unfinished = target.with_name(target.name + ".unfinished")
+        unfinished = target.with_name(f"{target.name}.{os.getpid()}{UNFINISHED}")
         try:
+            self._refuse_in_use(target)
             unfinished.unlink(missing_ok=True)
             _make_private(unfinished)
-            with self._errors(unfinished):
+            with self._errors(target):
                 self._copy_and_check(unfinished)
             _write_through(unfinished)
             os.replace(unfinished, target)
@@ -179,7 +181,16 @@ class Database:
         except OSError as error:
             raise _cannot_write(target, error) from error
         finally:
-            unfinished.unlink(missing_ok=True)
+            with suppress(OSError):
+                unfinished.unlink(missing_ok=True)
+
+    def _refuse_in_use(self, target: Path) -> None:
+        own = isinstance(self.path, Path) and target.exists() and target.samefile(self.path)
+        if own or target.with_name(target.name + "-wal").exists():
+            raise CannotWrite(
+                f"{target.name} is a data file in use: a copy in its place would destroy it.",
+                "Choose another name for the copy.",
+            )
 
     def _copy_and_check(self, target: Path) -> None:
         copy = sqlite3.connect(target, isolation_level=None)
@@ -190,7 +201,10 @@ class Database:
         finally:
             copy.close()
         if problems != ["ok"]:
-            raise DamagedFile(f"The copy {target.name} is damaged: {problems[0]}.")
+            raise DamagedFile(
+                f"{_name(self.path)} is damaged ({problems[0]}); no copy was made of it.",
+                "Open the latest backup.",
+            )
 
     def _take_in(self, ladder: Sequence[Rung]) -> None:
         connection = self._database.connection()
