@@ -45,6 +45,7 @@ MAY_IMPORT: dict[str, tuple[str, ...] | None] = {
     ),
     "desktop.entries": ("msgspec",),
     "desktop.catalogue": ("desktop.entries", "desktop.training"),
+    "desktop.limits": ("desktop.entries", "desktop.training"),
     "desktop.notes": ("numpy", "rapidfuzz", "desktop.training"),
     "desktop.drafting": ("numpy", "scipy", "desktop.training"),
     "desktop.planning": (
@@ -54,6 +55,7 @@ MAY_IMPORT: dict[str, tuple[str, ...] | None] = {
         "desktop.drafting",
         "desktop.entries",
         "desktop.catalogue",
+        "desktop.limits",
         "desktop.planning",
         "db",
     ),
@@ -63,6 +65,7 @@ MAY_IMPORT: dict[str, tuple[str, ...] | None] = {
         "desktop.planning",
         "desktop.entries",
         "desktop.catalogue",
+        "desktop.limits",
         "desktop.paths",
         "desktop.command_line",
         "db",
