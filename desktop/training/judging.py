@@ -166,12 +166,11 @@ def _variation_at_least(asked: str | None, done: str | None, around: Surrounding
 
 
 def _surpasses(asked: AskedSet, done: SetDone, around: Surroundings) -> bool:
-    """Whether a set that meets what was asked is more than that."""
-    if done.amount > _amount(asked) or done.load_g > asked.load_g + SAME_LOAD_G:
-        return True
-    return done.variation != asked.variation and _variation_at_least(
-        asked.variation, done.variation, around
-    )
+    """Whether a set that meets what was asked is more than that, at the asked place or above."""
+    if not _place_at_least(asked, done, around):
+        return False
+    more = done.amount > _amount(asked) or done.load_g > asked.load_g + SAME_LOAD_G
+    return more or done.variation != asked.variation
 
 
 def _each_met(
