@@ -46,7 +46,9 @@ class UnreadableLog(ValueError):
 class LogPreview:
     """A log as read: the lines that can be taken and what is wrong with the others.
 
-    ``heading`` and ``cells`` (by line) are as written, so that lines can be handed back.
+    ``heading`` and ``cells`` (by line) are as written, so that lines can be handed back;
+    ``spoiled`` are the lines with problems as far as they could be read, to tell which good
+    lines belong together with them.
     ``remarks`` concern the whole file. ``date_order`` is None where every date is ISO.
     """
 
@@ -58,6 +60,7 @@ class LogPreview:
     date_order: DateOrder | None = None
     heading: tuple[str, ...] = ()
     cells: dict[int, tuple[str, ...]] = field(default_factory=dict)
+    spoiled: tuple[LogRow, ...] = ()
 
     @property
     def trainees(self) -> tuple[str, ...]:
@@ -127,12 +130,12 @@ def read_log_text(
     row_format, mark = _row_format(table, columns, unit)
     days = _Days(table, columns["date"], date_order, latest)
     rows: list[LogRow] = []
+    spoiled: list[LogRow] = []
     problems = list(broken)
     for line, cells in table:
         row, wrong = _row(line, cells, names, row_format, days, trainee)
         problems += wrong
-        if not wrong:
-            rows.append(row)
+        (spoiled if wrong else rows).append(row)
     return LogPreview(
         rows=tuple(rows),
         problems=tuple(problems),
@@ -142,6 +145,7 @@ def read_log_text(
         date_order=days.order,
         heading=tuple(heading),
         cells={line: tuple(cells) for line, cells in records if line != heading_line},
+        spoiled=tuple(spoiled),
     )
 
 

@@ -72,8 +72,8 @@ _NO: Final = ("no", "n", "false", "0", "")
 _MASS: Final = re.compile(r"(.*?)\s*([a-zA-Z]*)", re.DOTALL)
 _TEMPO: Final = re.compile(r"[0-9]{1,2}(?:-[0-9]{1,2}){1,3}")
 _THOUSANDS: Final = re.compile(r"[+-]?[1-9][0-9]{0,2}\.[0-9]{3}")
-_LIGHTEST_G: Final = 20_000
-_HEAVIEST_G: Final = 400_000
+_LIGHTEST_G: Final = 10_000
+_HEAVIEST_G: Final = 500_000
 _FORMULA: Final = re.compile(r"'+[=+\-@\t\r]")
 
 
@@ -102,6 +102,7 @@ class LogRow:
     line: int
     trainee: str
     day: date
+    unit: Unit | None = None
     session: bool = False
     entry: int = 0
     program: str = ""
@@ -156,10 +157,11 @@ class RowReader:
             line=self.line,
             trainee=trainee,
             day=day,
+            unit=unit,
             session=not activity and any(self.has(name) for name in _SESSION_COLUMNS),
-            entry=(self.whole("session", 1, 20) or 1) - 1,
+            entry=(self.whole("session", 1, 1000) or 1) - 1,
             program=self.text("program"),
-            week=self.whole("week", 1, 520),
+            week=self.whole("week", 1, 10_000),
             day_name=self.text("day"),
             exercise=self.text("exercise"),
             line_name=self.text("line"),
@@ -172,7 +174,7 @@ class RowReader:
             reason=self.text("reason"),
             exercise_note=self.text("exercise_note"),
             effort=self.number("effort", 0, 10),
-            minutes=self.whole("minutes", 1, 1440),
+            minutes=self.whole("minutes", 0, 1440),
             wellness=Wellness(
                 sleep=self.whole("sleep", 1, 5),
                 soreness=self.whole("soreness", 1, 5),
@@ -284,7 +286,7 @@ class RowReader:
             load_g=self.mass("load", unit) or 0,
             reps=self.whole("reps", 0, 1000),
             seconds=self.whole("seconds", 0, 36_000),
-            rir=self.number("rir", 0, 10),
+            rir=self.number("rir", 0, 20),
             tempo_s=self._tempo("tempo"),
             warm_up=self.flag("warm_up"),
             pain=self.whole("pain", 0, 10) or 0,
@@ -302,7 +304,7 @@ class RowReader:
             reps=self.whole("asked_reps", 0, 1000),
             seconds=self.whole("asked_seconds", 0, 36_000),
             tempo_s=self._tempo("asked_tempo"),
-            rir=self.number("asked_rir", 0, 10),
+            rir=self.number("asked_rir", 0, 20),
             open_ended=bool(stop_at),
             stop_at=None if open_only else self.whole("asked_stop_at", 1, 36_000),
         )
@@ -311,9 +313,9 @@ class RowReader:
         text = self.text(name)
         if _TEMPO.fullmatch(text):
             seconds = sum(int(part) for part in text.split("-"))
-            if 1 <= seconds <= 120:
+            if seconds:
                 return seconds
-        return self.whole(name, 1, 120)
+        return self.whole(name, 0, 600)
 
     def _states(self) -> tuple[str, ...]:
         found = tuple(
@@ -327,7 +329,7 @@ class RowReader:
     def _body_mass(self, unit: Unit | None) -> int | None:
         mass_g = self.mass("body_mass", unit)
         if mass_g is not None and not _LIGHTEST_G <= mass_g <= _HEAVIEST_G:
-            self.wrong("body_mass", "a body mass is 20 to 400 kg (44 to 882 lb)")
+            self.wrong("body_mass", "a body mass is 10 to 500 kg (22 to 1102 lb)")
         return mass_g
 
     def _check(self, row: LogRow) -> None:
