@@ -68,6 +68,11 @@ class CautionBanner(QFrame):
         self._at = self._cautions.index(same) if same in self._cautions else 0
         self._show()
 
+    def hide_all(self) -> None:
+        """Nobody is chosen."""
+        self._cautions = ()
+        self._show()
+
     def _place(self) -> None:
         row = QHBoxLayout()
         row.setSpacing(self._theme.px(10))

@@ -39,7 +39,8 @@ class Lineage:
         return replace(wanted, revision=current if unbroken else expected.revision)
 
     def _state(self, aggregate: Any) -> int:
-        return self._same_as.get((_key(aggregate), aggregate.revision), aggregate.revision)
+        revision: int = aggregate.revision
+        return self._same_as.get((_key(aggregate), revision), revision)
 
 
 def _key(aggregate: Any) -> _Key:

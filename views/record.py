@@ -84,6 +84,17 @@ class Record(QObject):
             self._roster = (today, planning.roster(self._repository, today))
         return self._roster[1]
 
+    def line_names(self, trainee_id: int | None) -> Callable[[int | None], str]:
+        """Words for a trainee's lines by id: "Back squat", "Back squat, heavy"; read when asked."""
+        names: dict[int | None, str] = {}
+
+        def name(line_id: int | None) -> str:
+            if line_id is not None and not names and trainee_id is not None:
+                names.update(self._names_of_lines(trainee_id))
+            return names.get(line_id, "")
+
+        return name
+
     def save(
         self, text: str, *aggregates: Any, before: Sequence[Any | None] | None = None
     ) -> tuple[Any, ...] | None:
@@ -129,6 +140,15 @@ class Record(QObject):
         self._token = token
         self._wrote(_EVERYTHING)
         return True
+
+    def _names_of_lines(self, trainee_id: int) -> dict[int | None, str]:
+        exercises = {each.key: each.name for each in self._repository.exercises(retired=True)}
+        return {
+            line.id: ", ".join(
+                part for part in (exercises.get(line.exercise, line.exercise), line.name) if part
+            )
+            for line in self._repository.lines(trainee_id)
+        }
 
     def _push(self, command: StoreCommand) -> bool:
         self.undo_stack.push(command)

@@ -38,6 +38,7 @@ PROGRAM: Final = "program"
 SESSION: Final = "session"
 PROGRESS: Final = "progress"
 SHEET: Final = "sheet"
+TRAINEE: Final = "trainee"
 
 WORK_AREAS: Final = (
     WorkAreaEntry(DESK, "views.desk_overview", "DeskOverview", needs_trainee=False),
@@ -45,6 +46,7 @@ WORK_AREAS: Final = (
     WorkAreaEntry(SESSION, "views.session_form", "SessionForm"),
     WorkAreaEntry(PROGRESS, "views.progress_area", "ProgressArea"),
     WorkAreaEntry(SHEET, "views.sheet_area", "SheetArea"),
+    WorkAreaEntry(TRAINEE, "views.trainee_form", "TraineeForm", needs_trainee=False),
 )
 
 
@@ -56,4 +58,5 @@ def area_word(key: str) -> str:
         SESSION: translate("WorkAreas", "&Session"),
         PROGRESS: translate("WorkAreas", "P&rogress"),
         SHEET: translate("WorkAreas", "S&heet"),
+        TRAINEE: translate("WorkAreas", "&Trainee"),
     }[key]
