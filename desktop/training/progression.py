@@ -91,7 +91,7 @@ def step_over(before: Position, after: Position, moved: Variable, mover: Mover) 
 
     A step of SETS compares total repetitions. Holds are not compared.
     """
-    if before.reps is None or after.reps is None:
+    if not before.reps or not after.reps:
         return None
     if moved is Variable.SETS:
         return _total_reps(after, mover) / _total_reps(before, mover) - 1

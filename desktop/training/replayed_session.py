@@ -78,10 +78,11 @@ def _started(state: State, working: tuple[SetDone, ...], event: SessionDone) -> 
     done = weaker_sides(working)
     lead = min(done, key=lambda each: (each.load_g, each.amount))
     holds = lead.reps is None
+    amount = max(min(each.amount for each in done), 1)
     position = Position(
         load_g=lead.load_g,
-        reps=None if holds else min(each.amount for each in done),
-        hold_s=min(each.amount for each in done) if holds else None,
+        reps=None if holds else amount,
+        hold_s=amount if holds else None,
         sets=len(done),
         tempo_s=lead.tempo_s,
         variation=lead.variation,
