@@ -335,7 +335,7 @@ def _at_height(use: HeightUse, height_mm: int, name: str) -> Variation:
             return Variation(key, name, push_up=PushUpGeometry(hands_mm=height_mm))
         case HeightUse.FEET:
             return Variation(key, name, push_up=PushUpGeometry(feet_mm=height_mm))
-        case HeightUse.BAR:
+        case _:
             return Variation(key, name, row=RowGeometry(bar_mm=height_mm))
 
 
