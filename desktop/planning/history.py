@@ -5,10 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from datetime import date
+from functools import cache
 
 from db.repository import Repository
+from desktop.limits import load_limits
 from desktop.training.coach import CoachSettings
 from desktop.training.exercises import Exercise
+from desktop.training.limits import Limit, LimitId
 from desktop.training.program import Assignment, Line, Program
 from desktop.training.replay import Context
 from desktop.training.session import Activity, LineDone, Session
@@ -25,11 +28,14 @@ from desktop.training.trainee import (
 
 @dataclass(frozen=True, slots=True)
 class Library:
-    """What all trainees share: exercises by key (retired ones too), programs by id, settings."""
+    """What all trainees share: exercises by key (retired ones too), programs by id, the
+    coach's settings and the limits that ship with the program.
+    """
 
     exercises: Mapping[str, Exercise]
     programs: Mapping[int, Program]
     settings: CoachSettings
+    limits: Mapping[LimitId, Limit]
 
     @property
     def context(self) -> Context:
@@ -120,6 +126,7 @@ def read_library(repository: Repository) -> Library:
         exercises={one.key: one for one in repository.exercises(retired=True)},
         programs={_id_of(program): program for program in repository.programs()},
         settings=repository.coach_settings(),
+        limits=_shipped_limits(),
     )
 
 
@@ -141,6 +148,11 @@ def read_history(
         goals=repository.goals(trainee_id),
         dismissed=repository.dismissed(trainee_id),
     )
+
+
+@cache
+def _shipped_limits() -> Mapping[LimitId, Limit]:
+    return load_limits()
 
 
 def _id_of(aggregate: Trainee | Program) -> int:

@@ -73,7 +73,7 @@ def line_facts(history: History, line: Line, until: date | None = None) -> LineF
         (*([start.day] if start else []), *(one.day for one in sessions)),
         default=until or date.min,
     )
-    scope = scope_of(history, line, start, (one.rule for one in revisions))
+    scope = scope_of(history, line, (one.rule for one in revisions))
     events: list[Event] = [
         *(one for one in surrounded_of(history, line, scope) if one.day > first),
         *_later_starts(line, start),

@@ -229,7 +229,8 @@ def plateau_probability(trend: Trend, settings: CoachSettings) -> float:
 
 def _point(session: Session, part: LineDone, around: Surroundings, equation: str) -> Point | None:
     best: tuple[Estimate, SetDone, float] | None = None
-    for done in part.working_sets:
+    alike = {(s.load_g, s.reps, s.rir, s.variation): s for s in part.working_sets}
+    for done in alike.values():
         load_g = effective_load_g(done.load_g, done.variation, around)
         if not done.reps or load_g is None:
             continue

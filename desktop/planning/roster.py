@@ -2,10 +2,26 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, timedelta
 from enum import StrEnum
+from typing import Final
 
+from db.repository import Repository
+from desktop.planning.cautions import cautions_of, standings_in_use
+from desktop.planning.history import History, read_history, read_library
+from desktop.planning.schedule import (
+    DAY,
+    WEEK,
+    absence_on,
+    deload_on,
+    deload_windows,
+    place_on,
+    training_days,
+)
+from desktop.training.limits import Severity
+from desktop.training.program import Assignment
 from desktop.training.reasons import ReasonValue
 from desktop.training.recovery import Caution
 from desktop.training.trainee import Trainee
@@ -42,3 +58,142 @@ class RosterEntry:
     next: date | None = None
     due_today: bool = False
     cautions: tuple[Caution, ...] = ()
+
+
+LONG_AGO: Final = timedelta(days=15)
+"""Since so long ago the last session is what the roster says of somebody."""
+
+SOON: Final = WEEK
+"""A deload that begins within this time is told."""
+
+_NEEDS: Final = {
+    HeadlineCode.DUE_TODAY: 2,
+    HeadlineCode.CAUTION: 3,
+    HeadlineCode.FIRST_WEEK: 4,
+    HeadlineCode.DELOAD: 4,
+    HeadlineCode.NEXT: 5,
+    HeadlineCode.LAST_SEEN: 6,
+    HeadlineCode.AWAY: 7,
+    HeadlineCode.NO_PROGRAM: 8,
+}
+
+
+def roster(repository: Repository, today: date) -> tuple[RosterEntry, ...]:
+    """Everybody who is not archived, those who need attention first.
+
+    Exercises, programs and settings are read once; each trainee's own record takes a constant
+    number of queries. `roster_without_cautions` needs none of these and suits a first paint.
+    """
+    library = read_library(repository)
+    entries = [
+        entry_of(read_history(repository, trainee.id, library), today)
+        for trainee in repository.trainees()
+        if trainee.id is not None
+    ]
+    return by_need(entries)
+
+
+def roster_entry(repository: Repository, trainee_id: int, today: date) -> RosterEntry:
+    """One trainee's entry, for a roster of which the others have not changed. Raises NotFound."""
+    return entry_of(read_history(repository, trainee_id), today)
+
+
+def roster_without_cautions(repository: Repository, today: date) -> tuple[RosterEntry, ...]:
+    """The roster from a constant number of queries for any number of trainees.
+
+    Cautions, absences, deloads and the turn of a rotation are not looked at.
+    """
+    library = read_library(repository)
+    last = repository.last_sessions()
+    assignments: dict[int, list[Assignment]] = {}
+    for one in repository.all_assignments():
+        assignments.setdefault(one.trainee_id, []).append(one)
+    entries = [
+        _entry_by_dates(
+            History(trainee, library, assignments=tuple(assignments.get(trainee.id, ()))),
+            last.get(trainee.id),
+            today,
+        )
+        for trainee in repository.trainees()
+        if trainee.id is not None
+    ]
+    return by_need(entries)
+
+
+def entry_of(history: History, today: date) -> RosterEntry:
+    """One trainee's entry from what was read."""
+    cautions = cautions_of(history, today, standings_in_use(history, today))
+    last = max((one.day for one in history.sessions if one.day <= today), default=None)
+    done_today = last == today
+    days = training_days(history, today if done_today else today - DAY)
+    following = next((day for day, _ in days), None)
+    return RosterEntry(
+        trainee=history.trainee,
+        headline=_headline(history, today, last, following, cautions),
+        last=last,
+        next=following,
+        due_today=following == today,
+        cautions=cautions,
+    )
+
+
+def by_need(entries: Iterable[RosterEntry]) -> tuple[RosterEntry, ...]:
+    """The entries sorted by need: stops, then who is due today, then cautions, then the next day;
+    names decide the rest.
+    """
+    return tuple(sorted(entries, key=_need))
+
+
+def _need(entry: RosterEntry) -> tuple[int, date, str]:
+    stop = any(one.severity is Severity.STOP for one in entry.cautions)
+    need = 1 if stop else _NEEDS[HeadlineCode.DUE_TODAY]
+    if not stop and not entry.due_today:
+        need = _NEEDS[entry.headline.code]
+    return (need, entry.next or date.max, entry.trainee.name.casefold())
+
+
+def _entry_by_dates(history: History, last: date | None, today: date) -> RosterEntry:
+    days = training_days(history, today if last == today else today - DAY)
+    following = next((day for day, _ in days), None)
+    headline = _headline(history, today, last, following, ())
+    return RosterEntry(history.trainee, headline, last, following, following == today)
+
+
+def _headline(
+    history: History,
+    today: date,
+    last: date | None,
+    following: date | None,
+    cautions: tuple[Caution, ...],
+) -> Headline:
+    """The one thing to know of somebody: a caution, else what comes or goes on."""
+    urgent = next((one for one in cautions if one.severity is not Severity.NOTE), None)
+    if urgent is not None:
+        return Headline(HeadlineCode.CAUTION, (("limit", urgent.limit), *urgent.evidence))
+    away = absence_on(history, today)
+    if away is not None:
+        return Headline(HeadlineCode.AWAY, (("kind", away.kind), ("last", away.last)))
+    if following == today:
+        return Headline(HeadlineCode.DUE_TODAY)
+    return _quiet_headline(history, today, last, following)
+
+
+def _quiet_headline(
+    history: History, today: date, last: date | None, following: date | None
+) -> Headline:
+    """What to say of somebody who is not due and needs nothing."""
+    deload = deload_on(history, today) or next(
+        (one for one in deload_windows(history) if today < one.first <= today + SOON), None
+    )
+    if deload is not None:
+        return Headline(HeadlineCode.DELOAD, (("first", deload.first), ("last", deload.last)))
+    if last is not None and today - last >= LONG_AGO:
+        return Headline(HeadlineCode.LAST_SEEN, (("days", (today - last).days),))
+    place = place_on(history, today)
+    if place is not None and place.week == 1:
+        return Headline(HeadlineCode.FIRST_WEEK)
+    if following is not None:
+        return Headline(HeadlineCode.NEXT, (("day", following),))
+    if last is not None and place is not None:
+        return Headline(HeadlineCode.LAST_SEEN, (("days", (today - last).days),))
+    return Headline(HeadlineCode.NO_PROGRAM)

@@ -21,7 +21,7 @@ from desktop.training.limits import Limit, LimitId, Severity
 from desktop.training.position import Position, Variable
 from desktop.training.quantities import SAME_LOAD_G, same_load
 from desktop.training.reasons import Reason, ReasonValue
-from desktop.training.trainee import Clearance, Experience
+from desktop.training.trainee import Clearance, DismissedCaution, Experience
 
 Evidence = tuple[tuple[str, ReasonValue], ...]
 
@@ -56,12 +56,26 @@ class Caution:
 def evidence_key(caution: Caution) -> str:
     """What a dismissal of ``caution`` holds for: the same evidence gives the same text.
 
-    Days and weeks that merely pass are left out, and fractions count to one decimal, so that a
-    caution set aside stays aside until something has really changed.
+    Days and weeks that merely pass are left out, what is planned counts by weekday rather than by
+    date, and fractions count to one decimal, so that a caution set aside stays aside until
+    something has really changed.
     """
+    planned = ("planned", True) in caution.evidence
     parts = [f"line {caution.line_id}"] if caution.line_id is not None else []
-    parts += [f"{name} {_plain(value)}" for name, value in caution.evidence if name not in PASSING]
+    parts += [
+        f"{name} {_plain(value, planned)}"
+        for name, value in caution.evidence
+        if name not in PASSING
+    ]
     return "; ".join(parts)
+
+
+def is_dismissed(caution: Caution, dismissed: Iterable[DismissedCaution]) -> bool:
+    """Whether the coach set ``caution`` aside on this very evidence. A stop cannot be set aside."""
+    if caution.severity is Severity.STOP:
+        return False
+    key = evidence_key(caution)
+    return any(one.limit == caution.limit and one.evidence == key for one in dismissed)
 
 
 def load_step(
@@ -205,6 +219,14 @@ def pain(
     return _caution(limit, evidence, line_id, sessions)
 
 
+def pain_hold(
+    limit: Limit, why: Reason, *, line_id: int | None = None, sessions: tuple[int, ...] = ()
+) -> Caution:
+    """Nothing is asked of a line because of pain; ``why`` is the reason PAIN_HOLD."""
+    evidence = tuple((name, why.get(name)) for name in ("pain", "day", "times"))
+    return _caution(limit, evidence, line_id, sessions)
+
+
 def gap(
     limit: Limit, last: date | None, today: date, *, line_id: int | None = None
 ) -> Caution | None:
@@ -296,5 +318,7 @@ def _caution(
     )
 
 
-def _plain(value: ReasonValue) -> str:
+def _plain(value: ReasonValue, planned: bool) -> str:
+    if isinstance(value, date) and planned:
+        return f"weekday {value.weekday()}"
     return f"{value:.1f}" if isinstance(value, float) else str(value)
