@@ -1,0 +1,189 @@
+"""What a trainee can use, typed in rows: bars, discs, dumbbells, boxes and the rest."""
+
+from __future__ import annotations
+
+from collections import Counter
+from datetime import date
+from typing import Any
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QCheckBox, QGridLayout, QHBoxLayout, QWidget
+
+from desktop.training.equipment import (
+    AdjustableDumbbell,
+    Band,
+    Bar,
+    Discs,
+    Equipment,
+    Height,
+    Place,
+    Stack,
+)
+from desktop.training.quantities import Unit
+from views.blocks import Label
+from views.number_fields import LoadField
+from views.rows_editor import Column, RowsEditor
+from views.theme import Theme
+
+
+class EquipmentEditor(QWidget):
+    """Shows and takes an `Equipment`; ``edited`` after each change that counts."""
+
+    edited = Signal()
+
+    def __init__(
+        self, theme: Theme, unit: Unit, today: date, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self._theme, self._unit, self._today = theme, unit, today
+        self._grid = QGridLayout(self)
+        self._grid.setContentsMargins(0, 0, 0, 0)
+        self._grid.setHorizontalSpacing(theme.grid(2))
+        self._grid.setVerticalSpacing(theme.px(12))
+        self._grid.setColumnMinimumWidth(0, theme.grid(18))
+        self._grid.setColumnStretch(1, 1)
+        self._lists = {key: self._list(title, columns) for key, title, columns in self._kinds()}
+        self.collars = LoadField(self.tr("Collars of a bar, both"), unit)
+        self.collars.setMaximumWidth(theme.grid(9))
+        self.collars.committed.connect(self.edited)
+        self._row(self.tr("Collars, both, {unit}").format(unit=unit.value), self.collars)
+        self.places = self._places()
+
+    def set_equipment(self, equipment: Equipment) -> None:
+        """Show other equipment; emits nothing."""
+        adjustable = equipment.adjustable[0] if equipment.adjustable else None
+        rows: dict[str, list[tuple[Any, ...]]] = {
+            "bars": [(bar.name, bar.mass_g) for bar in equipment.bars],
+            "discs": [(each.mass_g, each.count) for each in equipment.discs],
+            "dumbbells": _counted(equipment.dumbbells_g),
+            "handles": [(adjustable.handle_g, adjustable.handles)] if adjustable else [],
+            "handle discs": [(d.mass_g, d.count) for d in adjustable.discs] if adjustable else [],
+            "kettlebells": _counted(equipment.kettlebells_g),
+            "stacks": [
+                (each.name, each.first_g, each.step_g, each.last_g, each.half_step_g or None)
+                for each in equipment.stacks
+            ],
+            "vest": [(mass,) for mass in equipment.vest_g],
+            "assistance": [(mass,) for mass in equipment.assistance_g],
+            "bands": [
+                (b.name, b.short_mm, b.short_g, b.long_mm, b.long_g) for b in equipment.bands
+            ],
+            "boxes": [(each.name, each.height_mm) for each in equipment.boxes],
+            "bar heights": [(each.name, each.height_mm) for each in equipment.bar_heights],
+        }
+        for key, editor in self._lists.items():
+            editor.set_rows(rows[key])
+        self.collars.set_grams(equipment.collars_g or None)
+        for place, box in self.places.items():
+            box.blockSignals(True)
+            box.setChecked(place in equipment.places)
+            box.blockSignals(False)
+
+    def equipment(self) -> Equipment:
+        """What stands in the rows."""
+        rows = {key: editor.rows for key, editor in self._lists.items()}
+        handle_discs = tuple(Discs(mass, count) for mass, count in rows["handle discs"])
+        return Equipment(
+            bars=tuple(Bar(name, mass) for name, mass in rows["bars"]),
+            discs=tuple(Discs(mass, count) for mass, count in rows["discs"]),
+            collars_g=self.collars.grams or 0,
+            dumbbells_g=_each(rows["dumbbells"]),
+            adjustable=tuple(
+                AdjustableDumbbell(mass, count, handle_discs) for mass, count in rows["handles"]
+            ),
+            kettlebells_g=_each(rows["kettlebells"]),
+            stacks=tuple(
+                Stack(name, first, step, last, half or 0)
+                for name, first, step, last, half in rows["stacks"]
+            ),
+            vest_g=tuple(sorted(mass for (mass,) in rows["vest"])),
+            assistance_g=tuple(sorted(mass for (mass,) in rows["assistance"])),
+            bands=tuple(Band(*row) for row in rows["bands"]),
+            boxes=tuple(Height(name, height) for name, height in rows["boxes"]),
+            bar_heights=tuple(Height(name, height) for name, height in rows["bar heights"]),
+            places=tuple(place for place, box in self.places.items() if box.isChecked()),
+        )
+
+    def _kinds(self) -> list[tuple[str, str, tuple[Column, ...]]]:
+        each = (Column(self.tr("each"), "load"), Column(self.tr("how many"), "whole"))
+        named = (Column(self.tr("name"), "text"), Column(self.tr("height"), "length"))
+        mass = (Column(self.tr("mass"), "load"),)
+        return [
+            ("bars", self.tr("Bars"), (Column(self.tr("name"), "text"), *mass)),
+            ("discs", self.tr("Discs (not pairs)"), each),
+            ("dumbbells", self.tr("Dumbbells"), each),
+            ("handles", self.tr("Dumbbell handles to load"), each),
+            ("handle discs", self.tr("Discs for the handles"), each),
+            ("kettlebells", self.tr("Kettlebells"), each),
+            (
+                "stacks",
+                self.tr("Machines with a stack"),
+                (
+                    Column(self.tr("name"), "text"),
+                    Column(self.tr("first"), "load"),
+                    Column(self.tr("step"), "load"),
+                    Column(self.tr("last"), "load"),
+                    Column(self.tr("half step"), "load", needed=False),
+                ),
+            ),
+            ("vest", self.tr("Vest or belt, loads"), mass),
+            ("assistance", self.tr("Help of a machine"), mass),
+            (
+                "bands",
+                self.tr("Bands, measured twice"),
+                (
+                    Column(self.tr("name"), "text"),
+                    Column(self.tr("short"), "length"),
+                    Column(self.tr("pull"), "load"),
+                    Column(self.tr("long"), "length"),
+                    Column(self.tr("pull"), "load"),
+                ),
+            ),
+            ("boxes", self.tr("Boxes, chairs, stairs"), named),
+            ("bar heights", self.tr("Bars to row under"), named),
+        ]
+
+    def _list(self, title: str, columns: tuple[Column, ...]) -> RowsEditor:
+        editor = RowsEditor(title, columns, self._theme, self._unit, self._today)
+        editor.edited.connect(self.edited)
+        self._row(title, editor)
+        return editor
+
+    def _row(self, title: str, editor: QWidget) -> None:
+        row = self._grid.rowCount()
+        self._grid.addWidget(Label(title), row, 0, Qt.AlignmentFlag.AlignTop)
+        aligned = (
+            Qt.AlignmentFlag.AlignLeft if isinstance(editor, LoadField) else Qt.AlignmentFlag(0)
+        )
+        self._grid.addWidget(editor, row, 1, aligned)
+
+    def _places(self) -> dict[Place, QCheckBox]:
+        texts = {
+            Place.BAR: self.tr("bar to hang on"),
+            Place.LOW_BAR: self.tr("low bar"),
+            Place.RINGS: self.tr("rings"),
+            Place.STRAPS: self.tr("straps"),
+            Place.PARALLEL_BARS: self.tr("parallel bars"),
+            Place.BENCH: self.tr("bench"),
+            Place.WALL: self.tr("wall"),
+        }
+        line = QWidget()
+        row = QHBoxLayout(line)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(self._theme.grid())
+        boxes: dict[Place, QCheckBox] = {}
+        for place, text in texts.items():
+            boxes[place] = QCheckBox(text)
+            boxes[place].toggled.connect(lambda _on: self.edited.emit())
+            row.addWidget(boxes[place])
+        row.addStretch(1)
+        self._row(self.tr("There is also"), line)
+        return boxes
+
+
+def _counted(masses: tuple[int, ...]) -> list[tuple[Any, ...]]:
+    return sorted(Counter(masses).items())
+
+
+def _each(rows: tuple[tuple[Any, ...], ...]) -> tuple[int, ...]:
+    return tuple(sorted(mass for mass, count in rows for _ in range(count)))
