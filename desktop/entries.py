@@ -57,7 +57,7 @@ class Entry:
     def line_of(self, name: str, item: int | None = None) -> int:
         """The line of a field, or of one item of its list; the entry's own where not found."""
         lines = self.items.get(name, [])
-        if item is not None and item < len(lines):
+        if item is not None and len(lines) == len(self.values[name]):
             return lines[item]
         return self.fields.get(name, self.line)
 
@@ -159,7 +159,9 @@ def _allowed(kind: type, name: str, why: str) -> str:
     if "Invalid enum value" not in why:
         return ""
     hint = get_type_hints(kind)[name]
-    for each in (hint, *get_args(hint)):
-        if isinstance(each, type) and issubclass(each, Enum):
-            return f"; allowed are {', '.join(str(member.value) for member in each)}"
-    return ""
+    listed = (each for each in (hint, *get_args(hint)) if isinstance(each, type))
+    return "".join(
+        f"; allowed are {', '.join(str(member.value) for member in each)}"
+        for each in listed
+        if issubclass(each, Enum)
+    )
