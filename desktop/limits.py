@@ -13,7 +13,7 @@ from desktop.training.limits import Limit, LimitId
 
 SHIPPED: Final = "limits.toml"
 
-_WORDS: Final = ("watches", "text", "proposal", "source")
+_WORDS: Final = ("watches", "text", "source")
 
 
 class LimitsError(EntryError):

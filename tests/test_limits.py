@@ -72,7 +72,12 @@ BROKEN = [
     ("{days}", "{days", 8, "unpaired braces"),
     ("{days}", "{}", 8, "{} is not a value"),
     ('"Not for {days} days."', '" "', 8, "text must not be empty"),
-    ('"ease back in"', '""', 9, "proposal must not be empty"),
+    (
+        '"ease back in"',
+        '"rest"',
+        9,
+        "proposal: Invalid enum value 'rest'; allowed are smaller step",
+    ),
     ('"common practice"', '""', 10, "source must not be empty"),
     ("source", "sources", 1, "missing required field `source`"),
     ("[[limit]]", "[[limits]]", 1, "under a line [[limit]]"),

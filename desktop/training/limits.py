@@ -39,13 +39,33 @@ class LimitId(StrEnum):
     SCREENING = "screening"
 
 
+class Proposal(StrEnum):
+    """What a caution proposes to do; the screens turn it into an action."""
+
+    SMALLER_STEP = "smaller step"
+    ONE_VARIABLE = "one variable"
+    MOVE_A_DAY = "move a day"
+    ADD_A_SESSION = "add a session"
+    PLAN_A_DELOAD = "plan a deload"
+    VARY_THE_DAYS = "vary the days"
+    RECORD_ACTIVITIES = "record activities"
+    CHOOSE_FOR_PAIN = "choose for pain"
+    EASE_BACK_IN = "ease back in"
+    FOLLOW_GUIDANCE = "follow guidance"
+    OTHER_VARIABLE = "other variable"
+    IN_BETWEEN = "in-between"
+    EXTEND_THE_RULE = "extend the rule"
+    RECORD_CLEARANCE = "record clearance"
+    SCREEN = "screen"
+
+
 @dataclass(frozen=True, slots=True)
 class Limit:
     """One limit.
 
     ``watches`` says what is watched and ``threshold`` from where on (in ``unit``; 0 where there is
     nothing to count). ``text`` is one sentence with {placeholders} from ``values``, the names of a
-    caution's evidence. ``proposal`` is the code of what to do. ``source`` cites where the limit
+    caution's evidence. ``proposal`` is what to do. ``source`` cites where the limit
     comes from, or says "common practice".
     """
 
@@ -53,7 +73,7 @@ class Limit:
     watches: str
     severity: Severity
     text: str
-    proposal: str
+    proposal: Proposal
     source: str
     threshold: float = 0
     unit: str = ""
