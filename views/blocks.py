@@ -53,7 +53,8 @@ class Label(QLabel):
 class WordButton(QPushButton):
     """An action as a word, with its key beside it where it has one ("All as asked  F9").
 
-    ``shortcut`` acts in the whole window while the button is shown and enabled.
+    ``shortcut`` acts in the whole window while the button is shown and enabled. ``flush``: the
+    word begins at the edge, in line with what stands above it.
     """
 
     def __init__(
@@ -62,6 +63,7 @@ class WordButton(QPushButton):
         shortcut: str = "",
         *,
         strong: bool = False,
+        flush: bool = False,
         tone: Tone = "",
         parent: QWidget | None = None,
     ) -> None:
@@ -69,6 +71,7 @@ class WordButton(QPushButton):
         self._key = shortcut
         self.setProperty("kind", "word")
         self.setProperty("strong", "true" if strong else "false")
+        self.setProperty("flush", "true" if flush else "false")
         self.setProperty("tone", tone)
         self.setCursor(Qt.CursorShape.PointingHandCursor)
         self.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
@@ -135,10 +138,14 @@ class Page(QScrollArea):
         self.setWidget(ground)
         self._space()
         theme.changed.connect(self._space)
+        self.verticalScrollBar().rangeChanged.connect(lambda _least, _most: self._space())
 
     def _space(self) -> None:
+        """The scroll bar stands inside the edge, so that blocks end where the banner ends."""
         edge = self._theme.grid(3)
-        self.body.setContentsMargins(edge, self._theme.grid(2), edge, self._theme.grid(2))
+        bar = self.verticalScrollBar()
+        inside = bar.sizeHint().width() if bar.maximum() > 0 else 0
+        self.body.setContentsMargins(edge, self._theme.grid(2), edge - inside, self._theme.grid(2))
         self.body.setSpacing(self._theme.px(12))
 
 

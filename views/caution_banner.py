@@ -120,7 +120,7 @@ class CautionBanner(QFrame):
         others = len(self._cautions) - 1
         self._more.setVisible(others > 0)
         self._more.set_words(
-            self.tr("{place} of {count}").format(
+            self.tr("Next ({place} of {count})").format(
                 place=words.number(self._at + 1), count=words.number(others + 1)
             )
         )

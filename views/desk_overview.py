@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QWidget
 
 from db.changes import Changes
 from desktop.planning.roster import RosterEntry
+from desktop.training.limits import Severity
 from views import words
 from views.blocks import Block, Heading, Label, MainButton, Page, Tone, WordButton
 from views.caution_texts import caution_text, headline_text, severity_word
@@ -57,7 +58,11 @@ class DeskOverview(WorkArea):
 
     def _fill(self, page: Page, entries: Sequence[RosterEntry], due: Sequence[RosterEntry]) -> None:
         page.body.addWidget(self._today(due))
-        worried = [entry for entry in entries if entry.cautions]
+        worried = [
+            entry
+            for entry in entries
+            if any(each.severity is not Severity.NOTE for each in entry.cautions)
+        ]
         if worried:
             page.body.addWidget(self._attention(worried))
         others = [entry for entry in entries if not entry.due_today]
@@ -122,16 +127,19 @@ class DeskOverview(WorkArea):
             text = caution_text(caution, self.record.limits, entry.trainee.unit, self.today, name)
             said = QWidget()
             line = QHBoxLayout(said)
-            line.setContentsMargins(0, 0, 0, 0)
+            line.setContentsMargins(0, self.theme.px(4), 0, self.theme.px(4))
             line.setSpacing(self.theme.grid())
+            top = Qt.AlignmentFlag.AlignTop
             tones: dict[str, Tone] = {"stop": "stop", "caution": "caution"}
-            mark = SeverityMark(self.theme, severity)
-            line.addWidget(mark, 0, Qt.AlignmentFlag.AlignTop)
-            tone = tones.get(severity, "muted")
-            line.addWidget(Label(severity_word(severity), tone=tone), 0, Qt.AlignmentFlag.AlignTop)
-            line.addWidget(Label(text, wrap=True), 1)
+            line.addWidget(SeverityMark(self.theme, severity), 0, top)
+            word = Label(severity_word(severity), tone=tones.get(severity, "muted"))
+            line.addWidget(word, 0, top)
+            sentence = Label(text, wrap=True)
+            sentence.setAlignment(top)
+            line.addWidget(sentence, 1)
             grid.addWidget(said, row, 1)
-            grid.addWidget(self._link(self.tr("Progress"), entry, PROGRESS), row, 2)
+            link = self._link(self.tr("Progress"), entry, PROGRESS)
+            grid.addWidget(link, row, 2, top)
         if len(ordered) > _MOST_ROWS:
             more = self.tr("and {count} more in the roster").format(count=len(ordered) - _MOST_ROWS)
             block.body.addWidget(Label(more, "small", "muted"))
@@ -182,7 +190,7 @@ class DeskOverview(WorkArea):
     def _link(
         self, text: str, entry: RosterEntry, area: str, *, strong: bool = False
     ) -> WordButton:
-        button = WordButton(text, strong=strong)
+        button = WordButton(text, strong=strong, flush=strong)
         if text != entry.trainee.name:
             spoken = self.tr("{action} of {name}").format(action=text, name=entry.trainee.name)
             button.setAccessibleName(spoken)

@@ -62,6 +62,7 @@ class MainWindow(QMainWindow):
         self._assemble()
         self._connect()
         self._space()
+        record.begin_roster(today)
         self._read_roster()
         self._restore()
 

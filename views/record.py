@@ -19,7 +19,7 @@ from PySide6.QtGui import QUndoStack
 from db.changes import Changes, Kind
 from db.errors import Conflict, StoreError
 from desktop.limits import load_limits
-from desktop.planning import roster as planning
+from desktop.planning.roster import RosterEntry
 from desktop.training.exercises import Exercise
 from desktop.training.limits import Limit, LimitId
 from desktop.training.program import Assignment, Line, Program
@@ -34,6 +34,7 @@ from desktop.training.trainee import (
     Trainee,
 )
 from views.lineage import Lineage
+from views.roster_source import RosterSource
 from views.undo_commands import Desk, RemoveCommand, SaveCommand, StoreCommand
 
 if TYPE_CHECKING:
@@ -66,7 +67,8 @@ class Record(QObject):
         self.undo_stack = QUndoStack(self)
         self._desk = Desk(repository, Lineage(), self._wrote, self._failed)
         self._token = repository.changes_token()
-        self._roster: tuple[date, tuple[planning.RosterEntry, ...]] | None = None
+        self._roster = RosterSource(repository, self)
+        self._roster.completed.connect(lambda: self.changed.emit(Changes()))
 
     @property
     def repository(self) -> Repository:
@@ -78,11 +80,13 @@ class Record(QObject):
         """The limits of recovery, which hold the sentences of cautions."""
         return load_limits()
 
-    def roster(self, today: date) -> tuple[planning.RosterEntry, ...]:
-        """Who needs attention, and why; kept until something changes."""
-        if self._roster is None or self._roster[0] != today:
-            self._roster = (today, planning.roster(self._repository, today))
-        return self._roster[1]
+    def roster(self, today: date) -> tuple[RosterEntry, ...]:
+        """Who needs attention, and why; after an edit only those it touched are read again."""
+        return self._roster.entries(today)
+
+    def begin_roster(self, today: date) -> None:
+        """Read the roster quickly, without cautions; they follow with a ``changed`` of no kind."""
+        self._roster.begin(today)
 
     def line_names(self, trainee_id: int | None) -> Callable[[int | None], str]:
         """Words for a trainee's lines by id: "Back squat", "Back squat, heavy"; read when asked."""
@@ -155,7 +159,7 @@ class Record(QObject):
         return command.done
 
     def _wrote(self, changes: Changes) -> None:
-        self._roster = None
+        self._roster.forget(changes)
         self.changed.emit(changes)
 
     def _failed(self, error: StoreError) -> None:

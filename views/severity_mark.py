@@ -7,7 +7,7 @@ from __future__ import annotations
 from math import cos, pi, sin
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from views.theme import Theme
@@ -46,12 +46,16 @@ class SeverityMark(QWidget):
         self.update()
 
     def sizeHint(self) -> QSize:
-        return QSize(self._theme.px(13), self._theme.px(13))
+        """As high as a line of text, so that it stands beside the first one."""
+        line = QFontMetrics(self._theme.font()).height()
+        return QSize(self._theme.px(13), line)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         role = {"note": "accent", "caution": "caution", "stop": "stop"}[self._severity]
         painter = QPainter(self)
-        draw_mark(painter, QRectF(self.rect()), self._severity, self._theme.colour(role))
+        side = self._theme.px(12)
+        place = QRectF(0, (self.height() - side) / 2, side, side)
+        draw_mark(painter, place, self._severity, self._theme.colour(role))
         painter.end()
 
 

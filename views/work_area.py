@@ -58,8 +58,11 @@ class WorkArea(QWidget):
         """Something else will be shown: save drafts."""
 
     def concerns(self, changes: Changes) -> bool:
-        """Whether a change may alter what this area shows; all trainees' changes do."""
-        return not changes.trainees or self.trainee_id in changes.trainees
+        """Whether a change may alter what this area shows; all trainees' changes do. A change of
+        no kind says only that the roster is complete.
+        """
+        touched = not changes.trainees or self.trainee_id in changes.trainees
+        return bool(changes.kinds) and touched
 
     def showEvent(self, event: object) -> None:
         super().showEvent(event)  # type: ignore[arg-type]
