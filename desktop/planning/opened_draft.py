@@ -249,13 +249,17 @@ def _stored_set(
 ) -> SetDraft:
     as_asked = asked is not None and all(same_load(each.load_g, asked.load_g) for each in was)
     reserves = tuple("" if each.rir is None else number_text(each.rir, mark) for each in was)
+    texts = (
+        sides_text(tuple(str(each.amount) for each in was)),
+        "" if as_asked else sides_text(tuple(load_text(w.load_g, kind, mark) for w in was)),
+        sides_text(reserves) if all(reserves) else "",
+        sides_text(tuple(str(each.pain) for each in was)) if any(w.pain for w in was) else "",
+    )
     return SetDraft(
-        done=sides_text(tuple(str(each.amount) for each in was)),
-        load="" if as_asked else sides_text(tuple(load_text(w.load_g, kind, mark) for w in was)),
-        reserve=sides_text(reserves) if all(reserves) else "",
-        pain=sides_text(tuple(str(each.pain) for each in was)) if any(w.pain for w in was) else "",
+        *texts,
         asked=asked,
         was=was,
+        was_texts=texts,
         variation=was[0].variation,
         tempo_s=was[0].tempo_s,
         warm_up=was[0].warm_up,

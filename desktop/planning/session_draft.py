@@ -40,8 +40,8 @@ class SetDraft:
     """One set's texts. A blank ``done`` is a set not done; a blank ``load`` the one asked.
 
     ``asked``: what stands above the cells. ``was``: the stored set (two: left and right) that the
-    texts were made from; what the texts do not change of it is kept. ``sure``: the coach said
-    that a doubtful value is meant.
+    texts were made from, and ``was_texts`` those texts by row: what they do not change is kept as
+    it was. ``sure``: the coach said that a doubtful value is meant.
     """
 
     done: str = ""
@@ -50,6 +50,7 @@ class SetDraft:
     pain: str = ""
     asked: AskedSet | None = None
     was: tuple[SetDone, ...] = ()
+    was_texts: tuple[str, ...] = ()
     variation: str | None = None
     tempo_s: int | None = None
     warm_up: bool = False
@@ -63,6 +64,16 @@ class SetDraft:
     def blank(self) -> bool:
         """Whether no cell holds anything."""
         return not any(self.text(row).strip() for row in Row)
+
+    @property
+    def texts(self) -> tuple[str, ...]:
+        """The texts of all cells, by row."""
+        return tuple(self.text(row) for row in Row)
+
+    @property
+    def as_stored(self) -> bool:
+        """Whether every text still says what is stored."""
+        return bool(self.was) and self.texts == self.was_texts
 
 
 @dataclass(frozen=True, slots=True)

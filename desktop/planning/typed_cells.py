@@ -64,8 +64,8 @@ def read_load(text: str, kind: CellKind) -> tuple[int, ...]:
 
 
 def read_reserve(text: str, kind: CellKind) -> tuple[float, ...]:
-    """Repetitions in reserve, 0 to 10, halves allowed; blank is unknown."""
-    return _sides(text, kind, _reserve)
+    """Repetitions in reserve, 0 to 10, such as 1.5; blank is unknown."""
+    return _sides(text, kind, lambda part: float(_short(part, 0, MOST_RESERVE)))
 
 
 def read_pain(text: str, kind: CellKind) -> tuple[int, ...]:
@@ -96,9 +96,9 @@ def read_whole(text: str, least: int, most: int) -> int | None:
     return int(number)
 
 
-def read_half(text: str, least: int, most: int) -> float | None:
-    """A number of a session's own fields in halves, such as the effort; None: blank."""
-    return float(_halves(text, least, most)) if text.strip() else None
+def read_number(text: str, least: int, most: int) -> float | None:
+    """A number of a session's own fields, such as the effort; None: blank."""
+    return float(_short(text, least, most)) if text.strip() else None
 
 
 def read_mass(text: str, unit: Unit) -> int | None:
@@ -156,15 +156,9 @@ def _whole(text: str, most: int) -> int:
     return int(number)
 
 
-def _reserve(text: str) -> float:
-    return float(_halves(text, 0, MOST_RESERVE))
-
-
-def _halves(text: str, least: int, most: int) -> Decimal:
+def _short(text: str, least: int, most: int) -> Decimal:
     number = _number(text, Decimal(least), Decimal(most))
-    if number * 2 != int(number * 2):
-        raise InvalidQuantity("whole or half numbers", "halves", {"least": least, "most": most})
-    return number
+    return _at_most_two_decimals(number)
 
 
 def _load(text: str, kind: CellKind) -> int:
@@ -187,13 +181,17 @@ def _in_grams(text: str, unit: Unit) -> int:
             meant = in_unit(grams(parse_decimal(plain), other), unit)
             values = {"unit": unit.value, "value": f"{meant.normalize() + 0:f}"}
             raise InvalidQuantity(f"loads are in {unit.value} here", "other_unit", values)
-    number = parse_decimal(plain)
-    if round(number, 2) != number:
-        raise InvalidQuantity("at most two decimals", "too_many_decimals", {"decimals": 2})
+    number = _at_most_two_decimals(parse_decimal(plain))
     most = in_unit(MOST_LOAD_G, unit)
     if abs(number) > most:
         raise _out_of_range("0", f"{most.normalize():f}")
     return grams(number, unit)
+
+
+def _at_most_two_decimals(number: Decimal) -> Decimal:
+    if round(number, 2) != number:
+        raise InvalidQuantity("at most two decimals", "too_many_decimals", {"decimals": 2})
+    return number
 
 
 def _number(text: str, least: Decimal, most: Decimal) -> Decimal:

@@ -20,9 +20,9 @@ from desktop.planning.typed_cells import (
     Row,
     read_amount,
     read_cell,
-    read_half,
     read_load,
     read_mass,
+    read_number,
     read_pain,
     read_reserve,
     read_whole,
@@ -77,6 +77,8 @@ def cell_problem(draft: SessionDraft, place: CellPlace) -> InvalidQuantity | Non
     """What is wrong with one cell, None where nothing is."""
     line = draft.lines[place.line]
     each = line.sets[place.index]
+    if each.as_stored:
+        return None
     try:
         read_cell(place.row, each.text(place.row), line.kind)
     except InvalidQuantity as wrong:
@@ -110,7 +112,7 @@ def doubt_at(draft: SessionDraft, place: CellPlace) -> Doubt | None:
     """What is doubtful in one cell, unless the coach said that it is meant."""
     line = draft.lines[place.line]
     each = line.sets[place.index]
-    if each.sure or cell_problem(draft, place) is not None:
+    if each.sure or each.as_stored or cell_problem(draft, place) is not None:
         return None
     if place.row is Row.LOAD and each.load.strip():
         return _load_doubt(line, place)
@@ -220,7 +222,10 @@ def body_mass_g(draft: SessionDraft) -> int | None:
 def training_load(draft: SessionDraft) -> float | None:
     """Effort times minutes, arbitrary units; None unless both are given and can be taken."""
     try:
-        effort, minutes = read_half(draft.effort, 0, 10), read_whole(draft.minutes, 0, MOST_MINUTES)
+        effort, minutes = (
+            read_number(draft.effort, 0, 10),
+            read_whole(draft.minutes, 0, MOST_MINUTES),
+        )
     except InvalidQuantity:
         return None
     return None if effort is None or minutes is None else effort * minutes
@@ -241,7 +246,7 @@ def session_of(draft: SessionDraft, line_ids: Mapping[LineKey, int]) -> Session:
         day=draft.day,
         lines=tuple(part for part in parts if part is not None),
         entry=draft.entry,
-        effort=read_half(draft.effort, 0, 10),
+        effort=read_number(draft.effort, 0, 10),
         minutes=read_whole(draft.minutes, 0, MOST_MINUTES),
         wellness=Wellness(*(read_whole(draft.text(field), 1, 5) for field in WELLNESS)),
         note=draft.note.strip(),
@@ -291,6 +296,11 @@ def _line_done(line: LineDraft, line_ids: Mapping[LineKey, int]) -> LineDone | N
 
 def _set_done(line: LineDraft, index: int) -> tuple[SetDone, ...]:
     each, kind = line.sets[index], line.kind
+    if each.as_stored:
+        return tuple(
+            replace(was, variation=each.variation, tempo_s=each.tempo_s, warm_up=each.warm_up)
+            for was in each.was
+        )
     amounts = read_amount(each.done, kind)
     loads = loads_of(line, index)
     reserves = read_reserve(each.reserve, kind)
@@ -349,7 +359,7 @@ def _read_field(draft: SessionDraft, field: Field) -> object:
     text = draft.text(field)
     match field:
         case Field.EFFORT:
-            return read_half(text, 0, 10)
+            return read_number(text, 0, 10)
         case Field.MINUTES:
             return read_whole(text, 0, MOST_MINUTES)
         case Field.MASS:
