@@ -127,7 +127,7 @@ def cautions_of(
         _reactive_deload(desk, plateaus),
         _monotonous(desk),
     ]
-    open_ones = [c for c in found if c is not None and not is_dismissed(c, history.dismissed)]
+    open_ones = [c for c in found if c is not None and not is_dismissed(c, history.dismissed, today)]
     return tuple(
         sorted(open_ones, key=lambda c: (_SEVERITIES.index(c.severity), _IDS.index(c.limit)))
     )

@@ -12,7 +12,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, timedelta
 from itertools import pairwise
 from typing import Final
 
@@ -25,8 +25,27 @@ from desktop.training.trainee import Clearance, DismissedCaution, Experience
 
 Evidence = tuple[tuple[str, ReasonValue], ...]
 
-PASSING: Final = frozenset({"days", "weeks"})
-"""Names of evidence that grow by themselves from day to day."""
+PASSING: Final = frozenset(
+    {
+        "days",
+        "weeks",
+        "probability",
+        "wellness_before",
+        "wellness_now",
+        "rir_before",
+        "rir_now",
+        "effort_before",
+        "effort_now",
+    }
+)
+"""Names of evidence that is another from day to day, though nothing has happened."""
+
+MEASURED_ANEW: Final = frozenset(
+    {LimitId.GAP, LimitId.NO_DELOAD, LimitId.PLATEAU, LimitId.REACTIVE_DELOAD}
+)
+SET_ASIDE_FOR: Final = timedelta(days=28)
+"""These limits rest on such evidence, so that setting them aside holds so long (common practice)
+instead of until the evidence is another."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,9 +75,9 @@ class Caution:
 def evidence_key(caution: Caution) -> str:
     """What a dismissal of ``caution`` holds for: the same evidence gives the same text.
 
-    Days and weeks that merely pass are left out, what is planned counts by weekday rather than by
-    date, and fractions count to one decimal, so that a caution set aside stays aside until
-    something has really changed.
+    Spans that merely pass and means that are measured anew each day are left out, what is planned
+    counts by weekday rather than by date, and fractions count to one decimal, so that a caution
+    set aside stays aside until something has really changed.
     """
     planned = ("planned", True) in caution.evidence
     parts = [f"line {caution.line_id}"] if caution.line_id is not None else []
@@ -70,12 +89,17 @@ def evidence_key(caution: Caution) -> str:
     return "; ".join(parts)
 
 
-def is_dismissed(caution: Caution, dismissed: Iterable[DismissedCaution]) -> bool:
-    """Whether the coach set ``caution`` aside on this very evidence. A stop cannot be set aside."""
+def is_dismissed(caution: Caution, dismissed: Iterable[DismissedCaution], today: date) -> bool:
+    """Whether the coach set ``caution`` aside on this very evidence. A stop cannot be set aside,
+    and what is measured anew each day comes back after `SET_ASIDE_FOR`.
+    """
     if caution.severity is Severity.STOP:
         return False
     key = evidence_key(caution)
-    return any(one.limit == caution.limit and one.evidence == key for one in dismissed)
+    days = [one.day for one in dismissed if (one.limit, one.evidence) == (caution.limit, key)]
+    if caution.limit in MEASURED_ANEW:
+        return any(today - day < SET_ASIDE_FOR for day in days)
+    return bool(days)
 
 
 def load_step(
