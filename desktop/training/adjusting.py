@@ -47,7 +47,7 @@ def _eased(position: Position, kind: BackOff, mover: Mover) -> tuple[Variable, P
         case BackOff.VARIATION:
             easier = easier_variation(position, mover)
             return None if easier is None else (Variable.VARIATION, easier)
-        case BackOff.REPS:
+        case _:
             return amount_to_floor(position, mover.rule)
 
 

@@ -144,7 +144,7 @@ def after_gap(
 def _eased(
     base: Position, days: int, percent: float, mover: Mover, *, easier: bool
 ) -> tuple[Position, Reason]:
-    """Less load, else (after long gaps) an easier variation, else repetitions or seconds at floor."""
+    """Less load, else (after long gaps) an easier variation, else the floor of reps or seconds."""
     eased = lighter(base, percent, load_step(mover.rule), mover.around)
     if eased is not None:
         return eased, reason(ReasonCode.GAP_LIGHTER, days=days, percent=percent)

@@ -103,7 +103,8 @@ def lighter(
     position: Position, percent: float, step_g: int, surroundings: Surroundings
 ) -> Position | None:
     """The position with its effective load ``percent`` lower, at least one step of ``step_g``,
-    rounded down to a reachable load; None where no lower load can be made.
+    rounded down to a reachable load (the lowest there is where none is that low); None where no
+    lower load can be made.
     """
     least = load_down(surroundings, position.load_g, step_g)
     if least is None:
@@ -117,7 +118,6 @@ def lighter(
         eased = min(eased, at_least_one)
     if surroundings.loads_g is None:
         steps = ceil((effective - eased - ROUNDING_G) / step_g)
-        load = position.load_g - steps * step_g
-        return replace(position, load_g=load) if load > 0 or surroundings.bodyweight else None
+        return replace(position, load_g=position.load_g - steps * step_g)
     reached = load_at(eased, position.variation, surroundings)
-    return replace(position, load_g=least if reached is None else reached)
+    return replace(position, load_g=surroundings.loads_g[0] if reached is None else reached)

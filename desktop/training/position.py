@@ -79,7 +79,7 @@ class Position:
                 return replace(self, hold_s=value)
             case Variable.TEMPO:
                 return replace(self, tempo_s=value)
-            case Variable.VARIATION:
+            case _:
                 raise InvalidRule("a variation is named, not numbered")
 
     @property

@@ -88,7 +88,7 @@ def _order(event: RuleRevision | Event) -> tuple[date, int, int, int, int, str]:
             return (event.day, 3, event.entry, 0, 0, repr(event))
         case SessionDone():
             return (event.day, 3, event.entry, 1, event.session_id or 0, repr(event))
-        case Cleared():
+        case _:
             return (event.day, 4, 0, 0, 0, "")
 
 
@@ -106,7 +106,7 @@ def _after(
             return _after_change(state, event)
         case DeloadDays():
             return replace(state, deloads=(*state.deloads, event)), None
-        case Cleared():
+        case _:
             return _after_clearance(state, event)
 
 

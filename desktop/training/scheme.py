@@ -44,7 +44,7 @@ def asked_sets(
             return (*(_eased(lead, min(step, 90.0), around) for step in steps), lead)
         case SchemeKind.TOTAL:
             return _spread(lead, position.amount, count)
-        case SchemeKind.STRAIGHT:
+        case _:
             return (*(lead for _ in range(count - 1)), _last(lead, rule))
 
 
