@@ -9,7 +9,7 @@ from __future__ import annotations
 import os
 import sqlite3
 from collections.abc import Callable, Iterator, Sequence
-from contextlib import contextmanager, suppress
+from contextlib import closing, contextmanager, suppress
 from pathlib import Path
 from typing import Any
 
@@ -111,8 +111,20 @@ class Database:
     @contextmanager
     def transaction(self) -> Iterator[None]:
         """All or nothing: everything in the block is one transaction. Blocks may be nested."""
-        with self._errors(), self._database.atomic():
-            yield
+        with self._errors():
+            broken: BaseException | None = None
+            try:
+                with self._database.atomic():
+                    try:
+                        yield
+                    except BaseException as error:
+                        broken = error
+                        raise
+            except peewee.OperationalError:
+                # On a full disk SQLite undoes all by itself, and then refuses to undo it again.
+                if broken is None or self._database.connection().in_transaction:
+                    raise
+                raise broken from None
 
     def execute(self, sql: str, parameters: Sequence[object] = ()) -> list[tuple[Any, ...]]:
         """Run one statement with ``?`` for each parameter, and give all its rows."""
@@ -157,8 +169,11 @@ class Database:
 
     def quick_check(self) -> list[str]:
         """What is wrong inside the file, one sentence each; empty when it is sound."""
-        problems = [str(row[0]) for row in self.execute("PRAGMA quick_check")]
-        lost = sorted({str(row[0]) for row in self.execute("PRAGMA foreign_key_check")})
+        try:
+            problems = [str(row[0]) for row in self.execute("PRAGMA quick_check")]
+            lost = sorted({str(row[0]) for row in self.execute("PRAGMA foreign_key_check")})
+        except DamagedFile as error:  # too far gone to be checked to the end
+            return [str(error)]
         found = [] if problems == ["ok"] else problems
         return found + [f"Rows of {table} refer to missing ones." for table in lost]
 
@@ -192,15 +207,14 @@ class Database:
                 "Choose another name for the copy.",
             )
 
-    def _copy_and_check(self, target: Path) -> None:
-        copy = sqlite3.connect(target, isolation_level=None)
-        try:
+    def _copy_and_check(self, unfinished: Path) -> None:
+        with closing(sqlite3.connect(unfinished, isolation_level=None)) as copy:
             self._database.connection().backup(copy)
             copy.execute("PRAGMA journal_mode = DELETE")  # one file, nothing beside it
-            problems = [str(row[0]) for row in copy.execute("PRAGMA quick_check")]
-        finally:
-            copy.close()
-        if problems != ["ok"]:
+        checked = Database(unfinished)
+        with checked.connection_context():
+            problems = checked.quick_check()
+        if problems:
             raise DamagedFile(
                 f"{_name(self.path)} is damaged ({problems[0]}); no copy was made of it.",
                 "Open the latest backup.",
@@ -252,7 +266,7 @@ class Database:
 
 def _told(error: Exception, path: Path | str) -> StoreError | None:
     """The error in the words of the store; None where it is a bug rather than the surroundings."""
-    origin = error if isinstance(error, sqlite3.Error) else error.args[0] if error.args else None
+    origin = getattr(error, "orig", error)
     extended = getattr(origin, "sqlite_errorcode", None)
     if extended is None:
         return None
