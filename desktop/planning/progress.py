@@ -23,7 +23,7 @@ from desktop.planning.surroundings import (
 from desktop.training.coach import CoachSettings
 from desktop.training.demand import effective_load_g
 from desktop.training.exercises import Exercise, Measure
-from desktop.training.position import Surroundings
+from desktop.training.position import ScaledVariation, Surroundings
 from desktop.training.program import Line
 from desktop.training.scale import ALL_FAMILIES
 from desktop.training.session import LineDone, Session, SetDone
@@ -70,7 +70,8 @@ class Point:
 @dataclass(frozen=True, slots=True)
 class BestSet:
     """A session's best working set and its highest load. ``top_g`` is the highest effective load
-    (None where it is not known), ``amount`` clean repetitions or seconds.
+    (None where it is not known), ``work_g`` the most of effective load x repetitions in one set,
+    ``amount`` clean repetitions or seconds. ``counted`` False: an easier week, or pain.
     """
 
     day: date
@@ -78,6 +79,8 @@ class BestSet:
     top_g: float | None
     amount: int
     done: SetDone
+    work_g: float | None = None
+    counted: bool = True
 
 
 @dataclass(frozen=True, slots=True)
@@ -129,7 +132,9 @@ class GoalLine:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class LineProgress:
-    """Everything that the chart of one line shows."""
+    """Everything that the chart of one line shows. ``scale`` holds the variations of the record in
+    order of difficulty, as they stood on the last day trained.
+    """
 
     line: Line
     exercise: Exercise
@@ -142,6 +147,7 @@ class LineProgress:
     trend: Curve | None = None
     forecast: Curve | None = None
     statement: Statement | None = None
+    scale: tuple[ScaledVariation, ...] = ()
 
 
 def progress(
@@ -173,6 +179,7 @@ def progress_of(history: History, line: Line, today: date, week_starts: int = 0)
         trend=_trend_curve(trend) if trend else None,
         forecast=_forecast_curve(trend, today) if trend else None,
         statement=_statement(trend, history.library.settings) if trend else None,
+        scale=around[done[-1][0].day].scale if done else (),
     )
 
 
@@ -251,7 +258,7 @@ def _point(session: Session, part: LineDone, around: Surroundings, equation: str
         reps=done.reps or 0,
         rir=done.rir,
         variation=done.variation,
-        counted=not part.deload and part.worst_pain == 0,
+        counted=_counted(part),
         test=part.test,
     )
 
@@ -271,11 +278,23 @@ def estimate_by(load_g: float, reps: int, rir: float | None, equation: str) -> E
     return Estimate(value_g, default.log_sd, default.certain)
 
 
+def _counted(part: LineDone) -> bool:
+    return not part.deload and part.worst_pain == 0
+
+
 def _best_set(session: Session, part: LineDone, around: Surroundings) -> BestSet:
     best = best_of(part.working_sets, around)
     loads = [effective_load_g(s.load_g, s.variation, around) for s in part.working_sets]
     known = [load for load in loads if load is not None]
-    return BestSet(session.day, session.id, max(known, default=None), best.amount, best)
+    work = [
+        load * (one.reps or 0)
+        for load, one in zip(loads, part.working_sets, strict=True)
+        if load is not None
+    ]
+    top_g, work_g = max(known, default=None), max(work, default=None)
+    return BestSet(
+        session.day, session.id, top_g, best.amount, best, work_g, counted=_counted(part)
+    )
 
 
 def best_of(sets: Sequence[SetDone], around: Surroundings) -> SetDone:
