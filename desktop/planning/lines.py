@@ -65,13 +65,16 @@ class LineFacts:
 def line_facts(history: History, line: Line, until: date | None = None) -> LineFacts:
     """The facts of ``line`` for a replay up to ``until``: sessions before that day, and whatever
     else (rules, starts, overrides, equipment, body mass, clearances) holds on that day.
+
+    ``until`` None: everything on record, but no rule that a later phase will bring.
     """
+    last = _last_recorded(history, line) if until is None else until
     revisions = rule_revisions(history, line)
     start = start_of(history, line)
     sessions = _session_events(history, line, until)
     first = min(
         (*([start.day] if start else []), *(one.day for one in sessions)),
-        default=until or date.min,
+        default=last,
     )
     scope = scope_of(history, line, (one.rule for one in revisions))
     events: list[Event] = [
@@ -85,13 +88,11 @@ def line_facts(history: History, line: Line, until: date | None = None) -> LineF
     rule = begun[-1] if begun else revisions[0].rule if revisions else ProgressionRule()
     around = surroundings_at(history, line, first, scope)
     return LineFacts(
-        revisions=tuple(
-            one for one in revisions if one.day > first and (until is None or one.day <= until)
-        ),
+        revisions=tuple(one for one in revisions if first < one.day <= last),
         start=starting_state(start, rule, around, history.context)
         if start
         else State(position=None, rule=rule, surroundings=around),
-        events=(*sessions, *(one for one in events if until is None or _day_of(one) <= until)),
+        events=(*sessions, *(one for one in events if _day_of(one) <= last)),
     )
 
 
@@ -102,7 +103,10 @@ def replay_of(history: History, line: Line, until: date | None = None) -> Replay
 
 
 def replay_line(repository: Repository, line_id: int, until: date | None = None) -> Replay:
-    """Where one line stands: sessions before ``until`` count, other facts up to that day."""
+    """Where one line stands: sessions before ``until`` count, other facts up to that day.
+
+    ``until`` None: everything on record. Raises NotFound.
+    """
     line = repository.line(line_id)
     history = read_history(repository, line.trainee_id)
     return replay_of(history, line, until)
@@ -150,6 +154,18 @@ def _overrides(line: Line, start: LineStart | None) -> list[Overridden]:
         for one in line.overrides
         if start is None or one.day >= start.day
     ]
+
+
+def _last_recorded(history: History, line: Line) -> date:
+    """The last day of anything on record that concerns the line; `date.min` without any."""
+    days = [session.day for session, _ in parts_of(history, line)]
+    days += [one.day for one in line.starts]
+    days += [one.day for one in line.overrides]
+    days += [one.day for one in line.revisions]
+    days += [one.day for one in history.trainee.clearances]
+    days += [one.day for one in history.equipment]
+    days += [one.day for one in history.body_masses]
+    return max(days, default=date.min)
 
 
 def _day_of(event: Event) -> date:
