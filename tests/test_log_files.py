@@ -485,7 +485,7 @@ def everything(repository: Repository) -> list[object]:
 
 
 def words(most: int = 12) -> st.SearchStrategy[str]:
-    letters = st.characters(codec="utf-8", exclude_characters="\0", exclude_categories=("Cs",))
+    letters = st.characters(codec="utf-8", exclude_characters="\0")
     return st.text(letters, max_size=most).map(lambda text: " ".join(text.split()))
 
 

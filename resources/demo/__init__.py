@@ -1,0 +1,1 @@
+"""The demo scenario: invented people, programs and a winter of training."""
