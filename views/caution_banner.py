@@ -6,7 +6,8 @@ from collections.abc import Callable, Sequence
 from datetime import date
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QBoxLayout, QFrame, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
 from desktop.training.quantities import Unit
 from desktop.training.recovery import Caution
@@ -15,6 +16,8 @@ from views.blocks import Label, WordButton, restyle
 from views.caution_texts import Limits, caution_text, proposal_text, severity_word
 from views.severity_mark import SeverityMark
 from views.theme import Theme
+
+_BESIDE = 800
 
 LineNames = Callable[[int | None], str]
 
@@ -74,19 +77,28 @@ class CautionBanner(QFrame):
         self._show()
 
     def _place(self) -> None:
-        row = QHBoxLayout()
-        row.setSpacing(self._theme.px(10))
-        row.addWidget(self._mark)
-        row.addWidget(self._word)
-        row.addWidget(self._text, 1)
+        said = QHBoxLayout()
+        said.setSpacing(self._theme.px(10))
+        top = Qt.AlignmentFlag.AlignTop
+        said.addWidget(self._mark, 0, top)
+        said.addWidget(self._word, 0, top)
+        said.addWidget(self._text, 1)
+        self._text.setAlignment(top)
+        actions = QHBoxLayout()
+        actions.setSpacing(self._theme.px(4))
+        actions.addStretch(1)
         for button in (self._do, self._why, self._aside, self._more):
-            row.addWidget(button)
+            actions.addWidget(button)
+        self._line = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self._line.setSpacing(self._theme.grid())
+        self._line.addLayout(said, 1)
+        self._line.addLayout(actions)
         column = QVBoxLayout(self)
         column.setContentsMargins(
-            self._theme.px(12), self._theme.px(6), self._theme.px(10), self._theme.px(6)
+            self._theme.px(12), self._theme.px(6), self._theme.px(6), self._theme.px(6)
         )
         column.setSpacing(self._theme.px(4))
-        column.addLayout(row)
+        column.addLayout(self._line)
         column.addWidget(self._source)
         column.addWidget(self._reason)
 
@@ -139,3 +151,10 @@ class CautionBanner(QFrame):
         caution = self.current
         if caution is not None:
             self.dismissed.emit(caution, self._reason.text().strip())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Where there is little room, the actions stand under the sentence."""
+        narrow = event.size().width() < self._theme.px(_BESIDE)
+        ways = QBoxLayout.Direction
+        self._line.setDirection(ways.TopToBottom if narrow else ways.LeftToRight)
+        super().resizeEvent(event)

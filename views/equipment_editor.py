@@ -6,8 +6,8 @@ from collections import Counter
 from datetime import date
 from typing import Any
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QCheckBox, QGridLayout, QHBoxLayout, QWidget
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QCheckBox, QGridLayout, QVBoxLayout, QWidget
 
 from desktop.training.equipment import (
     AdjustableDumbbell,
@@ -25,6 +25,10 @@ from views.number_fields import LoadField
 from views.rows_editor import Column, RowsEditor
 from views.theme import Theme
 
+_ACROSS = 2
+_NARROW = 2
+_BOXES_ACROSS = 4
+
 
 class EquipmentEditor(QWidget):
     """Shows and takes an `Equipment`; ``edited`` after each change that counts."""
@@ -36,17 +40,18 @@ class EquipmentEditor(QWidget):
     ) -> None:
         super().__init__(parent)
         self._theme, self._unit, self._today = theme, unit, today
+        self._next = 0
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
-        self._grid.setHorizontalSpacing(theme.grid(2))
-        self._grid.setVerticalSpacing(theme.px(12))
-        self._grid.setColumnMinimumWidth(0, theme.grid(18))
-        self._grid.setColumnStretch(1, 1)
+        self._grid.setHorizontalSpacing(theme.grid(3))
+        self._grid.setVerticalSpacing(theme.grid(2))
+        for column in range(_ACROSS):
+            self._grid.setColumnStretch(column, 1)
         self._lists = {key: self._list(title, columns) for key, title, columns in self._kinds()}
         self.collars = LoadField(self.tr("Collars of a bar, both"), unit)
         self.collars.setMaximumWidth(theme.grid(9))
         self.collars.committed.connect(self.edited)
-        self._row(self.tr("Collars, both, {unit}").format(unit=unit.value), self.collars)
+        self._put(self.tr("Collars of a bar, both, {unit}").format(unit=unit.value), self.collars)
         self.places = self._places()
 
     def set_equipment(self, equipment: Equipment) -> None:
@@ -146,16 +151,23 @@ class EquipmentEditor(QWidget):
     def _list(self, title: str, columns: tuple[Column, ...]) -> RowsEditor:
         editor = RowsEditor(title, columns, self._theme, self._unit, self._today)
         editor.edited.connect(self.edited)
-        self._row(title, editor)
+        self._put(title, editor, across=_ACROSS if len(columns) > _NARROW else 1)
         return editor
 
-    def _row(self, title: str, editor: QWidget) -> None:
-        row = self._grid.rowCount()
-        self._grid.addWidget(Label(title), row, 0, Qt.AlignmentFlag.AlignTop)
-        aligned = (
-            Qt.AlignmentFlag.AlignLeft if isinstance(editor, LoadField) else Qt.AlignmentFlag(0)
-        )
-        self._grid.addWidget(editor, row, 1, aligned)
+    def _put(self, title: str, editor: QWidget, *, across: int = 1) -> None:
+        """Under its title in the next free place, two beside each other where they are narrow."""
+        if self._next % _ACROSS and across > 1:
+            self._next += 1
+        group = QWidget()
+        column = QVBoxLayout(group)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(self._theme.px(2))
+        column.addWidget(Label(title))
+        column.addWidget(editor)
+        column.addStretch(1)
+        row, place = divmod(self._next, _ACROSS)
+        self._grid.addWidget(group, row, place, 1, across)
+        self._next += across
 
     def _places(self) -> dict[Place, QCheckBox]:
         texts = {
@@ -167,17 +179,17 @@ class EquipmentEditor(QWidget):
             Place.BENCH: self.tr("bench"),
             Place.WALL: self.tr("wall"),
         }
-        line = QWidget()
-        row = QHBoxLayout(line)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(self._theme.grid())
+        group = QWidget()
+        grid = QGridLayout(group)
+        grid.setContentsMargins(0, 0, 0, 0)
+        grid.setHorizontalSpacing(self._theme.grid())
+        grid.setColumnStretch(_BOXES_ACROSS, 1)
         boxes: dict[Place, QCheckBox] = {}
-        for place, text in texts.items():
+        for index, (place, text) in enumerate(texts.items()):
             boxes[place] = QCheckBox(text)
             boxes[place].toggled.connect(lambda _on: self.edited.emit())
-            row.addWidget(boxes[place])
-        row.addStretch(1)
-        self._row(self.tr("There is also"), line)
+            grid.addWidget(boxes[place], *divmod(index, _BOXES_ACROSS))
+        self._put(self.tr("There is also"), group, across=_ACROSS)
         return boxes
 
 

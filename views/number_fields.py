@@ -223,16 +223,21 @@ class LoadField(NumberField):
         self._most_g = most_g
         self._signed = signed
         self._likely_g = likely_g
+        self._exact_g: int | None = None
         most = in_unit(most_g, unit)
         super().__init__(name, -most if signed else 0, most, optional=optional, parent=parent)
         self._unit = unit
 
     @property
     def grams(self) -> int | None:
-        """The mass in grams; None for empty or not allowed."""
+        """The mass in grams; None for empty or not allowed. A mass that was shown and not typed
+        over stays exact, though the unit shows it rounded.
+        """
         value = self.value
         if value is None or isinstance(value, Wrong):
             return None
+        if self._exact_g is not None and value == in_unit(self._exact_g, self._unit):
+            return self._exact_g
         return grams(value, self._unit)
 
     @property
@@ -243,6 +248,7 @@ class LoadField(NumberField):
 
     def set_grams(self, mass_g: int | None) -> None:
         """Show a mass; emits nothing."""
+        self._exact_g = mass_g
         self.set_value(None if mass_g is None else in_unit(mass_g, self._unit))
 
     def set_likely(self, mass_g: int | None) -> None:
