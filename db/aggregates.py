@@ -17,6 +17,7 @@ from db.programs import ProgramShelf
 from db.sessions import SessionChangeShelf, SessionShelf
 from db.shelf import Shelf
 from db.trainees import shelves_of_trainees
+from db.validity import check_settings
 from desktop.training.coach import CoachSettings
 from desktop.training.trainee import Trainee
 
@@ -116,6 +117,7 @@ class Aggregates:
         return write(self._database, aggregate)
 
     def _save_settings(self, settings: CoachSettings) -> CoachSettings:
+        check_settings(settings)
         if self.settings().revision != settings.revision:
             raise Conflict(
                 "The coach's settings were changed elsewhere since they were read.",

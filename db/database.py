@@ -298,7 +298,8 @@ def _prepare_file(path: Path, create: bool) -> None:
             if start != _MAGIC and (start or not create):
                 raise _not_ours(path)
         elif create:
-            _make_private(path)
+            with suppress(FileExistsError):  # another process may be making it just now
+                _make_private(path)
         else:
             raise NotFound(f"There is no file {path}.", "Check the name, or make a new data file.")
     except OSError as error:

@@ -200,8 +200,8 @@ class Repository:
         """Write aggregates, in order and all or none: new ones where ``id`` is None.
 
         Raises Conflict where one was changed or removed since it was read, InvalidRecord where
-        one breaks a rule of the data. A session whose place on its day is taken goes behind the
-        last one of that day.
+        one breaks a rule of the data. A session that comes to a day where its place is taken goes
+        behind the last one of that day.
         """
         return self._aggregates.save(aggregates)
 

@@ -63,13 +63,15 @@ class SessionShelf(Shelf[Session]):
         return tuple(sorted(found, key=lambda session: (session.day, session.entry)))
 
     def insert(self, database: Database, aggregate: Session) -> Session:
-        saved = super().insert(database, self._with_free_entry(database, aggregate))
+        saved = super().insert(database, self._behind_others(database, aggregate))
         self._log(database, saved, ChangeKind.ENTERED, None)
         return saved
 
     def update(self, database: Database, aggregate: Session) -> Session:
         before = self.current(database, aggregate)
-        saved = super().update(database, self._with_free_entry(database, aggregate))
+        if aggregate.day != before.day:  # on its own day it stands where the coach puts it
+            aggregate = self._behind_others(database, aggregate)
+        saved = super().update(database, aggregate)
         if saved != replace(before, revision=saved.revision):
             self._log(database, saved, ChangeKind.CORRECTED, before)
         return saved
@@ -122,7 +124,7 @@ class SessionShelf(Shelf[Session]):
     def delete_parts(self, database: Database, identity: int) -> None:
         database.execute("DELETE FROM line_done WHERE session_id = ?", (identity,))
 
-    def _with_free_entry(self, database: Database, session: Session) -> Session:
+    def _behind_others(self, database: Database, session: Session) -> Session:
         taken = database.execute(
             "SELECT id, entry FROM session WHERE trainee_id = ? AND day = ?",
             (session.trainee_id, session.day.toordinal()),

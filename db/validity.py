@@ -7,10 +7,12 @@ from collections.abc import Iterable
 from datetime import date
 
 from db.errors import InvalidRecord
+from desktop.training.coach import CoachSettings
 from desktop.training.exercises import Exercise
 from desktop.training.program import Assignment, Line, Program, Slot
 from desktop.training.quantities import MAX_LOAD_G
 from desktop.training.session import Activity, AskedSet, Session, SetDone
+from desktop.training.strength import EQUATIONS
 from desktop.training.trainee import (
     Absence,
     BodyMass,
@@ -156,11 +158,7 @@ def check_activity(activity: Activity) -> None:
 def check_deload(deload: DeloadWindow) -> None:
     """First day not after the last, a factor above 0 up to 1, 0-100 % off."""
     _in_order(deload.first, deload.last, "last")
-    if not 0 < deload.sets_factor <= 1:
-        raise InvalidRecord(
-            f"The factor on sets is above 0 and at most 1, not {deload.sets_factor}.",
-            field="sets_factor",
-        )
+    _factor(deload.sets_factor, "sets_factor")
     _number("percent off the load", deload.load_percent, 0, 100, "load_percent")
     _texts(note=deload.note)
 
@@ -186,6 +184,25 @@ def check_dismissed(dismissed: DismissedCaution) -> None:
 def check_remembered_name(remembered: RememberedName) -> None:
     """Some text."""
     _named("text", remembered.text)
+
+
+def check_settings(settings: CoachSettings) -> None:
+    """A known equation, and deloads that ask for less."""
+    if settings.equation and settings.equation not in EQUATIONS:
+        raise InvalidRecord(
+            f"{settings.equation!r} is no equation: allowed are {', '.join(EQUATIONS)}.",
+            field="equation",
+        )
+    _within("weeks between deloads", settings.deload_every_weeks, 1, 520, "deload_every_weeks")
+    _factor(settings.deload_sets_factor, "deload_sets_factor")
+    _number("percent off the load", settings.deload_load_percent, 0, 100, "deload_load_percent")
+
+
+def _factor(factor: float, field: str) -> None:
+    if not 0 < factor <= 1:
+        raise InvalidRecord(
+            f"The factor on sets is above 0 and at most 1, not {factor}.", field=field
+        )
 
 
 def _named(field: str, value: str, what: str = "") -> None:

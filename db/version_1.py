@@ -7,22 +7,20 @@ JSON text. An identity is never given twice, so that what was removed can come b
 
 from __future__ import annotations
 
-FACTS = """
+FILE = """
 CREATE TABLE file_fact (
     name TEXT NOT NULL PRIMARY KEY,
     value TEXT NOT NULL
-){strict}
-"""
+){strict};
 
-COACH_SETTINGS = """
 CREATE TABLE coach_settings (
     id INTEGER NOT NULL PRIMARY KEY CHECK (id = 1),
     revision INTEGER NOT NULL,
     value TEXT NOT NULL
-){strict}
+){strict};
 """
 
-TRAINEE = """
+TRAINEES = """
 CREATE TABLE trainee (
     id {identity},
     revision INTEGER NOT NULL,
@@ -43,10 +41,8 @@ CREATE TABLE trainee (
     activities_recorded INTEGER NOT NULL CHECK (activities_recorded IN (0, 1)),
     notes TEXT NOT NULL,
     archived INTEGER NOT NULL CHECK (archived IN (0, 1))
-){strict}
-"""
+){strict};
 
-BODY_MASS = """
 CREATE TABLE body_mass (
     id {identity},
     revision INTEGER NOT NULL,
@@ -54,10 +50,8 @@ CREATE TABLE body_mass (
     day INTEGER NOT NULL,
     mass_g INTEGER NOT NULL CHECK (mass_g > 0),
     UNIQUE (trainee_id, day)
-){strict}
-"""
+){strict};
 
-EQUIPMENT = """
 CREATE TABLE equipment_from (
     id {identity},
     revision INTEGER NOT NULL,
@@ -65,10 +59,54 @@ CREATE TABLE equipment_from (
     day INTEGER NOT NULL,
     equipment TEXT NOT NULL,
     UNIQUE (trainee_id, day)
-){strict}
+){strict};
+
+CREATE TABLE activity (
+    id {identity},
+    revision INTEGER NOT NULL,
+    trainee_id INTEGER NOT NULL REFERENCES trainee (id) ON DELETE CASCADE,
+    day INTEGER NOT NULL,
+    name TEXT NOT NULL,
+    minutes INTEGER NOT NULL CHECK (minutes >= 0),
+    effort {real} NOT NULL CHECK (effort BETWEEN 0 AND 10)
+){strict};
+
+CREATE TABLE deload_window (
+    id {identity},
+    revision INTEGER NOT NULL,
+    trainee_id INTEGER NOT NULL REFERENCES trainee (id) ON DELETE CASCADE,
+    first INTEGER NOT NULL,
+    last INTEGER NOT NULL,
+    sets_factor {real} NOT NULL CHECK (sets_factor > 0 AND sets_factor <= 1),
+    load_percent {real} NOT NULL CHECK (load_percent BETWEEN 0 AND 100),
+    planned INTEGER NOT NULL CHECK (planned IN (0, 1)),
+    note TEXT NOT NULL,
+    CHECK (first <= last)
+){strict};
+
+CREATE TABLE absence (
+    id {identity},
+    revision INTEGER NOT NULL,
+    trainee_id INTEGER NOT NULL REFERENCES trainee (id) ON DELETE CASCADE,
+    first INTEGER NOT NULL,
+    last INTEGER,
+    kind TEXT NOT NULL,
+    note TEXT NOT NULL,
+    CHECK (last IS NULL OR first <= last)
+){strict};
+
+CREATE TABLE dismissed_caution (
+    id {identity},
+    revision INTEGER NOT NULL,
+    trainee_id INTEGER NOT NULL REFERENCES trainee (id) ON DELETE CASCADE,
+    limit_id TEXT NOT NULL,
+    evidence TEXT NOT NULL,
+    day INTEGER NOT NULL,
+    why TEXT NOT NULL
+){strict};
 """
 
-EXERCISE = """
+EXERCISES = """
 CREATE TABLE exercise (
     id {identity},
     revision INTEGER NOT NULL,
@@ -86,20 +124,16 @@ CREATE TABLE exercise (
     needs TEXT NOT NULL,
     own INTEGER NOT NULL CHECK (own IN (0, 1)),
     retired INTEGER NOT NULL CHECK (retired IN (0, 1))
-){strict}
-"""
+){strict};
 
-MUSCLE_SHARE = """
 CREATE TABLE muscle_share (
     exercise_id INTEGER NOT NULL REFERENCES exercise (id) ON DELETE CASCADE,
     place INTEGER NOT NULL,
     muscle TEXT NOT NULL,
     direct INTEGER NOT NULL CHECK (direct IN (0, 1)),
     PRIMARY KEY (exercise_id, direct, place)
-){strict}
-"""
+){strict};
 
-VARIATION = """
 CREATE TABLE variation (
     exercise_id INTEGER NOT NULL REFERENCES exercise (id) ON DELETE CASCADE,
     place INTEGER NOT NULL,
@@ -112,10 +146,19 @@ CREATE TABLE variation (
     PRIMARY KEY (exercise_id, place),
     UNIQUE (exercise_id, key),
     CHECK ((geometry_kind IS NULL) = (geometry IS NULL))
-){strict}
+){strict};
+
+CREATE TABLE remembered_name (
+    id {identity},
+    revision INTEGER NOT NULL,
+    trainee_id INTEGER NOT NULL REFERENCES trainee (id) ON DELETE CASCADE,
+    text TEXT NOT NULL CHECK (text <> ''),
+    exercise TEXT NOT NULL REFERENCES exercise (key),
+    UNIQUE (trainee_id, text)
+){strict};
 """
 
-LINE = """
+LINES = """
 CREATE TABLE line (
     id {identity},
     revision INTEGER NOT NULL,
@@ -123,20 +166,16 @@ CREATE TABLE line (
     exercise TEXT NOT NULL REFERENCES exercise (key),
     name TEXT NOT NULL,
     UNIQUE (trainee_id, exercise, name)
-){strict}
-"""
+){strict};
 
-RULE_REVISION = """
 CREATE TABLE rule_revision (
     line_id INTEGER NOT NULL REFERENCES line (id) ON DELETE CASCADE,
     place INTEGER NOT NULL,
     day INTEGER NOT NULL,
     rule TEXT NOT NULL,
     PRIMARY KEY (line_id, place)
-){strict}
-"""
+){strict};
 
-LINE_START = """
 CREATE TABLE line_start (
     line_id INTEGER NOT NULL REFERENCES line (id) ON DELETE CASCADE,
     place INTEGER NOT NULL,
@@ -145,10 +184,8 @@ CREATE TABLE line_start (
     kind TEXT NOT NULL,
     plus_minus {real} CHECK (plus_minus >= 0),
     PRIMARY KEY (line_id, place)
-){strict}
-"""
+){strict};
 
-LINE_OVERRIDE = """
 CREATE TABLE line_override (
     line_id INTEGER NOT NULL REFERENCES line (id) ON DELETE CASCADE,
     place INTEGER NOT NULL,
@@ -157,20 +194,30 @@ CREATE TABLE line_override (
     note TEXT NOT NULL,
     entry INTEGER NOT NULL,
     PRIMARY KEY (line_id, place)
-){strict}
+){strict};
+
+CREATE TABLE goal (
+    id {identity},
+    revision INTEGER NOT NULL,
+    trainee_id INTEGER NOT NULL REFERENCES trainee (id) ON DELETE CASCADE,
+    line_id INTEGER NOT NULL REFERENCES line (id) ON DELETE CASCADE,
+    kind TEXT NOT NULL,
+    value INTEGER NOT NULL,
+    variation TEXT,
+    by_day INTEGER,
+    note TEXT NOT NULL
+){strict};
 """
 
-PROGRAM = """
+PROGRAMS = """
 CREATE TABLE program (
     id {identity},
     revision INTEGER NOT NULL,
     name TEXT NOT NULL UNIQUE CHECK (name <> ''),
     about TEXT NOT NULL,
     deload_every INTEGER CHECK (deload_every > 0)
-){strict}
-"""
+){strict};
 
-PHASE = """
 CREATE TABLE phase (
     program_id INTEGER NOT NULL REFERENCES program (id) ON DELETE CASCADE,
     place INTEGER NOT NULL,
@@ -178,10 +225,8 @@ CREATE TABLE phase (
     weeks INTEGER NOT NULL CHECK (weeks > 0),
     purpose TEXT NOT NULL,
     PRIMARY KEY (program_id, place)
-){strict}
-"""
+){strict};
 
-TRAINING_DAY = """
 CREATE TABLE training_day (
     program_id INTEGER NOT NULL,
     phase_place INTEGER NOT NULL,
@@ -190,10 +235,8 @@ CREATE TABLE training_day (
     weekday INTEGER CHECK (weekday BETWEEN 0 AND 6),
     PRIMARY KEY (program_id, phase_place, place),
     FOREIGN KEY (program_id, phase_place) REFERENCES phase (program_id, place) ON DELETE CASCADE
-){strict}
-"""
+){strict};
 
-SLOT = """
 CREATE TABLE slot (
     program_id INTEGER NOT NULL,
     phase_place INTEGER NOT NULL,
@@ -210,10 +253,8 @@ CREATE TABLE slot (
     PRIMARY KEY (program_id, phase_place, day_place, place),
     FOREIGN KEY (program_id, phase_place, day_place)
         REFERENCES training_day (program_id, phase_place, place) ON DELETE CASCADE
-){strict}
-"""
+){strict};
 
-ASSIGNMENT = """
 CREATE TABLE assignment (
     id {identity},
     revision INTEGER NOT NULL,
@@ -222,11 +263,11 @@ CREATE TABLE assignment (
     start INTEGER NOT NULL,
     weekdays TEXT NOT NULL,
     ended INTEGER
-){strict}
+){strict};
 """
 
-# The program is no foreign key: that a session was planned by one remains true of a removed one.
-SESSION = """
+SESSIONS = """
+-- The program is no foreign key: that a session was planned by one remains true of a removed one.
 CREATE TABLE session (
     id {identity},
     revision INTEGER NOT NULL,
@@ -243,12 +284,9 @@ CREATE TABLE session (
     red_flag INTEGER NOT NULL CHECK (red_flag IN (0, 1)),
     program_id INTEGER,
     week INTEGER,
-    day_name TEXT NOT NULL,
-    UNIQUE (trainee_id, day, entry)
-){strict}
-"""
+    day_name TEXT NOT NULL
+){strict};
 
-LINE_DONE = """
 CREATE TABLE line_done (
     session_id INTEGER NOT NULL REFERENCES session (id) ON DELETE CASCADE,
     place INTEGER NOT NULL,
@@ -261,11 +299,9 @@ CREATE TABLE line_done (
     reason TEXT NOT NULL,
     note TEXT NOT NULL,
     PRIMARY KEY (session_id, place)
-){strict}
-"""
+){strict};
 
-# Line, exercise and day stand here again, so that charts read one index and nothing else.
-SET_DONE = """
+-- Line, exercise and day stand here again, so that charts read one index and nothing else.
 CREATE TABLE set_done (
     session_id INTEGER NOT NULL,
     line_place INTEGER NOT NULL,
@@ -286,10 +322,8 @@ CREATE TABLE set_done (
     PRIMARY KEY (session_id, line_place, place),
     FOREIGN KEY (session_id, line_place) REFERENCES line_done (session_id, place)
         ON DELETE CASCADE
-){strict}
-"""
+){strict};
 
-SESSION_CHANGE = """
 CREATE TABLE session_change (
     id {identity},
     revision INTEGER NOT NULL,
@@ -298,87 +332,11 @@ CREATE TABLE session_change (
     at TEXT NOT NULL,
     what TEXT NOT NULL,
     before TEXT
-){strict}
-"""
-
-ACTIVITY = """
-CREATE TABLE activity (
-    id {identity},
-    revision INTEGER NOT NULL,
-    trainee_id INTEGER NOT NULL REFERENCES trainee (id) ON DELETE CASCADE,
-    day INTEGER NOT NULL,
-    name TEXT NOT NULL,
-    minutes INTEGER NOT NULL CHECK (minutes >= 0),
-    effort {real} NOT NULL CHECK (effort BETWEEN 0 AND 10)
-){strict}
-"""
-
-DELOAD = """
-CREATE TABLE deload_window (
-    id {identity},
-    revision INTEGER NOT NULL,
-    trainee_id INTEGER NOT NULL REFERENCES trainee (id) ON DELETE CASCADE,
-    first INTEGER NOT NULL,
-    last INTEGER NOT NULL,
-    sets_factor {real} NOT NULL CHECK (sets_factor > 0 AND sets_factor <= 1),
-    load_percent {real} NOT NULL CHECK (load_percent BETWEEN 0 AND 100),
-    planned INTEGER NOT NULL CHECK (planned IN (0, 1)),
-    note TEXT NOT NULL,
-    CHECK (first <= last)
-){strict}
-"""
-
-ABSENCE = """
-CREATE TABLE absence (
-    id {identity},
-    revision INTEGER NOT NULL,
-    trainee_id INTEGER NOT NULL REFERENCES trainee (id) ON DELETE CASCADE,
-    first INTEGER NOT NULL,
-    last INTEGER,
-    kind TEXT NOT NULL,
-    note TEXT NOT NULL,
-    CHECK (last IS NULL OR first <= last)
-){strict}
-"""
-
-GOAL = """
-CREATE TABLE goal (
-    id {identity},
-    revision INTEGER NOT NULL,
-    trainee_id INTEGER NOT NULL REFERENCES trainee (id) ON DELETE CASCADE,
-    line_id INTEGER NOT NULL REFERENCES line (id) ON DELETE CASCADE,
-    kind TEXT NOT NULL,
-    value INTEGER NOT NULL,
-    variation TEXT,
-    by_day INTEGER,
-    note TEXT NOT NULL
-){strict}
-"""
-
-DISMISSED = """
-CREATE TABLE dismissed_caution (
-    id {identity},
-    revision INTEGER NOT NULL,
-    trainee_id INTEGER NOT NULL REFERENCES trainee (id) ON DELETE CASCADE,
-    limit_id TEXT NOT NULL,
-    evidence TEXT NOT NULL,
-    day INTEGER NOT NULL,
-    why TEXT NOT NULL
-){strict}
-"""
-
-REMEMBERED_NAME = """
-CREATE TABLE remembered_name (
-    id {identity},
-    revision INTEGER NOT NULL,
-    trainee_id INTEGER NOT NULL REFERENCES trainee (id) ON DELETE CASCADE,
-    text TEXT NOT NULL CHECK (text <> ''),
-    exercise TEXT NOT NULL REFERENCES exercise (key),
-    UNIQUE (trainee_id, text)
-){strict}
+){strict};
 """
 
 INDEXES = (
+    "CREATE INDEX session_of_trainee ON session (trainee_id, day, entry)",
     "CREATE INDEX line_of_exercise ON line (exercise)",
     "CREATE INDEX slot_of_exercise ON slot (exercise)",
     "CREATE INDEX assignment_of_trainee ON assignment (trainee_id, start)",
@@ -399,32 +357,11 @@ INDEXES = (
 )
 
 STATEMENTS = (
-    FACTS,
-    COACH_SETTINGS,
-    TRAINEE,
-    BODY_MASS,
-    EQUIPMENT,
-    EXERCISE,
-    MUSCLE_SHARE,
-    VARIATION,
-    LINE,
-    RULE_REVISION,
-    LINE_START,
-    LINE_OVERRIDE,
-    PROGRAM,
-    PHASE,
-    TRAINING_DAY,
-    SLOT,
-    ASSIGNMENT,
-    SESSION,
-    LINE_DONE,
-    SET_DONE,
-    SESSION_CHANGE,
-    ACTIVITY,
-    DELOAD,
-    ABSENCE,
-    GOAL,
-    DISMISSED,
-    REMEMBERED_NAME,
+    *(
+        statement.strip()
+        for tables in (FILE, TRAINEES, EXERCISES, LINES, PROGRAMS, SESSIONS)
+        for statement in tables.split(";\n")
+        if statement.strip()
+    ),
     *INDEXES,
 )
