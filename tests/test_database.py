@@ -327,3 +327,15 @@ def test_the_models_say_what_the_schema_says() -> None:
                 ]
                 assert fields == wanted, model
         assert tables - described == {"coach_settings"}
+
+
+def test_the_store_starts_without_numpy_and_qt() -> None:
+    script = (
+        "import sys; import db.repository, db.backup;"
+        "sys.exit(str({'numpy', 'PySide6', 'scipy'} & set(sys.modules) or ''))"
+    )
+    root = Path(__file__).parent.parent
+    ended = subprocess.run(
+        [sys.executable, "-c", script], cwd=root, check=False, capture_output=True, text=True
+    )
+    assert ended.stderr.strip() == ""
