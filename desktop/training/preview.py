@@ -43,17 +43,19 @@ def unroll(
         target = target_on(state, day, context, deload=window)
         missed = miss_every is not None and count % miss_every == 0
         yield Ahead(day, target, missed)
-        if target.sets:
-            done = SessionDone(
-                day,
-                sets=tuple(
-                    _done(each, state, is_last=each is target.sets[-1], missed=missed)
-                    for each in target.sets
-                ),
-                asked=target.sets,
-                deload=target.deload,
-            )
-            state = after_session(state, done, context)[0]
+        state = as_asked(state, target, day, context, missed=missed)
+
+
+def as_asked(
+    state: State, target: Target, day: date, context: Context, *, missed: bool = False
+) -> State:
+    """The state after a session on ``day`` in which ``target`` was done as asked (or missed)."""
+    if not target.sets:
+        return state
+    last = target.sets[-1]
+    sets = tuple(_done(each, state, is_last=each is last, missed=missed) for each in target.sets)
+    done = SessionDone(day, sets, target.sets, deload=target.deload)
+    return after_session(state, done, context)[0]
 
 
 def next_positions(state: State, days: Sequence[date], context: Context) -> tuple[Position, ...]:
