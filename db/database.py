@@ -126,6 +126,15 @@ class Database:
                     raise
                 raise broken from None
 
+    @contextmanager
+    def snapshot(self) -> Iterator[None]:
+        """Several reads of one moment, whatever others write meanwhile; nobody is kept waiting."""
+        if self._database.in_transaction():
+            yield
+            return
+        with self._errors(), self._database.transaction("DEFERRED"):
+            yield
+
     def execute(self, sql: str, parameters: Sequence[object] = ()) -> list[tuple[Any, ...]]:
         """Run one statement with ``?`` for each parameter, and give all its rows."""
         with self._errors():

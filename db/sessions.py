@@ -57,9 +57,10 @@ class SessionShelf(Shelf[Session]):
         """Sessions by conditions of the table, by day and entry."""
         query = schema.Session.select(schema.Session.id).where(*conditions)
         found: list[Session] = []
-        for piece in in_pieces(row[0] for row in database.rows(query)):
-            marks = ", ".join("?" * len(piece))
-            found += sessions_where(database, f"s.id IN ({marks})", piece)
+        with database.snapshot():
+            for piece in in_pieces(row[0] for row in database.rows(query)):
+                marks = ", ".join("?" * len(piece))
+                found += sessions_where(database, f"s.id IN ({marks})", piece)
         return tuple(sorted(found, key=lambda session: (session.day, session.entry)))
 
     def insert(self, database: Database, aggregate: Session) -> Session:
@@ -152,13 +153,14 @@ def sessions_where(
     database: Database, condition: str, parameters: Sequence[object]
 ) -> tuple[Session, ...]:
     """The sessions ``s`` that meet an SQL ``condition``, by day and entry: three queries."""
-    lines = _lines_where(database, condition, parameters)
-    rows = database.stream(
-        f"SELECT {_of('s', _SESSION_COLUMNS)} FROM session s WHERE {condition}"
-        " ORDER BY s.day, s.entry, s.id",
-        parameters,
-    )
-    return tuple(_session(row, tuple(lines.get(row[0], ()))) for row in rows)
+    with database.snapshot():
+        lines = _lines_where(database, condition, parameters)
+        rows = database.stream(
+            f"SELECT {_of('s', _SESSION_COLUMNS)} FROM session s WHERE {condition}"
+            " ORDER BY s.day, s.entry, s.id",
+            parameters,
+        )
+        return tuple(_session(row, tuple(lines.get(row[0], ()))) for row in rows)
 
 
 def _lines_where(

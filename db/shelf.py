@@ -60,8 +60,9 @@ class Shelf(Generic[A]):
         """The aggregates that meet all ``conditions``, in ``order``, then in that of their ids."""
         fields = [getattr(self.table, name) for name in self._names]
         query = self.table.select(*fields).order_by(*order, self.table.id)
-        rows = database.rows(query.where(*conditions) if conditions else query)
-        return self.build(database, rows)
+        with database.snapshot():
+            rows = database.rows(query.where(*conditions) if conditions else query)
+            return self.build(database, rows)
 
     def one(self, database: Database, *conditions: Any) -> A | None:
         """The first aggregate that meets all ``conditions``, or None."""

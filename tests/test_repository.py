@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import threading
 from collections.abc import Callable, Iterator, Sequence
-from contextlib import contextmanager
+from contextlib import closing, contextmanager
 from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime
 from pathlib import Path
@@ -443,6 +443,24 @@ def test_what_another_window_wrote_is_noticed(tmp_path: Path) -> None:
                 world.repository.save(replace(world.trainee, notes="from here"))
         finally:
             other.close()
+
+
+def test_a_read_of_several_queries_sees_one_moment(tmp_path: Path) -> None:
+    path = tmp_path / "shared.db"
+    with a_world(path) as world, closing(Database.open(path)) as other:
+        session = world.saved(world.session(note="before"))
+        asked: list[Any] = []
+
+        def write_in_between(event: Any) -> None:
+            asked.append(event)
+            if len(asked) == 1:
+                changed = replace(session, note="after", lines=())
+                Repository(other).save(changed)
+
+        world.repository.database.query_hooks.append(write_in_between)
+        assert world.repository.sessions(world.trainee_id) == (session,)
+        (after,) = world.repository.sessions(world.trainee_id)
+        assert (after.note, after.lines) == ("after", ())
 
 
 def test_a_worker_reads_by_a_connection_of_its_own(tmp_path: Path) -> None:
