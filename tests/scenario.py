@@ -61,7 +61,7 @@ _OWNED = Equipment(
     bars=(Bar("bar", 20_000),),
     discs=(Discs(20_000, 4), Discs(10_000, 2), Discs(5_000, 2), Discs(2_500, 2), Discs(1_250, 2)),
     boxes=(Height("chair", 450), Height("stair", 180)),
-    places=(Place.BENCH, Place.PARALLEL_BARS),
+    places=(Place.PARALLEL_BARS, Place.BENCH),
 )
 _SEATS = (
     Trainee("Bow", 1996, stature_mm=1750, weekdays=(0, 3)),

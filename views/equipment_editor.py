@@ -41,13 +41,14 @@ class EquipmentEditor(QWidget):
         super().__init__(parent)
         self._theme, self._unit, self._today = theme, unit, today
         self._next = 0
+        self._more_adjustable: tuple[AdjustableDumbbell, ...] = ()
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setHorizontalSpacing(theme.grid(3))
         self._grid.setVerticalSpacing(theme.grid(2))
         for column in range(_ACROSS):
             self._grid.setColumnStretch(column, 1)
-        self._lists = {key: self._list(title, columns) for key, title, columns in self._kinds()}
+        self.lists = {key: self._list(title, columns) for key, title, columns in self._kinds()}
         self.collars = LoadField(self.tr("Collars of a bar, both"), unit)
         self.collars.setMaximumWidth(theme.grid(9))
         self.collars.committed.connect(self.edited)
@@ -57,6 +58,7 @@ class EquipmentEditor(QWidget):
     def set_equipment(self, equipment: Equipment) -> None:
         """Show other equipment; emits nothing."""
         adjustable = equipment.adjustable[0] if equipment.adjustable else None
+        self._more_adjustable = equipment.adjustable[1:]
         rows: dict[str, list[tuple[Any, ...]]] = {
             "bars": [(bar.name, bar.mass_g) for bar in equipment.bars],
             "discs": [(each.mass_g, each.count) for each in equipment.discs],
@@ -76,7 +78,7 @@ class EquipmentEditor(QWidget):
             "boxes": [(each.name, each.height_mm) for each in equipment.boxes],
             "bar heights": [(each.name, each.height_mm) for each in equipment.bar_heights],
         }
-        for key, editor in self._lists.items():
+        for key, editor in self.lists.items():
             editor.set_rows(rows[key])
         self.collars.set_grams(equipment.collars_g or None)
         for place, box in self.places.items():
@@ -86,15 +88,16 @@ class EquipmentEditor(QWidget):
 
     def equipment(self) -> Equipment:
         """What stands in the rows."""
-        rows = {key: editor.rows for key, editor in self._lists.items()}
+        rows = {key: editor.rows for key, editor in self.lists.items()}
         handle_discs = tuple(Discs(mass, count) for mass, count in rows["handle discs"])
         return Equipment(
             bars=tuple(Bar(name, mass) for name, mass in rows["bars"]),
             discs=tuple(Discs(mass, count) for mass, count in rows["discs"]),
             collars_g=self.collars.grams or 0,
             dumbbells_g=_each(rows["dumbbells"]),
-            adjustable=tuple(
-                AdjustableDumbbell(mass, count, handle_discs) for mass, count in rows["handles"]
+            adjustable=(
+                *(AdjustableDumbbell(mass, count, handle_discs) for mass, count in rows["handles"]),
+                *self._more_adjustable,
             ),
             kettlebells_g=_each(rows["kettlebells"]),
             stacks=tuple(

@@ -58,7 +58,7 @@ class MainWindow(QMainWindow):
         self.map = KeyboardMap(theme)
         self.menus = Menus(self, record, theme)
         self.status = StatusLine(theme, self.menus.undo)
-        self._theme = theme
+        self.theme = theme
         self._assemble()
         self._connect()
         self._space()
@@ -87,7 +87,7 @@ class MainWindow(QMainWindow):
     def _connect(self) -> None:
         self._record.changed.connect(self._record_changed)
         self._record.message.connect(self.status.say)
-        self._theme.changed.connect(self._space)
+        self.theme.changed.connect(self._space)
         self.roster.chosen.connect(self.show_trainee)
         self.areas.trainee_wanted.connect(self.roster.choose)
         self.areas.area_wanted.connect(self._area_wanted)
@@ -171,12 +171,12 @@ class MainWindow(QMainWindow):
     def _toggle_map(self) -> None:
         self.map.setVisible(self.map.isHidden())
         if self.map.isVisible():
-            self.map.show_keys(self.menus.keys())
+            self.map.show_keys(self.menus.key_groups())
             self.map.close_button.setFocus()
 
     def _space(self) -> None:
-        edge = self._theme.grid(3)
-        self._above.setContentsMargins(edge, self._theme.grid(2), edge, 0)
+        edge = self.theme.grid(3)
+        self._above.setContentsMargins(edge, self.theme.grid(2), edge, 0)
 
     def _restore(self) -> None:
         if not (

@@ -46,7 +46,7 @@ class Menus(QObject):
         for each, action in self._areas.items():
             action.setChecked(each == key)
 
-    def keys(self) -> list[tuple[str, Keys]]:
+    def key_groups(self) -> list[tuple[str, Keys]]:
         """Every action with a key, by menu, and the keys that hold everywhere."""
         groups: list[tuple[str, Keys]] = []
         for menu in self._menus:

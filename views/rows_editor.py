@@ -82,7 +82,7 @@ class RowsEditor(QWidget):
         super().__init__(parent)
         self._today = today
         self._name, self._columns, self._theme, self._unit = name, tuple(columns), theme, unit
-        self._fields: list[tuple[Any, ...]] = []
+        self.fields: list[tuple[Any, ...]] = []
         self._known: tuple[tuple[Any, ...], ...] = ()
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
@@ -103,7 +103,7 @@ class RowsEditor(QWidget):
     @property
     def rows(self) -> tuple[tuple[Any, ...], ...]:
         """The rows in which everything needed stands."""
-        read = [self._values(fields) for fields in self._fields]
+        read = [self._values(fields) for fields in self.fields]
         return tuple(
             row
             for row in read
@@ -119,12 +119,12 @@ class RowsEditor(QWidget):
         if wanted == self._known and wanted == self.rows:
             return
         self._known = wanted
-        while len(self._fields) <= len(wanted):
+        while len(self.fields) <= len(wanted):
             self._add_row()
-        for fields, row in zip(self._fields, wanted, strict=False):
+        for fields, row in zip(self.fields, wanted, strict=False):
             for field, value in zip(fields, row, strict=True):
                 _show(field, value)
-        for fields in self._fields[len(wanted) :]:
+        for fields in self.fields[len(wanted) :]:
             for field, column in zip(fields, self._columns, strict=True):
                 _show(field, column.preset if column.preset is not None else None)
         self._hide_spare(len(wanted) + 1)
@@ -133,7 +133,7 @@ class RowsEditor(QWidget):
         return tuple(_read(field) for field in fields)
 
     def _add_row(self) -> None:
-        row = len(self._fields) + 1
+        row = len(self.fields) + 1
         fields = tuple(self._field(column, row) for column in self._columns)
         for place, field in enumerate(fields):
             field.setMinimumWidth(
@@ -146,7 +146,7 @@ class RowsEditor(QWidget):
             field.textEdited.connect(self._grow)
             if not isinstance(field, TextField):
                 field.bind_error(self._error)
-        self._fields.append(fields)
+        self.fields.append(fields)
 
     def _field(self, column: Column, row: int) -> Any:
         name = f"{self._name}, {column.heading}, {row}"
@@ -160,7 +160,7 @@ class RowsEditor(QWidget):
         return makers[column.holds]()
 
     def _grow(self) -> None:
-        if any(field.text() for field in self._spare_fields(self._fields[-1])):
+        if any(field.text() for field in self._spare_fields(self.fields[-1])):
             self._add_row()
         self._hide_spare(self._filled() + 1)
 
@@ -172,13 +172,13 @@ class RowsEditor(QWidget):
     def _filled(self) -> int:
         filled = [
             place
-            for place, fields in enumerate(self._fields, start=1)
+            for place, fields in enumerate(self.fields, start=1)
             if any(field.text() for field in self._spare_fields(fields))
         ]
         return max(filled, default=0)
 
     def _hide_spare(self, shown: int) -> None:
-        for place, fields in enumerate(self._fields):
+        for place, fields in enumerate(self.fields):
             for field in fields:
                 field.setVisible(place < shown)
 

@@ -225,6 +225,11 @@ class StepStrip(QWidget):
         """What is shown."""
         return self._strip
 
+    @property
+    def sliding(self) -> bool:
+        """Whether a filled cell is on its way."""
+        return bool(self._slide)
+
     def set_strip(self, strip: Strip, unit: Unit | None = None) -> None:
         """Show another strip; where a slower variable moved on, its cell slides."""
         before = self._layout()

@@ -66,6 +66,25 @@ QLineEdit:focus, QTextEdit:focus, QPlainTextEdit:focus, QComboBox:focus, QDateEd
 QAbstractSpinBox:focus { border: 2px solid $accent; padding: ${p1}px ${p5}px; }
 QLineEdit[wrong="true"] { border: 2px solid $stop; padding: ${p1}px ${p5}px; }
 QLineEdit:disabled, QComboBox:disabled { color: $muted; background: $background; }
+QLineEdit[kind="cell"] { min-height: 0; padding: 0 ${p6}px; placeholder-text-color: $muted; }
+QLineEdit[kind="cell"]:focus { padding: 0 ${p5}px; }
+QLineEdit[kind="cell"][row="done"] { font-size: ${body}pt; font-weight: 600; }
+QLineEdit[kind="cell"][row="quiet"] { font-size: ${small}pt; background: transparent;
+  border: 1px solid transparent; border-bottom: 1px solid $line; border-radius: 0; }
+QLineEdit[kind="cell"][row="quiet"]:focus { background: $surface; border: 2px solid $accent;
+  border-radius: ${p3}px; }
+QLineEdit[state="wrong"], QLineEdit[kind="cell"][row="quiet"][state="wrong"] {
+  border: 2px solid $stop; border-radius: ${p3}px; padding: 0 ${p5}px; }
+QLineEdit[state="doubt"], QLineEdit[kind="cell"][row="quiet"][state="doubt"] {
+  border: 2px solid $caution; border-radius: ${p3}px; padding: 0 ${p5}px; }
+QLineEdit[kind="note"] { min-height: 0; padding: 0 ${p2}px; background: transparent;
+  border: 1px solid transparent; border-bottom: 1px solid $line; border-radius: 0;
+  font-size: ${small}pt; placeholder-text-color: $muted; }
+QLineEdit[kind="note"]:focus { border: 2px solid $accent; border-radius: ${p3}px;
+  background: $surface; padding: 0 ${p1}px; }
+QFrame[kind="callout"] { background: $stop_soft; border: 1px solid $stop;
+  border-radius: ${p3}px; }
+QFrame[kind="callout"][tone="caution"] { background: $caution_soft; border-color: $caution; }
 QComboBox::drop-down { border: none; width: ${p20}px; }
 QComboBox::down-arrow { image: url("$down"); width: ${p12}px; height: ${p12}px; }
 QComboBox QAbstractItemView { background: $surface; color: $text; border: 1px solid $line;
