@@ -130,8 +130,10 @@ class Shelf(Generic[A]):
         """Remove the rows of other tables that belong to the aggregate."""
 
     def called(self, aggregate: A) -> str:
-        """What to call the aggregate in a sentence: "a trainee called Ada"."""
-        return f"a {self.kind}"
+        """What to call the aggregate in a sentence: "a trainee called Ada". For each kind with
+        ``unique`` fields.
+        """
+        raise NotImplementedError
 
     def check(self, aggregate: A) -> None:
         """Raise InvalidRecord where the aggregate in itself breaks a rule of the data."""

@@ -247,6 +247,8 @@ def test_a_file_that_may_only_be_read_is_read_but_not_written(database: Database
 def test_a_bug_stays_a_bug(database: Database) -> None:
     with pytest.raises(peewee.OperationalError, match="no such table"):
         database.execute("SELECT * FROM not_there")
+    with pytest.raises(peewee.ProgrammingError, match="number of bindings"):
+        database.execute("SELECT ?")
     database.close()
     with pytest.raises(peewee.InterfaceError):
         database.execute("SELECT 1")

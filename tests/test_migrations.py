@@ -130,6 +130,19 @@ def test_a_rung_that_fails_leaves_the_version_before(tmp_path: Path) -> None:
         assert "email" not in columns
 
 
+def test_a_full_disk_while_climbing_leaves_the_version_before(tmp_path: Path) -> None:
+    path = stored_file(1, tmp_path)
+    big = Rung(2, ("UPDATE trainee SET notes = hex(zeroblob(1000000))",))
+    with closing(sqlite3.connect(path, isolation_level=None)) as connection:
+        pages = connection.execute("PRAGMA page_count").fetchone()[0]
+        connection.execute(f"PRAGMA max_page_count = {pages}")
+        with pytest.raises(sqlite3.OperationalError, match="full"):
+            climb(connection, (*LADDER, big))
+        assert version_of(connection) == 1
+        assert not connection.in_transaction
+        assert connection.execute("PRAGMA foreign_keys").fetchone() == (1,)
+
+
 def test_a_rung_that_would_lose_references_is_undone(tmp_path: Path) -> None:
     path = stored_file(1, tmp_path)
     careless = Rung(2, ("DELETE FROM trainee",))

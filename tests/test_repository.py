@@ -156,11 +156,13 @@ def check_round_trip(world: World, aggregate: Any, read: Callable[[Any], Any]) -
     saved = world.saved(aggregate)
     assert (saved.revision, replace(saved, id=None, revision=0)) == (1, aggregate)
     assert read(saved) == saved
-    removed = world.repository.remove(saved)
-    assert saved in removed.saved
+    again = world.saved(saved)
+    assert read(saved) == again == replace(saved, revision=2)
+    removed = world.repository.remove(again)
+    assert again in removed.saved
     world.repository.restore(*removed.saved)
-    assert read(saved) == saved
-    world.repository.remove(saved)
+    assert read(saved) == again
+    world.repository.remove(again)
 
 
 def test_a_trainee_comes_back_as_saved(world: World) -> None:
@@ -252,6 +254,20 @@ def test_the_coachs_settings_come_back_as_saved(wanted: CoachSettings) -> None:
         assert changes.kinds == {Kind.SETTINGS}
         assert changes.saved == (replace(wanted, revision=1),)
         assert world.repository.coach_settings() == replace(wanted, revision=1)
+
+
+def test_an_edit_replaces_the_parts(world: World) -> None:
+    program = world.saved(a_program())
+    rest = replace(program.phases[0], days=())
+    edited = world.saved(replace(program, phases=(rest, program.phases[0])))
+    assert world.repository.programs() == (edited,)
+    start = LineStart(MONDAY, Position(60_000, 8, 3))
+    line = world.saved(replace(world.lines[0], starts=(start,)))
+    bare = world.saved(replace(line, starts=()))
+    assert world.repository.line(line.id) == bare
+    session = world.saved(world.session())
+    emptied = world.saved(replace(session, lines=()))
+    assert world.repository.sessions(world.trainee_id) == (emptied,)
 
 
 # Removing and putting back
@@ -695,6 +711,17 @@ REFUSED: list[tuple[Callable[[World], Any], str, str]] = [
         ),
         "phases[0].days[0].slots[0].exercise",
         "no exercise called 'hop'",
+    ),
+    (lambda w: replace(w.saved(a_program()), id=None), "name", "already a program called Winter"),
+    (
+        lambda w: replace(w.saved(EquipmentFrom(1, MONDAY, Equipment())), id=None),
+        "day",
+        "already a list of equipment from 2026-03-02",
+    ),
+    (
+        lambda w: replace(w.saved(RememberedName(1, "sq", "squat")), id=None),
+        "text",
+        "already a meaning of 'sq'",
     ),
     (of_trainee(Assignment, 99, MONDAY), "program_id", "no program with the number 99"),
     (of_trainee(Assignment, 1, MONDAY, ended=SUNDAY), "ended", "before the first"),
