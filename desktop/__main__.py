@@ -2,12 +2,19 @@
 
 from __future__ import annotations
 
+import os
 import sys
 from collections.abc import Sequence
+from datetime import date
 from importlib import import_module
 from pathlib import Path
+from typing import TYPE_CHECKING
 
-from desktop.startup_guard import refuse_crashing_pair, refuse_without_display
+from desktop.startup_guard import has_display, refuse_crashing_pair, refuse_without_display
+
+if TYPE_CHECKING:
+    from db.repository import Repository
+    from desktop import command_line
 
 _DATABASE = "--database"
 
@@ -39,12 +46,32 @@ def _window_wanted(given: Sequence[str]) -> tuple[bool, Path | None]:
 
 def _command_line(given: Sequence[str]) -> int:
     """The command line knows neither screens nor Qt: it is handed the words, which need QtCore
-    only, and a way to fetch the sheets, which is used when one is asked for.
+    only, and ways to make sheets and pictures, which are fetched when they are asked for.
     """
-    command_line = import_module("desktop.command_line")
-    words = import_module("views.reason_texts")
-    code: int = command_line.main(given, words=words, sheets=lambda: import_module("views.sheets"))
-    return code
+    from desktop import command_line
+    from views import reason_texts
+
+    return command_line.main(given, reason_texts, _sheets, _pictures)
+
+
+def _sheets() -> command_line.Sheets:
+    sheets: command_line.Sheets = import_module("views.sheets")
+    return sheets
+
+
+def _pictures(repository: Repository, today: date, out: Path) -> tuple[Path, ...]:
+    """Every screen as a picture; without a display they are drawn all the same."""
+    if not has_display(os.environ, sys.platform):
+        os.environ["QT_QPA_PLATFORM"] = "offscreen"
+    from PySide6.QtWidgets import QApplication
+
+    from views.gallery import draw_all
+    from views.record import Record
+
+    application = QApplication.instance() or QApplication(sys.argv[:1])
+    drawn = draw_all(Record(repository), today, out)
+    application.processEvents()
+    return drawn
 
 
 if __name__ == "__main__":

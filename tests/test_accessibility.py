@@ -58,7 +58,7 @@ def test_everything_that_takes_the_focus_has_a_name(window: MainWindow, key: str
     nameless = []
     for widget in focusable(window):
         interface = QAccessible.queryAccessibleInterface(widget)
-        if interface is None or not interface.text(QAccessible.Text.Name).strip():
+        if not interface.text(QAccessible.Text.Name).strip():
             nameless.append(f"{type(widget).__name__} in {type(widget.parent()).__name__}")
     assert not nameless
 

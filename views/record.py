@@ -18,7 +18,7 @@ from PySide6.QtGui import QUndoStack
 
 from db.changes import Changes, Kind
 from db.errors import Conflict, StoreError
-from desktop.limits import load_limits
+from desktop.planning.history import read_library
 from desktop.planning.roster import RosterEntry
 from desktop.training.exercises import Exercise
 from desktop.training.limits import Limit, LimitId
@@ -78,7 +78,7 @@ class Record(QObject):
     @cached_property
     def limits(self) -> Mapping[LimitId, Limit]:
         """The limits of recovery, which hold the sentences of cautions."""
-        return load_limits()
+        return read_library(self._repository).limits
 
     def roster(self, today: date) -> tuple[RosterEntry, ...]:
         """Who needs attention, and why; after an edit only those it touched are read again."""
