@@ -12,8 +12,9 @@ from desktop.planning.standing import standing_on
 from desktop.training.exercises import Exercise
 from desktop.training.program import Line
 from desktop.training.session import AskedSet, LineDone, Outcome, Session
-from desktop.training.state import Step
-from desktop.training.target import Target
+from desktop.training.state import State, Step
+from desktop.training.strip import strip
+from desktop.training.target import StripVariable, Target
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,7 +23,8 @@ class LineOutcome:
     what the next session asks.
 
     ``asked`` is what this session asked (empty: nothing was stored), ``target`` what is asked on
-    ``next_day``; ``planned`` False: the program names no such day, the next is taken.
+    ``next_day``; ``planned`` False: the program names no such day, the next is taken. ``state``
+    and ``strip``: where the line stands then.
     """
 
     line: Line
@@ -33,6 +35,8 @@ class LineOutcome:
     target: Target
     next_day: date
     planned: bool
+    state: State
+    strip: tuple[StripVariable, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,6 +98,8 @@ def _outcome(history: History, session: Session, part: LineDone) -> LineOutcome:
         target=standing.target,
         next_day=day,
         planned=planned,
+        state=standing.state,
+        strip=strip(standing.state, history.context),
     )
 
 
