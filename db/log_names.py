@@ -235,6 +235,12 @@ def folded(name: str) -> str:
     return re.sub(r"[\s_-]+", " ", name).strip().casefold()
 
 
+def nearest(name: str, known: Iterable[str]) -> tuple[str, ...]:
+    """Up to three known names that are close to ``name``, the likeliest first."""
+    found = process.extract(name, list(known), processor=folded, limit=3, score_cutoff=_CLOSE)
+    return tuple(text for text, _, _ in found)
+
+
 def _by_name(exercises: Iterable[Exercise]) -> dict[str, Exercise]:
     """Exercises by key, name and other names; a key or name goes before another's other name."""
     known: dict[str, Exercise] = {}

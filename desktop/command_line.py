@@ -1,0 +1,386 @@
+"""The same use cases without a window: `python -m desktop VERB`.
+
+Imports neither screens nor Qt; words, sheets and pictures are handed in. Results go to standard
+output, what is wrong in one line to standard error. Exit status: 0; 1 when something is wrong;
+2 for wrong usage.
+"""
+
+from __future__ import annotations
+
+import argparse
+import json
+import sys
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from contextlib import contextmanager, suppress
+from datetime import date, timedelta
+from pathlib import Path
+from typing import Any, Protocol
+
+from db.backup import back_up
+from db.case_files import read_case
+from db.database import MEMORY, Database
+from db.errors import StoreError
+from db.json_files import InvalidFile
+from db.log_export import COMMA_STYLE, LogStyle, write_log
+from db.log_files import UnreadableLog, read_log, write_back
+from db.log_import import ImportPlan, carry_out, plan_import
+from db.log_names import nearest
+from db.program_files import read_program, write_program
+from db.repository import Repository
+from db.trainee_files import read_trainees
+from desktop import answers, demo, paths, tour
+from desktop.arguments import parser
+from desktop.catalogue import load_catalogue
+from desktop.entries import EntryError
+from desktop.planning.arrivals import Arrival, CannotTake, take_program, take_trainees
+from desktop.planning.assignments import CannotAssign, assign
+from desktop.planning.days import DayPlan, day_plan
+from desktop.planning.roster import roster
+from desktop.training.asking import starting_state, target_on
+from desktop.training.quantities import Unit
+from desktop.training.reasons import Reason
+from desktop.training.replay import replay
+from desktop.training.state import Context
+from desktop.training.trainee import Trainee
+
+AHEAD = timedelta(days=366)
+"""So far ahead may the dates of a log lie; later ones are slips of the year."""
+
+
+class Words(Protocol):
+    """What says a reason in words."""
+
+    def reason_text(self, reason: Reason, unit: Unit, today: date | None = None) -> str:
+        """One sentence."""
+        ...
+
+
+class Sheets(Protocol):
+    """What makes the printed sheet of a day."""
+
+    def write_pdf(self, plan: DayPlan, path: Path) -> None:
+        """Write the sheet as PDF."""
+        ...
+
+
+class Wrong(Exception):
+    """Something is wrong; the text is the line that says what."""
+
+
+Fetch = Callable[[], Sheets]
+Painter = Callable[[Repository, date, Path], Sequence[Path]]
+Options = argparse.Namespace
+
+
+def main(
+    arguments: Sequence[str], words: Words, sheets: Fetch, pictures: Painter | None = None
+) -> int:
+    """Do what the arguments ask for; the exit status.
+
+    ``sheets`` is called only when a sheet is wanted; ``pictures`` draws the screens of a data
+    file into a folder.
+    """
+    try:
+        options = parser().parse_args(arguments)
+    except SystemExit as stop:
+        return int(stop.code or 0)
+    verbs = Verbs(words, sheets, pictures)
+    try:
+        getattr(verbs, options.verb.replace("-", "_"))(options)
+    except Wrong as error:
+        return _complain(str(error))
+    except StoreError as error:
+        return _complain(f"{error} {error.remedy}")
+    except (UnreadableLog, InvalidFile, CannotTake, CannotAssign, EntryError) as error:
+        return _complain(str(error))
+    except BrokenPipeError:
+        with suppress(OSError):
+            sys.stdout.close()
+    except OSError as error:
+        return _complain(f"{error.filename or 'file'}: {error.strerror or error}")
+    return 0
+
+
+def _complain(text: str) -> int:
+    print(f"rungwise: {' '.join(text.split())}", file=sys.stderr)
+    return 1
+
+
+class Verbs:
+    """One method for each verb, named like it."""
+
+    def __init__(self, words: Words, sheets: Fetch, pictures: Painter | None) -> None:
+        self._words = words
+        self._sheets = sheets
+        self._pictures = pictures
+
+    # --- bringing in and giving out ---------------------------------------------------------
+
+    def import_log(self, options: Options) -> None:
+        """Take the good lines of a log, hand back the bad ones."""
+        preview = read_log(
+            options.file,
+            trainee=options.trainee or "",
+            unit=Unit(options.unit) if options.unit else None,
+            date_order=options.dates.replace("-", " ") if options.dates else None,
+            latest=date.today() + AHEAD,
+        )
+        names = dict(options.name or ())
+        path: Path | str = _database_path(options)
+        if options.preview and not Path(path).exists():
+            path = MEMORY
+        with _opened(path, create=True) as repository:
+            plan = plan_import(repository, preview, names, options.new_trainees)
+            _print_plan(plan)
+            if options.preview:
+                _print_preview(plan)
+                return
+            result = carry_out(repository, plan)
+        for name, _ in plan.new_trainees:
+            print(f"new trainee: {name}")
+        print(
+            f"taken: {len(plan.taken)} lines, {result.new_sessions} new sessions, "
+            f"{result.extended_sessions} completed, {result.sets} sets, "
+            f"{result.body_masses} body masses, {result.activities} other activities; "
+            f"already there: {result.doubles} lines"
+        )
+        if plan.reasons:
+            target = options.rejects or options.file.with_name(f"{options.file.stem}.not-taken.csv")
+            write_back(preview, plan.reasons, target)
+            raise Wrong(f"{len(plan.reasons)} lines were not taken; they and why are in {target}")
+
+    def import_program(self, options: Options) -> None:
+        """Add a program from its file."""
+        program = read_program(options.file)
+        with self._data(options, create=True) as repository:
+            _print_arrival("program", take_program(repository, program))
+
+    def import_trainees(self, options: Options) -> None:
+        """Add trainees from their file."""
+        content = read_trainees(options.file)
+        with self._data(options, create=True) as repository:
+            _print_arrival("trainee", take_trainees(repository, content))
+
+    def export_log(self, options: Options) -> None:
+        """Write what was done as a log."""
+        style = COMMA_STYLE if options.decimal_comma else LogStyle()
+        with self._data(options) as repository:
+            everybody = repository.trainees(archived=True)
+            chosen = [_trainee(repository, options.trainee)] if options.trainee else everybody
+            count = write_log(repository, options.file, chosen, style)
+        print(f"{count} lines written to {options.file}")
+
+    def export_program(self, options: Options) -> None:
+        """Write a program as a file."""
+        with self._data(options) as repository:
+            program = repository.program(_program_id(repository, options.program))
+        write_program(program, options.file)
+        print(f"{program.name} written to {options.file}")
+
+    # --- the coach's work -------------------------------------------------------------------
+
+    def assign(self, options: Options) -> None:
+        """Give a program to a trainee."""
+        with self._data(options) as repository:
+            trainee = _trainee(repository, options.trainee)
+            planned = assign(
+                repository,
+                _id(trainee),
+                _program_id(repository, options.program),
+                options.start,
+                options.weekdays or (),
+            )
+            repository.save(*planned.aggregates)
+            program = repository.program(planned.assignment.program_id)
+        for ended in planned.ended:
+            print(f"what was assigned before ends on {ended.ended}")
+        print(f"{trainee.name} trains by {program.name} from {options.start} on")
+
+    def targets(self, options: Options) -> None:
+        """What a trainee is asked on a day, and why."""
+        with self._data(options) as repository:
+            plan = self._plan(repository, options)
+        if options.json:
+            _print_json(answers.targets(plan, self._sentence))
+        else:
+            _print_lines(answers.targets_text(plan, self._sentence))
+
+    def sheet(self, options: Options) -> None:
+        """The printed sheet of a day."""
+        with self._data(options) as repository:
+            plan = self._plan(repository, options)
+        if not plan.slots:
+            why = answers.WHY_EMPTY.get(plan.why_empty, "the day is empty")
+            raise Wrong(f"there is no sheet for {plan.trainee.name} on {plan.day}: {why}")
+        self._sheets().write_pdf(plan, options.pdf)
+        print(f"sheet written to {options.pdf}")
+
+    def roster(self, options: Options) -> None:
+        """Who trains when."""
+        with self._data(options) as repository:
+            entries = roster(repository, options.date or date.today())
+        if options.json:
+            _print_json(answers.roster_values(entries))
+        else:
+            _print_lines(answers.roster_text(entries))
+
+    def replay(self, options: Options) -> None:
+        """The model on one line, without a data file."""
+        case = read_case(options.file)
+        context = Context(settings=case.settings)
+        start = starting_state(case.start, case.rule, case.surroundings, context)
+        done = replay(case.revisions, start, [one.event for one in case.events], context)
+        target = target_on(done.state, case.ask_on, context) if case.ask_on else None
+        day = case.ask_on or max((step.day for step in done.steps), default=case.start.day)
+        told = (done, target, Unit(options.unit or "kg"), day, self._sentence)
+        if options.json:
+            _print_json(answers.replay_values(*told))
+        else:
+            _print_lines(answers.replay_text(*told))
+
+    # --- the data file ----------------------------------------------------------------------
+
+    def backup(self, options: Options) -> None:
+        """A copy of the data file, while it may be in use."""
+        if options.file.exists() and not options.replace:
+            raise Wrong(f"{options.file} is there already; name another file or say --replace")
+        if options.file.resolve() == _database_path(options).resolve():
+            raise Wrong("a backup goes to another file than the data file itself")
+        with self._data(options) as repository:
+            back_up(repository.database, options.file)
+        print(f"backed up to {options.file}")
+
+    def check(self, options: Options) -> None:
+        """Whether the data file is sound."""
+        with self._data(options) as repository:
+            problems = repository.database.quick_check()
+            trainees = repository.trainees(archived=True)
+            sessions = sum(len(repository.sessions(_id(trainee))) for trainee in trainees)
+        if problems:
+            _print_lines(problems)
+            raise Wrong(f"{_database_path(options)} is damaged: {problems[0]}")
+        print(f"sound: {len(trainees)} trainees, {sessions} sessions")
+
+    def demo(self, options: Options) -> None:
+        """A new data file with the demo."""
+        path: Path = options.database or paths.data_folder() / "demo.db"
+        _fill_demo(path, options.date or date.today())
+        print(f"the demo, an invented scenario, is in {path}")
+
+    def walk(self, options: Options) -> None:
+        """The whole loop on the demo, with its results in a folder."""
+        out: Path = options.out
+        today = options.date or date.today()
+        out.mkdir(parents=True, exist_ok=True)
+        path = options.database or out / "demo.db"
+        _fill_demo(path, today)
+        with _opened(path, create=False) as repository:
+            _print_lines(
+                tour.walk(
+                    repository,
+                    today,
+                    out,
+                    self._sentence,
+                    lambda plan, target: self._sheets().write_pdf(plan, target),
+                    self._pictures,
+                )
+            )
+        print(out)
+
+    # --- shared -----------------------------------------------------------------------------
+
+    def _sentence(self, reason: Reason, unit: Unit, day: date) -> str:
+        return self._words.reason_text(reason, unit, day)
+
+    def _plan(self, repository: Repository, options: Options) -> DayPlan:
+        trainee = _trainee(repository, options.trainee)
+        return day_plan(repository, _id(trainee), options.date or date.today())
+
+    @contextmanager
+    def _data(self, options: Options, create: bool = False) -> Iterator[Repository]:
+        with _opened(_database_path(options), create) as repository:
+            yield repository
+
+
+def _database_path(options: Options) -> Path:
+    path: Path = options.database or paths.default_data_file()
+    return path
+
+
+@contextmanager
+def _opened(path: Path | str, create: bool) -> Iterator[Repository]:
+    database = Database.open(path, create)
+    try:
+        repository = Repository(database)
+        repository.sync_catalogue(load_catalogue())
+        yield repository
+    finally:
+        database.close()
+
+
+def _fill_demo(path: Path, today: date) -> None:
+    if path.exists() and path.stat().st_size:
+        raise Wrong(f"{path} is there already; the demo goes into a new file")
+    try:
+        with _opened(path, create=True) as repository:
+            demo.fill(repository, today)
+    except BaseException:
+        path.unlink(missing_ok=True)
+        raise
+
+
+def _trainee(repository: Repository, name: str) -> Trainee:
+    known = {trainee.name: trainee for trainee in repository.trainees(archived=True)}
+    folded = [one for key, one in known.items() if key.casefold() == name.strip().casefold()]
+    found = known.get(name) or (folded[0] if len(folded) == 1 else None)
+    if found is None:
+        raise Wrong(f"there is no trainee called {name!r}{_near(name, known)}")
+    return found
+
+
+def _program_id(repository: Repository, name: str) -> int:
+    program = repository.program_named(name)
+    if program is None or program.id is None:
+        known = [one.name for one in repository.programs()]
+        raise Wrong(f"there is no program called {name!r}{_near(name, known)}")
+    return program.id
+
+
+def _near(name: str, known: Iterable[str]) -> str:
+    found = nearest(name, known)
+    return f"; near it are {', '.join(found)}" if found else ""
+
+
+def _id(trainee: Trainee) -> int:
+    assert trainee.id is not None, "what the store gives has an id"
+    return trainee.id
+
+
+def _print_plan(plan: ImportPlan) -> None:
+    _print_lines(f"note: {remark}" for remark in plan.remarks)
+    _print_lines(str(problem) for problem in (*plan.problems, *plan.held_back))
+
+
+def _print_preview(plan: ImportPlan) -> None:
+    print(
+        f"would be taken: {len(plan.taken)} lines, {len(plan.sessions)} sessions; "
+        f"already there: {len(plan.doubles)} lines"
+    )
+    if plan.reasons:
+        raise Wrong(f"{len(plan.reasons)} lines would not be taken")
+
+
+def _print_arrival(what: str, arrival: Arrival) -> None:
+    for name in arrival.new:
+        print(f"new {what}: {name}")
+    for name in arrival.there:
+        print(f"already there: {name}")
+
+
+def _print_lines(lines: Iterable[str]) -> None:
+    for line in lines:
+        print(line)
+
+
+def _print_json(values: Any) -> None:
+    print(json.dumps(values, ensure_ascii=False, indent=2))
