@@ -127,7 +127,9 @@ def cautions_of(
         _reactive_deload(desk, plateaus),
         _monotonous(desk),
     ]
-    open_ones = [c for c in found if c is not None and not is_dismissed(c, history.dismissed, today)]
+    open_ones = [
+        c for c in found if c is not None and not is_dismissed(c, history.dismissed, today)
+    ]
     return tuple(
         sorted(open_ones, key=lambda c: (_SEVERITIES.index(c.severity), _IDS.index(c.limit)))
     )
@@ -221,7 +223,12 @@ def _gap(desk: _Desk, standing: Standing) -> Caution | None:
 
 
 def _last_step(desk: _Desk, standing: Standing) -> list[Caution | None]:
-    """The step that the line stands on, if it is recent and demand really rose too fast."""
+    """The step that the line stands on, if it is recent and demand really rose too fast.
+
+    A line that follows another has no steps of its own to be told of.
+    """
+    if standing.state.rule.follow is not None:
+        return []
     step = _standing_step(standing)
     if step is None or step.before is None or step.after is None or desk.today - step.day > RECENT:
         return []

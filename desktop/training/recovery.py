@@ -17,7 +17,7 @@ from itertools import pairwise
 from typing import Final
 
 from desktop.training.exercises import Muscle, Pattern
-from desktop.training.limits import Limit, LimitId, Severity
+from desktop.training.limits import Limit, LimitId, Proposal, Severity
 from desktop.training.position import Position, Variable
 from desktop.training.quantities import SAME_LOAD_G, same_load
 from desktop.training.reasons import Reason, ReasonValue
@@ -61,7 +61,7 @@ class Caution:
     severity: Severity
     evidence: Evidence
     source: str
-    proposal: str
+    proposal: Proposal
     line_id: int | None = None
     sessions: tuple[int, ...] = ()
 
