@@ -12,7 +12,7 @@ from views.blocks import Label, Page
 from views.record import Record
 from views.theme import Theme
 from views.work_area import WorkArea
-from views.work_areas import WorkAreaEntry
+from views.work_areas import SESSION, WorkAreaEntry
 
 
 class AreaStack(QStackedWidget):
@@ -68,6 +68,12 @@ class AreaStack(QStackedWidget):
         if self._key:
             self._show()
 
+    def show_session(self, session_id: int) -> None:
+        """Open one session of the trainee chosen, where sessions are typed."""
+        self.show_area(SESSION)
+        if self.area is not None:
+            self.area.show_session(session_id)
+
     def leave(self) -> None:
         """The window closes: every area built keeps its draft."""
         for area in self._built.values():
@@ -83,6 +89,7 @@ class AreaStack(QStackedWidget):
             area = self._built[self._key] = entry.make(self._record, self._today, self._theme)
             area.trainee_wanted.connect(self.trainee_wanted)
             area.area_wanted.connect(self.area_wanted)
+            area.session_wanted.connect(self.show_session)
             self.addWidget(area)
         self.setCurrentWidget(area)
         area.show_trainee(self._trainee_id)

@@ -18,10 +18,12 @@ class WorkArea(QWidget):
     ``trainee_id`` is the trainee chosen in the roster (None: none). `refresh` is called when that
     changes and when the record changes while the area is shown; a hidden area is refreshed when
     it is shown again. `leave` is asked before another area or trainee is shown: keep drafts there.
+    ``session_wanted`` names a session that the session area is to open.
     """
 
     trainee_wanted = Signal(int)
     area_wanted = Signal(str)
+    session_wanted = Signal(int)
 
     def __init__(
         self, record: Record, today: date, theme: Theme, parent: QWidget | None = None
@@ -53,6 +55,9 @@ class WorkArea(QWidget):
 
     def refresh(self) -> None:
         """Read from the record and show."""
+
+    def show_session(self, session_id: int) -> None:
+        """Show one session of the trainee, where the area can."""
 
     def leave(self) -> None:
         """Something else will be shown: save drafts."""
