@@ -24,17 +24,23 @@ def main() -> int:
     from PySide6.QtCore import QLocale
     from PySide6.QtWidgets import QApplication
 
-    from tests.scenario import TODAY, open_club
+    from db.database import Database
+    from db.repository import Repository
+    from desktop.catalogue import load_catalogue
+    from desktop.demo import MONDAY_AFTER, fill
     from views.gallery import draw_all
     from views.record import Record
 
     QLocale.setDefault(QLocale("en_GB"))
     application = QApplication([])
     with tempfile.TemporaryDirectory() as folder:
-        record = Record(open_club(Path(folder)))
+        repository = Repository(Database.open(Path(folder) / "demo.db"))
+        repository.sync_catalogue(load_catalogue())
+        fill(repository, MONDAY_AFTER)
+        record = Record(repository)
         for path in draw_all(
             record,
-            TODAY,
+            MONDAY_AFTER,
             chosen.out,
             dark=chosen.dark,
             text_percent=chosen.text,

@@ -78,11 +78,13 @@ def severity_word(severity: str) -> str:
 def headline_text(entry: RosterEntry) -> str:
     """The second line of a trainee in the roster."""
     values = dict(entry.headline.values)
+    due = translate("Roster", "due today")
     match entry.headline.code:
         case HeadlineCode.CAUTION if entry.cautions:
-            return short_caution(entry.cautions[0])
+            seen = short_caution(entry.cautions[0])
+            return words.DOT.join([due, seen]) if entry.due_today else seen
         case HeadlineCode.DUE_TODAY:
-            return translate("Roster", "due today")
+            return due
         case HeadlineCode.DELOAD:
             return translate("Roster", "deload from {day}").format(day=_day(values.get("first")))
         case HeadlineCode.AWAY:

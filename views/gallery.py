@@ -82,6 +82,8 @@ def _window(
     window.resize(QSize(*size))
     window.show()
     settle()
+    while not record.roster_complete:
+        settle()
     try:
         yield window
     finally:

@@ -5,10 +5,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtGui import QAction, QKeySequence
-from PySide6.QtWidgets import QFrame, QGridLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from views.blocks import Label, Page, WordButton
 from views.theme import Theme
+
+_WIDTH = 40
+_KEY_COLUMN = 14
 
 Keys = Sequence[tuple[str, str]]
 
@@ -35,12 +38,18 @@ class KeyboardMap(QFrame):
         while (item := body.takeAt(0)) is not None:
             if (widget := item.widget()) is not None:
                 widget.deleteLater()
+        top = QHBoxLayout()
+        top.addWidget(Label(self.tr("Keys"), "title"), 1)
+        top.addWidget(self.close_button)
+        head = QWidget()
+        head.setLayout(top)
+        top.setContentsMargins(0, 0, 0, 0)
+        body.addWidget(head)
         for heading, keys in groups:
             body.addWidget(Label(heading, "heading"))
             body.addWidget(self._table(keys))
         body.addStretch(1)
-        body.addWidget(self.close_button)
-        self.setFixedWidth(self._theme.grid(40))
+        self.setFixedWidth(self._theme.grid(_WIDTH))
 
     def _table(self, keys: Keys) -> QWidget:
         table = QWidget()
@@ -49,6 +58,7 @@ class KeyboardMap(QFrame):
         grid.setHorizontalSpacing(self._theme.grid(2))
         grid.setVerticalSpacing(self._theme.px(4))
         grid.setColumnStretch(0, 1)
+        grid.setColumnMinimumWidth(1, self._theme.grid(_KEY_COLUMN))
         for row, (does, key) in enumerate(keys):
             grid.addWidget(Label(does, wrap=True), row, 0)
             grid.addWidget(Label(key, tone="accent"), row, 1)

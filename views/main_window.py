@@ -151,6 +151,7 @@ class MainWindow(QMainWindow):
         else:
             names = self._record.line_names(entry.trainee.id)
             self.banner.show_cautions(entry.cautions, entry.trainee.unit, names)
+        self._space()
 
     def _do_proposal(self, caution: Caution) -> None:
         entry = self._entry()
@@ -171,12 +172,15 @@ class MainWindow(QMainWindow):
     def _toggle_map(self) -> None:
         self.map.setVisible(self.map.isHidden())
         if self.map.isVisible():
-            self.map.show_keys(self.menus.key_groups())
+            here = tuple(self.areas.area.keys()) if self.areas.area else ()
+            groups = [(self.tr("On this screen"), here)] if here else []
+            self.map.show_keys([*groups, *self.menus.key_groups()])
             self.map.close_button.setFocus()
 
     def _space(self) -> None:
         edge = self.theme.grid(3)
-        self._above.setContentsMargins(edge, self.theme.grid(2), edge, 0)
+        above = 0 if self.banner.isHidden() else self.theme.grid(2)
+        self._above.setContentsMargins(edge, above, edge, 0)
 
     def _restore(self) -> None:
         if not (

@@ -84,6 +84,11 @@ class Record(QObject):
         """Who needs attention, and why; after an edit only those it touched are read again."""
         return self._roster.entries(today)
 
+    @property
+    def roster_complete(self) -> bool:
+        """Whether the roster knows everybody's cautions."""
+        return self._roster.complete
+
     def begin_roster(self, today: date) -> None:
         """Read the roster quickly, without cautions; they follow with a ``changed`` of no kind."""
         self._roster.begin(today)
@@ -128,9 +133,9 @@ class Record(QObject):
         finally:
             self.undo_stack.endMacro()
 
-    def say(self, text: str, kind: MessageKind = MessageKind.NOTE) -> None:
+    def say(self, text: str, kind: str = MessageKind.NOTE) -> None:
         """Tell the coach something in the quiet line at the foot of the window."""
-        self.message.emit(text, kind.value)
+        self.message.emit(text, MessageKind(kind).value)
 
     def reported(self, error: StoreError) -> None:
         """Tell the coach about an error met while reading."""

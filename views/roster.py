@@ -36,6 +36,8 @@ from views.caution_texts import headline_text, headline_tone
 from views.severity_mark import draw_mark
 from views.theme import TextSize, Theme
 
+_WIDEST = 336  # pixels: with large text the work keeps the larger part of the window
+
 _Index = QModelIndex | QPersistentModelIndex
 
 
@@ -270,7 +272,7 @@ class Roster(QWidget):
 
     def _space(self) -> None:
         edge = self._theme.grid(2)
-        self.setFixedWidth(self._theme.grid(27))
+        self.setFixedWidth(min(self._theme.grid(27), _WIDEST))
         self._column.setContentsMargins(edge, self._theme.grid(2), self._theme.grid(), edge)
         self._column.setSpacing(self._theme.grid())
         self.list.doItemsLayout()

@@ -39,6 +39,11 @@ class RosterSource(QObject):
         self._timer.setInterval(0)
         self._timer.timeout.connect(self._slice)
 
+    @property
+    def complete(self) -> bool:
+        """Whether everybody was read with cautions."""
+        return not self._waiting
+
     def entries(self, today: date) -> tuple[RosterEntry, ...]:
         """Everybody by need, as far as known."""
         if self._today != today:
@@ -60,6 +65,7 @@ class RosterSource(QObject):
         if not changes.trainees or changes.kinds & _SHARED:
             if changes.kinds:
                 self._today = None
+                self._waiting = []
                 self._timer.stop()
             return
         for trainee_id in changes.trainees:

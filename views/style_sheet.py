@@ -62,6 +62,7 @@ QLineEdit, QTextEdit, QPlainTextEdit, QComboBox, QDateEdit, QAbstractSpinBox {
   padding: ${p2}px ${p6}px; selection-background-color: $accent;
   selection-color: $on_accent; }
 QLineEdit, QComboBox, QDateEdit, QAbstractSpinBox { min-height: ${p20}px; }
+QLineEdit, QPlainTextEdit { placeholder-text-color: $muted; }
 QLineEdit:focus, QTextEdit:focus, QPlainTextEdit:focus, QComboBox:focus, QDateEdit:focus,
 QAbstractSpinBox:focus { border: 2px solid $accent; padding: ${p1}px ${p5}px; }
 QLineEdit[wrong="true"] { border: 2px solid $stop; padding: ${p1}px ${p5}px; }

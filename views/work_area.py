@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date
 
 from PySide6.QtCore import Signal
@@ -58,6 +59,10 @@ class WorkArea(QWidget):
 
     def show_session(self, session_id: int) -> None:
         """Show one session of the trainee, where the area can."""
+
+    def keys(self) -> Sequence[tuple[str, str]]:
+        """What keys do here, for the keyboard map: (what it does, the key)."""
+        return ()
 
     def leave(self) -> None:
         """Something else will be shown: save drafts."""
