@@ -1,0 +1,61 @@
+"""Measuring: medians of interleaved rounds, and one line of result."""
+
+from __future__ import annotations
+
+import statistics
+import time
+from collections.abc import Callable
+from dataclasses import asdict, dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """One figure and its floor (or peer) in ``unit``, both measured in this run.
+
+    ``goal`` bounds the ratio; None where there is only something to know.
+    """
+
+    name: str
+    figure: float
+    floor: float | None = None
+    floor_name: str = ""
+    unit: str = "ms"
+    goal: float | None = None
+
+    @property
+    def ratio(self) -> float | None:
+        """How many floors the figure is."""
+        return None if not self.floor else self.figure / self.floor
+
+    @property
+    def met(self) -> bool | None:
+        """Whether the goal is met; None without one."""
+        if self.goal is None:
+            return None
+        return (self.figure if self.ratio is None else self.ratio) <= self.goal
+
+    def as_data(self) -> dict[str, object]:
+        """The line as it goes into JSON."""
+        return asdict(self) | {"ratio": self.ratio, "met": self.met}
+
+    def as_text(self) -> str:
+        """The line as it is printed."""
+        text = f"{self.name:<64}{self.figure:>10.2f} {self.unit:<4}"
+        if self.ratio is not None:
+            text += f"{self.ratio:>8.2f} x {self.floor_name} ({self.floor:.2f})"
+        if self.goal is not None:
+            text += f"  goal {self.goal:g}: {'met' if self.met else 'MISSED'}"
+        return text
+
+
+def medians(rounds: int, *tasks: Callable[[], object]) -> list[float]:
+    """Median milliseconds of each task over interleaved rounds, after one warm-up each."""
+    for task in tasks:
+        task()
+    times: list[list[float]] = [[] for _ in tasks]
+    for _ in range(rounds):
+        for place, task in enumerate(tasks):
+            began = time.perf_counter()
+            task()
+            times[place].append((time.perf_counter() - began) * 1000)
+    return [statistics.median(each) for each in times]
