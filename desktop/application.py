@@ -62,12 +62,12 @@ class Desk(QObject):
         super().__init__()
         self._settings = settings
         self._theme = theme
-        self._record: Record | None = None
-        self._notice: Notice | None = None
+        self.record: Record | None = None
+        self.notice: Notice | None = None
         self.window: MainWindow | None = None
         self._look = QTimer(self)
         self._look.setInterval(_LOOK_ELSEWHERE_MS)
-        self._look.timeout.connect(self._look_elsewhere)
+        self._look.timeout.connect(self.look_elsewhere)
         theme.changed.connect(self._keep_look)
 
     def open(self, path: Path, *, create: bool = True) -> bool:
@@ -80,8 +80,8 @@ class Desk(QObject):
             self._tell(str(error), error.remedy)
             return False
         self.close()
-        self._record = Record(repository)
-        self.window = MainWindow(self._record, date.today(), self._theme, self._settings)
+        self.record = Record(repository)
+        self.window = MainWindow(self.record, date.today(), self._theme, self._settings)
         self.window.setWindowTitle(f"{path.stem}[*] · {paths.NAME}")
         self.window.open_wanted.connect(self._choose_file)
         self.window.demo_wanted.connect(self._open_demo)
@@ -100,15 +100,15 @@ class Desk(QObject):
             self.window.close()
             self.window.deleteLater()
             self.window = None
-        if self._record is not None:
-            database = self._record.repository.database
+        if self.record is not None:
+            database = self.record.repository.database
             try:
                 back_up_on_closing(database, self._backups(), date.today())
             except StoreError:
                 _LOG.warning("no backup on closing", exc_info=True)
             database.close()
-            self._record.deleteLater()
-            self._record = None
+            self.record.deleteLater()
+            self.record = None
         self._settings.sync()
 
     def unexpected(
@@ -119,8 +119,8 @@ class Desk(QObject):
             QCoreApplication.quit()
             return
         _LOG.error("unexpected", exc_info=(kind, error, trace))
-        if isinstance(error, StoreError) and self._record is not None:
-            self._record.reported(error)
+        if isinstance(error, StoreError) and self.record is not None:
+            self.record.reported(error)
             return
         self._tell(
             translate("Application", "Something went wrong that should not have."),
@@ -134,48 +134,49 @@ class Desk(QObject):
 
     def _tell(self, sentence: str, remedy: str, details: str = "") -> None:
         """One notice at a time, never modal; later ones wait in the log."""
-        if self._notice is not None and self._notice.isVisible():
+        if self.notice is not None and self.notice.isVisible():
             return
-        self._notice = Notice(self._theme, sentence, remedy, details)
-        self._notice.show()
+        self.notice = Notice(self._theme, sentence, remedy, details)
+        self.notice.show()
 
     def _keep_look(self) -> None:
         self._settings.theme = SchemeSetting(self._theme.scheme.value)
         self._settings.text_percent = self._theme.text_percent
 
-    def _look_elsewhere(self) -> None:
-        if self._record is not None:
-            self._record.look_for_changes_elsewhere()
+    def look_elsewhere(self) -> None:
+        """Show what another process wrote meanwhile."""
+        if self.record is not None:
+            self.record.look_for_changes_elsewhere()
 
     def _check(self) -> None:
         """After the first paint: is the file whole?"""
-        if self._record is None:
+        if self.record is None:
             return
-        found = self._record.repository.database.quick_check()
+        found = self.record.repository.database.quick_check()
         if found:
             text = translate(
                 "Application", "The data file is damaged: take the newest backup from {folder}."
             )
-            self._record.say(text.format(folder=self._backups()), MessageKind.ERROR)
+            self.record.say(text.format(folder=self._backups()), MessageKind.ERROR)
 
     def _backups(self) -> Path:
         """Where the backups of the open file go: the default file's beside it, so others' too."""
-        path = self._record.repository.database.path if self._record is not None else None
+        path = self.record.repository.database.path if self.record is not None else None
         if not isinstance(path, Path) or path == paths.default_data_file():
             return paths.backup_folder()
         return paths.backup_folder() / path.stem
 
     def _back_up(self) -> None:
-        if self._record is None:
+        if self.record is None:
             return
         try:
             copy = back_up_on_closing(
-                self._record.repository.database, self._backups(), date.today()
+                self.record.repository.database, self._backups(), date.today()
             )
         except StoreError as error:
-            self._record.reported(error)
+            self.record.reported(error)
             return
-        self._record.say(translate("Application", "Backed up to {path}").format(path=copy))
+        self.record.say(translate("Application", "Backed up to {path}").format(path=copy))
 
     def _choose_file(self) -> None:
         dialog = QFileDialog(

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import logging
 import traceback
+from copy import copy
 from logging.handlers import RotatingFileHandler
 from pathlib import Path
 from types import TracebackType
@@ -21,7 +22,15 @@ ExceptionInfo = (
 
 
 class QuietFormatter(logging.Formatter):
-    """Formats a record without the message of its exception."""
+    """Formats a record without the message of its exception.
+
+    Another handler may have left its own text of the exception in the record; it is not used.
+    """
+
+    def format(self, record: logging.LogRecord) -> str:
+        own = copy(record)
+        own.exc_text = None
+        return super().format(own)
 
     def formatException(self, ei: ExceptionInfo) -> str:
         return "" if ei[0] is None else described(ei[0], ei[2])
