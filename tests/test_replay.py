@@ -269,6 +269,8 @@ def test_pain_excludes_and_then_asks_nothing() -> None:
     assert place(once) == (60_000, 8)
     twice = run(did(0, 8, 8, 8, pain=2), did(3, 8, 8, 8, pain=1))
     assert target_on(twice.state, day(5), CONTEXT).sets == ()
+    apart = run(did(0, 8, 8, 8, pain=2), did(3, 8, 8, 8), did(6, 9, 9, 9, pain=2))
+    assert apart.state.held is None
     strong = run(did(0, 8, 8, 8, pain=4))
     target = target_on(strong.state, day(3), CONTEXT)
     assert target.sets == ()

@@ -279,7 +279,7 @@ def _plateaus(desk: _Desk, standings: Iterable[Standing]) -> dict[int, float]:
             continue
         around = surroundings_by_day(history, line, [session.day for session, _ in done])
         trend = trend_of(points_of(history, line, done, around), settings)
-        if trend is not None:
+        if trend is not None and trend.long_enough:
             found[line.id] = plateau_probability(trend, settings)
     return found
 

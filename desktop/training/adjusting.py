@@ -154,7 +154,7 @@ def on_equipment(position: Position, around: Surroundings) -> Position:
     if around.loads_g is not None:
         same = found(around.loads_g, position.load_g)
         load = same if same is not None else next_down(around.loads_g, position.load_g)
-        if load is not None:
+        if load is not None and load != position.load_g:
             after = replace(after, load_g=load)
     here = rank(around, position.variation)
     if here is not None and not around.scale[here].available:

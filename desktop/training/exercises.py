@@ -161,8 +161,9 @@ class Exercise:
 
     ``key`` is stable and unique; ``increment_g`` is the usual smallest load step per implement;
     ``implements`` is 2 where a pair is held (loads are per implement). ``variations`` run from
-    easiest to hardest; ``heights`` adds one per box or bar owned. ``own`` marks the coach's own exercises, ``retired`` those kept only for
-    the record. ``other_names`` help to find it when it is typed.
+    easiest to hardest; ``heights`` adds one per box or bar owned. ``own`` marks the coach's own
+    exercises, ``retired`` those kept only for the record. ``other_names`` help to find it when it
+    is typed.
     """
 
     key: str

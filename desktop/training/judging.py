@@ -180,7 +180,7 @@ def _each_met(
 
     Sets asked alike may be met in any order, so that an extra set makes up for a short one.
     """
-    if all(replace(each, open_ended=False, stop_at=None) == asked[0] for each in asked[1:]):
+    if all(_closed(each) == asked[0] for each in asked[1:]):
         meeting = [each for each in done if set_meets(asked[0], each, around)]
         surplus = len(meeting) > len(asked) or any(
             _surpasses(asked[0], each, around) for each in meeting
@@ -189,6 +189,11 @@ def _each_met(
     pairs = [(a, d) for a, d in zip(asked, done, strict=False) if set_meets(a, d, around)]
     surplus = len(done) > len(asked) or any(_surpasses(a, d, around) for a, d in pairs)
     return len(pairs), len(asked), surplus
+
+
+def _closed(asked: AskedSet) -> AskedSet:
+    """The set without an open end, which asks no other amount."""
+    return replace(asked, open_ended=False, stop_at=None) if asked.open_ended else asked
 
 
 def _total_met(

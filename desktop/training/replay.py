@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
+from itertools import groupby
 
 from desktop.training.adjusting import fitted, on_equipment
 from desktop.training.asking import mover_of, starting_state
@@ -68,28 +69,41 @@ def replay(
     revisions = [r for r in rule_revisions if start.rule_day is None or r.day > start.rule_day]
     state = start
     steps: list[Step] = []
-    for event in sorted([*revisions, *events], key=_order):
+    for event in _in_order([*revisions, *events]):
         state, step = _after(state, event, context)
         if step is not None:
             steps.append(step)
     return Replay(state, tuple(steps))
 
 
-def _order(event: RuleRevision | Event) -> tuple[date, int, int, int, int, str]:
-    """Date, then rank on the day, then entry order; the rest only makes the order complete."""
+def _in_order(events: list[RuleRevision | Event]) -> list[RuleRevision | Event]:
+    """The events in the order they take effect; what is told alike is ordered by its contents,
+    so that the order of arrival never matters. Revisions of one day stay as given.
+    """
+    ordered: list[RuleRevision | Event] = []
+    for _, alike in groupby(sorted(events, key=_order), key=_order):
+        group = list(alike)
+        if len(group) > 1 and not isinstance(group[0], RuleRevision):
+            group.sort(key=repr)
+        ordered.extend(group)
+    return ordered
+
+
+def _order(event: RuleRevision | Event) -> tuple[date, int, int, int, int]:
+    """Date, rank on the day, entry, overrides before sessions, the session's id."""
     match event:
         case Surrounded():
-            return (event.day, 0, 0, 0, 0, repr(event))
+            return (event.day, 0, 0, 0, 0)
         case RuleRevision():
-            return (event.day, 1, 0, 0, 0, "")
+            return (event.day, 1, 0, 0, 0)
         case DeloadDays():
-            return (event.first, 2, 0, 0, 0, repr(event))
+            return (event.first, 2, 0, 0, 0)
         case Overridden():
-            return (event.day, 3, event.entry, 0, 0, repr(event))
+            return (event.day, 3, event.entry, 0, 0)
         case SessionDone():
-            return (event.day, 3, event.entry, 1, event.session_id or 0, repr(event))
+            return (event.day, 3, event.entry, 1, event.session_id or 0)
         case _:
-            return (event.day, 4, 0, 0, 0, "")
+            return (event.day, 4, 0, 0, 0)
 
 
 def _after(

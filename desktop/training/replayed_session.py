@@ -49,17 +49,18 @@ def after_session(state: State, event: SessionDone, context: Context) -> tuple[S
 def _excluded(state: State, event: SessionDone, context: Context) -> tuple[State, Reason] | None:
     """State and reason where the session does not count for the line; None where it does."""
     worst = max(done.pain for done in event.sets)
-    trained = replace(state, last_trained=event.day)
     if worst >= context.settings.pain_no_increase:
-        return _sore(trained, worst, event, context)
+        return _sore(replace(state, last_trained=event.day), worst, event, context)
     if state.held is not None:
-        return trained, reason(ReasonCode.EXCLUDED_HELD, day=event.day)
-    trained = replace(trained, sore=0)
+        why = reason(ReasonCode.EXCLUDED_HELD, day=event.day)
+        return replace(state, last_trained=event.day), why
     if event.test:
-        return trained, reason(ReasonCode.EXCLUDED_TEST, day=event.day)
-    if event.deload or any(w.first <= event.day <= w.last for w in state.deloads):
-        return trained, reason(ReasonCode.EXCLUDED_DELOAD, day=event.day)
-    return None
+        why = reason(ReasonCode.EXCLUDED_TEST, day=event.day)
+    elif event.deload or any(w.first <= event.day <= w.last for w in state.deloads):
+        why = reason(ReasonCode.EXCLUDED_DELOAD, day=event.day)
+    else:
+        return None
+    return replace(state, last_trained=event.day, sore=0), why
 
 
 def _sore(state: State, worst: int, event: SessionDone, context: Context) -> tuple[State, Reason]:
@@ -95,6 +96,7 @@ def _started(state: State, working: tuple[SetDone, ...], event: SessionDone) -> 
         position=position,
         successes=0,
         misses=0,
+        sore=0,
         last_day=event.day,
         last_trained=event.day,
         before_growth=None,
@@ -126,7 +128,7 @@ def _counted(
 ) -> tuple[State, Step]:
     assert state.position is not None
     stood = position_asked(asked, state.position, state.rule)
-    state_before = _streaks_after_gap(state, event, context)
+    state = _streaks_after_gap(state, event, context)
     judgement = judge(
         asked,
         working,
@@ -136,7 +138,7 @@ def _counted(
         context.settings,
     )
     mover = replace(mover_of(state, context), last_rir=judgement.last.rir)
-    move = _move(state_before, stood, judgement, asked, working, event, mover)
+    move = _move(state, stood, judgement, asked, working, event, mover)
     position = on_equipment(move.position, state.surroundings)
     why = Reason(move.reason.code, (*move.reason.values, ("day", event.day)))
     after = replace(
@@ -144,6 +146,7 @@ def _counted(
         position=position,
         successes=move.successes,
         misses=move.misses,
+        sore=0,
         last_day=event.day,
         last_trained=event.day,
         totals=_totals(state, asked, judgement),

@@ -136,6 +136,27 @@ def new_slot(exercise: Exercise, kind: ReadyRule | None = None) -> Slot:
     return Slot(exercise.key, rule, start_within(start, rule, exercise))
 
 
+def with_ready_rule(slot: Slot, kind: ReadyRule, exercise: Exercise) -> Slot:
+    """The slot by another ready-made rule. What a coach set besides the ranges stays: target RIR,
+    misses, the line followed; repetitions become a total, or a total repetitions of one set.
+    """
+    ready = ready_rule(kind, exercise)
+    rule = replace(
+        slot.rule, ranges=ready.ranges, criterion=slot.rule.criterion, scheme=slot.rule.scheme
+    )
+    was_total = slot.rule.scheme.kind is SchemeKind.TOTAL
+    is_total = ready.scheme.kind is SchemeKind.TOTAL
+    start = slot.start
+    if was_total != is_total:
+        rule = replace(rule, criterion=ready.criterion, scheme=ready.scheme)
+        if start.reps is not None:
+            sets = max(start.sets, 1)
+            start = replace(
+                start, reps=start.reps * sets if is_total else max(1, start.reps // sets)
+            )
+    return replace(slot, rule=rule, start=start_within(start, rule, exercise))
+
+
 def exchanged(slot: Slot, exercise: Exercise, before: Exercise) -> Slot:
     """The slot with another exercise in place of ``before``.
 

@@ -160,8 +160,12 @@ class Trend:
     ) -> bool:
         """Whether a plateau is called: `plateau_probability` of at least `certainty`, on at least
         `PLATEAU_SESSIONS` days of training over at least `PLATEAU_DAYS`."""
-        enough = len(self.days) >= PLATEAU_SESSIONS and np.ptp(self.days) >= PLATEAU_DAYS
-        return bool(enough) and self.plateau_probability(per_week) >= certainty
+        return self.long_enough and self.plateau_probability(per_week) >= certainty
+
+    @property
+    def long_enough(self) -> bool:
+        """Whether there are days enough, over time enough, to call a plateau at all."""
+        return len(self.days) >= PLATEAU_SESSIONS and float(np.ptp(self.days)) >= PLATEAU_DAYS
 
     def date_to_reach(
         self, log_goal: float, share: float = BAND, within_days: int = GOAL_DAYS
