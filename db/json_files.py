@@ -96,6 +96,8 @@ def sparse(value: Any) -> Any:
         return value.isoformat()
     if isinstance(value, tuple | list | frozenset):
         return [sparse(item) for item in value]
+    if isinstance(value, float) and value.is_integer():
+        return int(value)
     return value
 
 
