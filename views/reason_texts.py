@@ -82,6 +82,8 @@ def _spoken(reason: Reason, name: str, value: ReasonValue, unit: Unit, today: da
         return words.load(round(value), unit)
     if name in _SPANS:
         return words.days(int(value))
+    if name == "misses":
+        return words.times(int(value))
     if name in _FRACTIONS:
         return words.percent(value)
     if name == "plus_minus":
@@ -200,10 +202,10 @@ def _fixed(code: ReasonCode) -> str:
         ReasonCode.EXCLUDED_HELD: translate("Reasons", "Done while nothing was asked: not counted"),
         ReasonCode.EXCLUDED_PAIN: translate("Reasons", "Pain {pain} of 10: not counted"),
         ReasonCode.BACK_OFF: translate(
-            "Reasons", "Missed {misses} times in a row: {variable} back, {before} becomes {after}"
+            "Reasons", "Missed {misses} in a row: {variable} back, {before} becomes {after}"
         ),
         ReasonCode.BACK_OFF_IMPOSSIBLE: translate(
-            "Reasons", "Missed {misses} times in a row, and nothing easier can be set up"
+            "Reasons", "Missed {misses} in a row, and nothing easier can be set up"
         ),
         ReasonCode.PLATEAU: translate(
             "Reasons", "Back to the same place twice in {weeks} weeks: a deload or another variable"

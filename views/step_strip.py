@@ -30,6 +30,8 @@ from views.palettes import Palette
 from views.strip_layout import PlacedCell, StripFonts, StripLayout, fitted, lay_out
 from views.theme import TextSize, Theme
 
+_USUAL_WIDTH = 420
+
 Strip = tuple[StripVariable, ...]
 
 
@@ -248,6 +250,7 @@ class StepStrip(QWidget):
     def _speak(self) -> None:
         sentence = words.strip_sentence(self._strip, self._unit)
         self.setAccessibleName(sentence or self.tr("Step strip, empty"))
+        self.setToolTip(sentence)
         self.setAccessibleDescription(
             self.tr("Filled: where the trainee stands. Outlined: what comes next.")
         )
@@ -284,7 +287,9 @@ class StepStrip(QWidget):
         self.cell_chosen.emit(placed.variable, placed.value)
 
     def sizeHint(self) -> QSize:
-        size = strip_size(self._strip, strip_fonts(self._theme), self._unit)
+        """Room for the whole strip; a very long one asks for less, and uses more if it gets it."""
+        wide = self._theme.px(_USUAL_WIDTH)
+        size = fitted(self._strip, strip_fonts(self._theme), self._unit, wide).size
         return QSize(int(size.width()) + 1, int(size.height()) + 1)
 
     def minimumSizeHint(self) -> QSize:

@@ -89,6 +89,8 @@ class _Measures:
         self.arrow_width = 15 * em
         self.wing = 9 * em
         self.cell_height = 23 * em
+        self.longest_name = 84 * em
+        self.longest_place = 132 * em
         self.least_width = 21 * em
         self.caption_height = self.caption.height() + 2 * em
 
@@ -99,7 +101,10 @@ def lay_out(
     unit: Unit,
     device: QPaintDevice | None = None,
 ) -> StripLayout:
-    """Place everything on one line, as wide as it needs; ``device``: what will be painted on."""
+    """Place everything on one line, as wide as it needs; ``device``: what will be painted on.
+
+    Long names are cut, those of the trainee's place and of what comes next later than others.
+    """
     size = _Measures(fonts, device)
     captions: list[PlacedText] = []
     cells: list[PlacedCell] = []
@@ -143,10 +148,13 @@ def fitted(
     """Place a strip in ``width``: cells furthest from the trainee's place give way to counts."""
     layout = lay_out(strip, fonts, unit, device)
     while layout.size.width() > width:
-        longest = max(strip, key=_spare, default=None)
-        if longest is None or _spare(longest) <= 0:
+        spare = [_spare_width(part, group, layout) for group, part in enumerate(strip)]
+        if not any(spare):
             return layout
-        strip = tuple(shortened(part) if part is longest else part for part in strip)
+        widest = spare.index(max(spare))
+        strip = tuple(
+            shortened(part) if group == widest else part for group, part in enumerate(strip)
+        )
         layout = lay_out(strip, fonts, unit, device)
     return layout
 
@@ -159,10 +167,11 @@ def shortened(part: StripVariable) -> StripVariable:
     return replace(part, cells=part.cells[:-1], more_above=part.more_above + 1)
 
 
-def _spare(part: StripVariable) -> int:
-    """How many cells could give way without hiding the place or what comes next."""
+def _spare_width(part: StripVariable, group: int, layout: StripLayout) -> float:
+    """How wide the cells are that could give way without hiding the place or what comes next."""
     below, above = _around(part)
-    return below + above
+    cells = [cell for cell in layout.cells if cell.group == group]
+    return sum(cell.rect.width() for cell in (*cells[:below], *cells[len(cells) - above :]))
 
 
 def _around(part: StripVariable) -> tuple[int, int]:
@@ -174,11 +183,24 @@ def _around(part: StripVariable) -> tuple[int, int]:
 def _place(
     cell: StripCell, variable: str, group: int, x: float, unit: Unit, size: _Measures
 ) -> PlacedCell:
-    text = words.cell(variable, cell, unit)
+    kept = cell.here or cell.next
+    limit = size.longest_place if kept else size.longest_name
+    text = _cut(words.cell(variable, cell, unit), limit, size.cell)
     wide = max(size.least_width, size.cell.horizontalAdvance(text) + 2 * size.padding)
     rect = QRectF(x, size.caption_height, wide, size.cell_height)
     outlined = cell.next and not cell.here
     return PlacedCell(rect, text, group, variable, cell.value, cell.here, outlined)
+
+
+def _cut(text: str, limit: float, metrics: QFontMetricsF) -> str:
+    """A name cut to a width; a height at its end ("…, 45 cm") tells most, so it stays."""
+    if metrics.horizontalAdvance(text) <= limit:
+        return text
+    head, comma, tail = text.rpartition(", ")
+    room = limit - metrics.horizontalAdvance(comma + tail)
+    if not comma or room < limit / 4:
+        return metrics.elidedText(text, Qt.TextElideMode.ElideRight, limit)
+    return metrics.elidedText(head, Qt.TextElideMode.ElideRight, room) + comma + tail
 
 
 def _count(counts: list[PlacedText], x: float, count: int, size: _Measures) -> float:
