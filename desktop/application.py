@@ -75,7 +75,8 @@ class Desk(QObject):
         try:
             database = Database.open(path, create)
             repository = Repository(database)
-            repository.sync_catalogue(load_catalogue())
+            if not repository.exercises(retired=True):
+                repository.sync_catalogue(load_catalogue())
         except StoreError as error:
             self._tell(str(error), error.remedy)
             return False
@@ -149,9 +150,12 @@ class Desk(QObject):
             self.record.look_for_changes_elsewhere()
 
     def _check(self) -> None:
-        """After the first paint: is the file whole?"""
+        """After the first paint: newer shipped exercises, and is the file whole?"""
         if self.record is None:
             return
+        changes = self.record.repository.sync_catalogue(load_catalogue())
+        if changes.kinds:
+            self.record.took_in(changes)
         found = self.record.repository.database.quick_check()
         if found:
             text = translate(

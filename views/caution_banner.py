@@ -32,7 +32,7 @@ class CautionBanner(QFrame):
     dismissed = Signal(object, str)
 
     def __init__(
-        self, theme: Theme, today: date, limits: Limits, parent: QWidget | None = None
+        self, theme: Theme, today: date, limits: Callable[[], Limits], parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
         self._theme = theme
@@ -123,7 +123,7 @@ class CautionBanner(QFrame):
         self._word.setText(severity_word(severity))
         self._word.set_tone({"caution": "caution", "stop": "stop"}.get(severity, "text"))  # type: ignore[arg-type]
         line = self._names(caution.line_id)
-        text = caution_text(caution, self._limits, self._unit, self._today, line)
+        text = caution_text(caution, self._limits(), self._unit, self._today, line)
         self._text.setText(text)
         self.setAccessibleName(f"{severity_word(severity)}: {text}")
         self._source.setText(self.tr("Source: {source}").format(source=caution.source))

@@ -54,7 +54,7 @@ class MainWindow(QMainWindow):
         self.setWindowTitle(self.tr("Rungwise"))
         self.roster = Roster(theme)
         self.areas = AreaStack(WORK_AREAS, record, today, theme)
-        self.banner = CautionBanner(theme, today, record.limits)
+        self.banner = CautionBanner(theme, today, lambda: record.limits)
         self.map = KeyboardMap(theme)
         self.menus = Menus(self, record, theme)
         self.status = StatusLine(theme, self.menus.undo)

@@ -141,6 +141,10 @@ class Record(QObject):
         """Tell the coach about an error met while reading."""
         self._failed(error)
 
+    def took_in(self, changes: Changes) -> None:
+        """Something was written beside the record, such as newer shipped exercises."""
+        self._wrote(changes)
+
     def look_for_changes_elsewhere(self) -> bool:
         """Whether another process wrote since the last look; then everything is read again."""
         token = self._repository.changes_token()
