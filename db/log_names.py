@@ -6,6 +6,7 @@ import re
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from datetime import date
+from functools import lru_cache
 from typing import Final, Literal
 
 from rapidfuzz import fuzz, process
@@ -75,29 +76,33 @@ class KnownNames:
         """The line with names as they are known here, and what is wrong with its names."""
         problems: list[Problem] = []
         trainee = self._trainee(row, problems)
-        row = replace(row, trainee=trainee)
         if not row.exercise:
-            return row, problems
-        exercise = self._exercises.get(folded(self._told.get(folded(row.exercise), row.exercise)))
+            return (row if trainee == row.trainee else replace(row, trainee=trainee)), problems
+        exercise = self._exercise(row.exercise)
         if exercise is None:
             problems.append(self._strange("exercise", row.exercise, row.line))
             return row, problems
-        variation = self._variation(exercise, row.variation, row, problems, "variation")
-        asked = self._variation(exercise, row.asked_variation, row, problems, "asked_variation")
+        variation = self._variation(exercise, trainee, row, row.variation, problems)
+        asked = self._variation(exercise, trainee, row, row.asked_variation, problems, "asked_")
         self._check_measure(exercise, row, problems)
+        done = row.done
         return replace(
             row,
+            trainee=trainee,
             exercise=exercise.key,
-            done=row.done and replace(row.done, variation=variation),
+            done=replace(done, variation=variation) if done and variation else done,
             asked=row.asked and replace(row.asked, variation=asked),
         ), problems
 
     def part_of(self, row: LogRow) -> Part:
         """Which exercise of which session a line belongs to, by the names known here."""
         trainee = folded(self._told.get(folded(row.trainee), row.trainee))
-        exercise = self._exercises.get(folded(self._told.get(folded(row.exercise), row.exercise)))
+        exercise = self._exercise(row.exercise)
         key = exercise.key if exercise else folded(row.exercise)
         return (trainee, row.day, row.entry, key, row.line_name)
+
+    def _exercise(self, name: str) -> Exercise | None:
+        return self._exercises.get(folded(self._told.get(folded(name), name)))
 
     def _trainee(self, row: LogRow, problems: list[Problem]) -> str:
         name = self._told.get(folded(row.trainee), row.trainee)
@@ -128,11 +133,17 @@ class KnownNames:
         return tuple(dict.fromkeys(choices[key] for key, _, _ in found))[:3]
 
     def _variation(
-        self, exercise: Exercise, text: str, row: LogRow, problems: list[Problem], column: str
+        self,
+        exercise: Exercise,
+        trainee: str,
+        row: LogRow,
+        text: str,
+        problems: list[Problem],
+        prefix: str = "",
     ) -> str | None:
         if not text:
             return None
-        keys = self._variations(exercise, row)
+        keys = self._variations(exercise, trainee, row.day)
         if folded(text) in keys:
             return keys[folded(text)]
         raised = _HEIGHT.fullmatch(folded(text))
@@ -141,15 +152,19 @@ class KnownNames:
         near = process.extract(folded(text), list(keys), limit=3)
         hint = f"; near it are {', '.join(found for found, _, _ in near)}" if near else ""
         problems.append(
-            Problem(row.line, column, f"{exercise.name} has no variation {text!r}{hint}")
+            Problem(
+                row.line,
+                f"{prefix}variation",
+                f"{exercise.name} has no variation {text!r}{hint}",
+            )
         )
         return None
 
-    def _variations(self, exercise: Exercise, row: LogRow) -> dict[str, str]:
+    def _variations(self, exercise: Exercise, name: str, day: date) -> dict[str, str]:
         """Keys by folded key or name: the exercise's variations and those of the heights owned."""
-        trainee = self._trainees.get(folded(row.trainee))
-        since, equipment = self._equipment_on(trainee, row.day)
-        place = (row.trainee, exercise.key, since)
+        trainee = self._trainees.get(folded(name))
+        since, equipment = self._equipment_on(trainee, day)
+        place = (name, exercise.key, since)
         if place not in self._scales:
             keys: dict[str, str] = {}
             for listed in exercise.variations:
@@ -230,6 +245,7 @@ class KnownNames:
         return None if known is None else known.id
 
 
+@lru_cache(maxsize=4096)
 def folded(name: str) -> str:
     """A name for comparison: without case, and with one kind of gap."""
     return re.sub(r"[\s_-]+", " ", name).strip().casefold()

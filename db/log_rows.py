@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import date
 from decimal import Decimal
+from functools import lru_cache
 from typing import Final, Literal
 
 from desktop.training.quantities import InvalidQuantity, Unit, grams, parse_decimal
@@ -55,6 +56,7 @@ COLUMNS: Final = (
     "body_mass",
 )
 PROBLEM_COLUMN: Final = "problem"
+_FEELINGS: Final = ("sleep", "soreness", "stress", "motivation")
 STATES: Final = ("deload", "test", "skipped")
 
 _UNITS: Final = {
@@ -175,12 +177,7 @@ class RowReader:
             exercise_note=self.text("exercise_note"),
             effort=self.number("effort", 0, 10),
             minutes=self.whole("minutes", 0, 1440),
-            wellness=Wellness(
-                sleep=self.whole("sleep", 1, 5),
-                soreness=self.whole("soreness", 1, 5),
-                stress=self.whole("stress", 1, 5),
-                motivation=self.whole("motivation", 1, 5),
-            ),
+            wellness=Wellness(*(self.whole(name, 1, 5) for name in _FEELINGS)),
             red_flag=self.flag("red_flag") if self.has("red_flag") else None,
             session_note=self.text("session_note"),
             activity=activity,
@@ -197,8 +194,10 @@ class RowReader:
 
     def text(self, name: str) -> str:
         """The text of the column, without what protects it from being taken for a formula."""
-        text = self._cells.get(name, "")
-        return text[1:] if text.startswith("'") and _FORMULA.match(text) else text
+        text = self._cells.get(name)
+        if text is None:
+            return ""
+        return text[1:] if text[0] == "'" and _FORMULA.match(text) else text
 
     def wrong(self, name: str, text: str) -> None:
         """Note a problem."""
@@ -206,6 +205,8 @@ class RowReader:
 
     def number(self, name: str, least: float, most: float) -> float | None:
         """A number from ``least`` to ``most``, None where the cell is blank or wrong."""
+        if name not in self._cells:
+            return None
         value = self._decimal(name, self.text(name))
         if value is None:
             return None
@@ -216,6 +217,8 @@ class RowReader:
 
     def whole(self, name: str, least: int, most: int) -> int | None:
         """A whole number from ``least`` to ``most``, None where the cell is blank or wrong."""
+        if name not in self._cells:
+            return None
         value = self.number(name, least, most)
         if value is None:
             return None
@@ -226,6 +229,8 @@ class RowReader:
 
     def flag(self, name: str) -> bool:
         """Yes or no; blank is no."""
+        if name not in self._cells:
+            return False
         text = self.text(name).casefold()
         if text not in _YES and text not in _NO:
             self.wrong(name, f"{text!r} is neither yes nor no")
@@ -233,6 +238,8 @@ class RowReader:
 
     def mass(self, name: str, unit: Unit | None) -> int | None:
         """A mass in grams; a unit in the cell itself ("60 kg") goes before the column's."""
+        if name not in self._cells:
+            return None
         match = _MASS.fullmatch(self.text(name))
         assert match is not None  # the pattern takes any text
         figure, own = match[1], match[2].casefold()
@@ -263,7 +270,7 @@ class RowReader:
             )
             return None
         try:
-            return parse_decimal(text, self._format.decimal_mark)
+            return _number(text, self._format.decimal_mark)
         except InvalidQuantity as error:
             self.wrong(name, str(error))
             return None
@@ -310,6 +317,8 @@ class RowReader:
         )
 
     def _tempo(self, name: str) -> int | None:
+        if name not in self._cells:
+            return None
         text = self.text(name)
         if _TEMPO.fullmatch(text):
             seconds = sum(int(part) for part in text.split("-"))
@@ -355,6 +364,9 @@ class RowReader:
             if value is None and not self.has(name):
                 self.wrong(name, "an activity needs minutes and effort (0 to 10)")
 
+
+# A log holds the same few numbers thousands of times.
+_number = lru_cache(maxsize=4096)(parse_decimal)
 
 _SESSION_COLUMNS: Final = tuple(
     name
