@@ -285,7 +285,7 @@ def _waiting(
     why = reason(
         ReasonCode.IN_BETWEEN,
         variable=moving.variable.value,
-        after=_shown(jump, moving.variable, mover),
+        after=shown(jump, moving.variable, mover),
         reps_needed=needed,
         over=over,
         amount=position.reps,
@@ -329,8 +329,8 @@ def _grown(
 ) -> Reason:
     values: dict[str, ReasonValue] = {
         "variable": moving.variable.value,
-        "before": _shown(before, moving.variable, mover),
-        "after": _shown(after, moving.variable, mover),
+        "before": shown(before, moving.variable, mover),
+        "after": shown(after, moving.variable, mover),
         "amount": before.amount,
     }
     if place:
@@ -345,7 +345,7 @@ def _grown(
     return reason(ReasonCode.ROLL_OVER if place else ReasonCode.GROW, **values)
 
 
-def _shown(position: Position, variable: Variable, mover: Mover) -> int | str | None:
+def shown(position: Position, variable: Variable, mover: Mover) -> int | str | None:
     """A variable's value for a reason: a number, or the name of the variation."""
     if variable is not Variable.VARIATION:
         return position.value(variable)

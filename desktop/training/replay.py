@@ -14,7 +14,8 @@ from itertools import groupby
 
 from desktop.training.adjusting import fitted, on_equipment
 from desktop.training.asking import mover_of, starting_state
-from desktop.training.position import Position
+from desktop.training.demand import scaled
+from desktop.training.position import Position, Surroundings
 from desktop.training.program import RuleRevision
 from desktop.training.quantities import same_load
 from desktop.training.reasons import ReasonCode, reason
@@ -176,8 +177,8 @@ def _after_change(state: State, event: Surrounded) -> tuple[State, Step | None]:
             return changed, None
         why = reason(
             ReasonCode.VARIATION_LOST,
-            before=state.position.variation,
-            after=position.variation,
+            before=_name(state.position, event.surroundings),
+            after=_name(position, event.surroundings),
             day=event.day,
         )
     else:
@@ -191,6 +192,11 @@ def _after_change(state: State, event: Surrounded) -> tuple[State, Step | None]:
         changed, position=position, successes=0, misses=0, before_growth=None, reason=why
     )
     return changed, Step(event.day, StepKind.SURROUNDINGS, state.position, position, why)
+
+
+def _name(position: Position, around: Surroundings) -> str | None:
+    step = scaled(around, position.variation)
+    return step.name if step else position.variation
 
 
 def _after_clearance(state: State, event: Cleared) -> tuple[State, Step | None]:

@@ -9,7 +9,7 @@ from desktop.training.asking import mover_of, target_on, untrained_days
 from desktop.training.demand import demand
 from desktop.training.judging import Judgement, every_set_harder, judge, weaker_sides
 from desktop.training.position import CriterionKind, Position, ProgressionRule, SchemeKind, Variable
-from desktop.training.progression import Mover, grow
+from desktop.training.progression import Mover, grow, shown
 from desktop.training.quantities import same_load
 from desktop.training.reasons import Reason, ReasonCode, reason
 from desktop.training.scheme import position_asked
@@ -279,15 +279,11 @@ def _missed(
         why = reason(
             ReasonCode.BACK_OFF,
             variable=variable.value,
-            before=_value(stood, variable),
-            after=_value(position, variable),
+            before=shown(stood, variable, mover),
+            after=shown(position, variable, mover),
             misses=misses,
         )
     return _Move(position, why, backed_off=True)
-
-
-def _value(position: Position, variable: Variable) -> int | str | None:
-    return position.variation if variable is Variable.VARIATION else position.value(variable)
 
 
 def _seen_before(state: State, stood: Position, event: SessionDone, mover: Mover) -> bool:
