@@ -231,3 +231,13 @@ def test_what_a_reserve_is_called_stands_for_that_reserve(rir: int) -> None:
         meant = rir_from_rpe(rpe)
         assert meant is not None
         assert meant[0] <= rir <= meant[1]
+
+
+def test_a_watched_test_is_less_noisy_than_a_set_with_a_called_reserve() -> None:
+    called, watched = (estimate(80_000, 5, 2, tested=tested) for tested in (False, True))
+    assert called
+    assert watched
+    assert watched.value_g == called.value_g
+    assert watched.log_sd < called.log_sd
+    blank = estimate(80_000, 5, None, tested=True)
+    assert blank == estimate(80_000, 5, None)

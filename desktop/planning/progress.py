@@ -241,7 +241,7 @@ def _point(session: Session, part: LineDone, around: Surroundings, equation: str
         load_g = effective_load_g(done.load_g, done.variation, around)
         if not done.reps or load_g is None:
             continue
-        estimated = estimate_by(load_g, done.reps, done.rir, equation)
+        estimated = estimate_by(load_g, done.reps, done.rir, equation, tested=part.test)
         if estimated and (best is None or estimated.value_g > best[0].value_g):
             best = (estimated, done, load_g)
     if best is None:
@@ -263,13 +263,15 @@ def _point(session: Session, part: LineDone, around: Surroundings, equation: str
     )
 
 
-def estimate_by(load_g: float, reps: int, rir: float | None, equation: str) -> Estimate | None:
+def estimate_by(
+    load_g: float, reps: int, rir: float | None, equation: str, *, tested: bool = False
+) -> Estimate | None:
     """The estimate by the coach's equation ("" the default mean), with the default's uncertainty.
 
     None where no estimate is made: a load outside what the equations take, too many repetitions.
     """
     try:
-        default = estimate(load_g, reps, rir)
+        default = estimate(load_g, reps, rir, tested=tested)
     except StrengthError:
         return None
     if default is None or not equation or reps + (rir or 0) > MOST_REPS:

@@ -112,7 +112,7 @@ def start_from_load(
     effective = effective_load_g(done.load_g, done.variation, around)
     if effective is None:
         raise AssessmentError("the effective load is not known: give a load, or the body mass")
-    if not done.reps or (found := estimate(effective, done.reps, done.rir)) is None:
+    if not done.reps or (found := estimate(effective, done.reps, done.rir, tested=True)) is None:
         raise AssessmentError("an estimate needs 1 to 15 repetitions, those in reserve included")
     reserve = RESERVE_AT_START if rule.target_rir is None else rule.target_rir
     wanted = min(

@@ -168,13 +168,16 @@ def reps_at(percent: float, equation: str = "epley") -> float:
     return min(max(EQUATIONS[equation].reps(100 / float(percent)), 1.0), float(MOST_REPS))
 
 
-def estimate(load_g: float, reps: float, rir: float | None) -> Estimate | None:
+def estimate(
+    load_g: float, reps: float, rir: float | None, *, tested: bool = False
+) -> Estimate | None:
     """The default estimate: the mean of Epley and Brzycki, with its uncertainty.
 
     Brzycki was the most accurate of six up to 10 repetitions, and averaging two may reduce the
     error: Mayhew 1995, J Sports Med Phys Fitness 35(2):108-113. Certain up to `CERTAIN_REPS`
     repetitions to failure, uncertain up to `ESTIMATED_REPS`, beyond that None. `rir` None is a
-    blank: `ASSUMED_RIR` give or take `ASSUMED_RIR_SD`, never certain.
+    blank: `ASSUMED_RIR` give or take `ASSUMED_RIR_SD`, never certain. `tested`: the set was a test
+    that the coach watched for its reserve, so a called RIR adds no error (common practice).
 
     Raises StrengthError for an impossible load, reps or RIR, as `one_rep_max` does.
     """
@@ -184,7 +187,7 @@ def estimate(load_g: float, reps: float, rir: float | None) -> Estimate | None:
         return None
     return Estimate(
         float(load_g) * _default_multiplier(to_failure),
-        _log_sd(to_failure, rir),
+        _log_sd(to_failure, 0.0 if tested and rir is not None else rir),
         to_failure <= CERTAIN_REPS and rir is not None,
     )
 
