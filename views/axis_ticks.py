@@ -76,7 +76,9 @@ def _next_step(step: float) -> float:
     return step * (2.5 if lead == 2 else 2)
 
 
-def _weekly(low: int, high: int, weeks: int, week_starts: int, locale: QLocale) -> tuple[DayTick, ...]:
+def _weekly(
+    low: int, high: int, weeks: int, week_starts: int, locale: QLocale
+) -> tuple[DayTick, ...]:
     # Day 1 is a Monday. The count of weeks decides, so that ticks stay on their days when moved.
     start = low + (week_starts - (low - 1)) % _WEEK
     days = (day for day in range(start, high + 1, _WEEK) if (day // _WEEK) % weeks == 0)

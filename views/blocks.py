@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 
 from views.theme import Theme
 
-Size = Literal["title", "asked", "heading", "body", "small"]
+Size = Literal["title", "asked", "heading", "answer", "body", "small"]
 Tone = Literal["", "text", "muted", "accent", "caution", "stop", "good"]
 
 

@@ -1,4 +1,4 @@
-"""A row of words of which one holds, each with its key: a span, a measure."""
+"""Words to choose by, each with its key: one of a row (a span, a measure), or one on and off."""
 
 from __future__ import annotations
 
@@ -74,24 +74,15 @@ class ChoiceRow(QWidget):
         """Let ``code`` hold, without telling anybody."""
         self._code = code
         for each, button in self._buttons.items():
-            button.setChecked(each == code)
-            button.setProperty("strong", "true" if each == code else "false")
-            button.setProperty("tone", "" if each == code else "muted")
-            restyle(button)
+            _show_checked(button, each == code)
 
     def _button(self, choice: Choice) -> QPushButton:
-        button = QPushButton(f"{choice.word}  {choice.key}".rstrip().replace("&", "&&"))
-        button.setProperty("kind", "word")
-        button.setCheckable(True)
-        button.setAutoDefault(False)
-        button.setCursor(Qt.CursorShape.PointingHandCursor)
-        button.setAccessibleName(choice.word)
+        button = _word_to_check(choice.word, choice.key)
         button.clicked.connect(lambda _checked=False, code=choice.code: self._take(code))
         self._group.addButton(button)
         self._row.addWidget(button)
         if choice.key:
-            shortcut = QShortcut(QKeySequence(choice.key), self._keys_in)
-            shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+            shortcut = _key(choice.key, self._keys_in)
             shortcut.activated.connect(lambda code=choice.code: self._take(code))
             self._shortcuts.append(shortcut)
         return button
@@ -101,3 +92,53 @@ class ChoiceRow(QWidget):
         self.choose(code)
         if changed:
             self.chosen.emit(code)
+
+
+class ToggleWord(QWidget):
+    """A word that is on or off; ``toggled(on)`` when the coach turns it."""
+
+    toggled = Signal(bool)
+
+    def __init__(
+        self, word: str, key: str, keys_in: QWidget, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self.button = _word_to_check(word, key)
+        self.button.clicked.connect(self._turned)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.addWidget(self.button)
+        _key(key, keys_in).activated.connect(self.button.click)
+        _show_checked(self.button, False)
+
+    @property
+    def on(self) -> bool:
+        """Whether it is on."""
+        return self.button.isChecked()
+
+    def _turned(self) -> None:
+        _show_checked(self.button, self.on)
+        self.toggled.emit(self.on)
+
+
+def _word_to_check(word: str, key: str) -> QPushButton:
+    button = QPushButton(f"{word}  {key}".rstrip().replace("&", "&&"))
+    button.setProperty("kind", "word")
+    button.setCheckable(True)
+    button.setAutoDefault(False)
+    button.setCursor(Qt.CursorShape.PointingHandCursor)
+    button.setAccessibleName(word)
+    return button
+
+
+def _show_checked(button: QPushButton, on: bool) -> None:
+    button.setChecked(on)
+    button.setProperty("strong", "true" if on else "false")
+    button.setProperty("tone", "" if on else "muted")
+    restyle(button)
+
+
+def _key(key: str, keys_in: QWidget) -> QShortcut:
+    shortcut = QShortcut(QKeySequence(key), keys_in)
+    shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+    return shortcut

@@ -19,6 +19,7 @@ QLabel { background: transparent; color: $text; }
 QLabel[scale="title"] { font-size: ${title}pt; font-weight: 600; }
 QLabel[scale="asked"] { font-size: ${asked}pt; font-weight: 600; color: $accent; }
 QLabel[scale="heading"] { font-size: ${heading}pt; font-weight: 600; }
+QLabel[scale="answer"] { font-size: ${heading}pt; }
 QLabel[scale="small"] { font-size: ${small}pt; }
 QLabel[tone="muted"] { color: $muted; }
 QLabel[tone="accent"] { color: $accent; }
@@ -29,6 +30,12 @@ QLabel[tone="text"] { color: $text; }
 
 QFrame[kind="block"] { background: $surface; border: 1px solid $line; border-radius: ${p6}px; }
 QFrame[kind="rule"] { background: $line; border: none; max-height: 1px; min-height: 1px; }
+QFrame[kind="inset"] { background: $background; border: none; border-bottom: 1px solid $line; }
+QLineEdit[kind="quiet"] { background: transparent; border: 1px solid transparent;
+  padding-left: 0; }
+QLineEdit[kind="quiet"]:hover { border-color: $line; padding-left: ${p5}px; }
+QLineEdit[kind="quiet"]:focus { background: $surface; border: 2px solid $accent;
+  padding-left: ${p5}px; }
 QWidget[kind="side"] { background: $surface; border: none; border-right: 1px solid $line; }
 QFrame[kind="map"] { background: $surface; border: none; border-left: 1px solid $line; }
 QFrame[kind="banner"][tone="note"] { background: $accent_soft; border: 1px solid $accent; }
@@ -88,6 +95,11 @@ QFrame[kind="callout"] { background: $stop_soft; border: 1px solid $stop;
 QFrame[kind="callout"][tone="caution"] { background: $caution_soft; border-color: $caution; }
 QComboBox::drop-down { border: none; width: ${p20}px; }
 QComboBox::down-arrow { image: url("$down"); width: ${p12}px; height: ${p12}px; }
+QComboBox[kind="title"] { background: transparent; border: 1px solid transparent; padding: 0;
+  font-size: ${title}pt; font-weight: 600; }
+QComboBox[kind="title"]:hover { border-color: $line; }
+QComboBox[kind="title"]:focus { border: 1px solid $accent; padding: 0; }
+QComboBox[kind="title"] QAbstractItemView { font-size: ${body}pt; font-weight: 400; }
 QComboBox QAbstractItemView { background: $surface; color: $text; border: 1px solid $line;
   selection-background-color: $accent_soft; selection-color: $text; }
 

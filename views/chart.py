@@ -1,0 +1,387 @@
+"""A plot over days in the look of the house: the one place that knows the chart library.
+
+Importing this file takes a fifth of a second; import it when the first chart is to be drawn.
+Colours are roles of the palette, days are ordinals, and each part has a name by which it is found
+again.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from typing import Any, Final, Literal
+
+import numpy as np
+import pyqtgraph as pg
+from numpy.typing import NDArray
+from PySide6.QtCore import QPointF, Qt, Signal
+from PySide6.QtGui import QColor, QFontMetricsF, QPen
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from views import words
+from views.axis_ticks import day_ticks, round_ticks
+from views.progress_series import Shape
+from views.theme import TextSize, Theme
+
+Floats = NDArray[np.float64]
+Dash = Literal["solid", "dash", "dot"]
+Edge = Literal["top", "second", "foot"]
+Ticks = Callable[[float, float, float], Sequence[tuple[float, str]]]
+"""From the lowest and highest value in view and the pixels between to values with their words."""
+
+_DASHES: Final = {
+    "solid": Qt.PenStyle.SolidLine,
+    "dash": Qt.PenStyle.DashLine,
+    "dot": Qt.PenStyle.DotLine,
+}
+_LEFT: Final = 56
+_TICK_ROOM: Final = 80
+_VALUE_ROOM: Final = 44
+_LEAST_DAYS: Final = 14
+_MANY: Final = 800
+"""Points from which a smooth line is drawn in segments, which then is ten times faster."""
+_SHAPES: Final = {Shape.SQUARE: "s", Shape.HOLLOW_SQUARE: "s", Shape.DISC: "o", Shape.RING: "o"}
+_BEHIND, _UNDER, _LINE, _SPOT, _CURSOR = -20, -10, 0, 10, 20
+
+
+@dataclass(slots=True)
+class _Pinned:
+    """Words kept at an edge of the view, whatever is scrolled to: over a day at the top or foot,
+    or above a value at the right.
+    """
+
+    item: Any
+    at: float
+    edge: Edge | Literal["right"]
+    width: float
+
+
+class DayPlot(QWidget):
+    """A plot of values over days. Numbers of one axis only; the wheel and dragging move days.
+
+    ``pointed(day, value)`` follows the pointer, ``pressed`` and ``opened`` are a click and a
+    double click, ``days_moved`` follows the span of days in view.
+    """
+
+    pointed = Signal(float, float)
+    pressed = Signal()
+    opened = Signal()
+    days_moved = Signal()
+
+    def __init__(self, theme: Theme, week_starts: int = 0, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        pg.setConfigOptions(antialias=True)
+        self.theme = theme
+        self._week_starts = week_starts
+        self._bottom = _Axis("bottom", self._dates)
+        self._left = _Axis("left", self._numbers)
+        axes = {"bottom": self._bottom, "left": self._left}
+        self._widget: Any = pg.PlotWidget(self, axisItems=axes)
+        self._plot: Any = self._widget.getPlotItem()
+        self._view: Any = self._plot.getViewBox()
+        self._items: dict[str, Any] = {}
+        self._pinned: list[_Pinned] = []
+        self._set_up()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self._widget)
+
+    def _set_up(self) -> None:
+        # Before anything is drawn: given for one curve alone, the plot would overwrite them.
+        self._plot.setDownsampling(auto=True, mode="peak")
+        self._plot.setClipToView(True)
+        self._plot.setMenuEnabled(False)
+        self._plot.hideButtons()
+        self._view.setMouseEnabled(True, False)
+        self._view.disableAutoRange()
+        for part in (self._widget, self._widget.viewport()):
+            part.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+            part.setContextMenuPolicy(Qt.ContextMenuPolicy.NoContextMenu)
+        self._widget.setFrameShape(self._widget.Shape.NoFrame)
+        self._widget.scene().sigMouseMoved.connect(self._moved)
+        self._widget.scene().sigMouseClicked.connect(self._clicked)
+        self._view.sigXRangeChanged.connect(lambda *_: self.days_moved.emit())
+        self._view.sigRangeChanged.connect(lambda *_: self.pin())
+        self._view.sigResized.connect(lambda *_: self.pin())
+        self.clear()
+
+    def clear(self) -> None:
+        """Take everything away and use the theme's colours and type from now on."""
+        self._plot.clear()
+        self._items, self._pinned = {}, []
+        self._widget.setBackground(self.theme.colour("surface"))
+        muted, line = self.theme.colour("muted"), self.theme.colour("line")
+        for axis in (self._bottom, self._left):
+            axis.setTextPen(muted)
+            axis.setPen(pg.mkPen(None))
+            axis.setTickPen(pg.mkPen(line, width=1))
+            axis.setStyle(tickFont=self.theme.font(TextSize.SMALL), tickLength=0)
+        self._left.setGrid(255)
+        self._left.setZValue(_BEHIND)
+        self._left.setWidth(self.theme.px(_LEFT))
+
+    def follow(self, other: DayPlot) -> None:
+        """Show the same days as ``other`` from now on."""
+        self._plot.setXLink(other._plot)
+
+    def add_line(
+        self, name: str, days: Floats, values: Floats, role: str, *, width: float = 1,
+        dash: Dash = "solid",
+    ) -> None:  # fmt: skip
+        """A line through values; it breaks where one is not a number."""
+        item = self._plot.plot(days, values, pen=self._pen(role, width, dash), connect="finite")
+        # Joints of segments show, and each begins its dashes again: only where there are many.
+        many = dash == "solid" and days.size > _MANY
+        item.curve.setSegmentedLineMode("on" if many else "off")
+        self._keep(name, item, _LINE)
+
+    def add_band(
+        self, name: str, days: Floats, low: Floats, high: Floats, role: str, alpha: float
+    ) -> None:
+        """The ground between two lines."""
+        edges = [pg.PlotCurveItem(days, edge) for edge in (low, high)]
+        item = pg.FillBetweenItem(*edges, brush=self._faint(role, alpha))
+        self._plot.addItem(item, ignoreBounds=True)
+        self._keep(name, item, _UNDER)
+
+    def add_spots(
+        self, name: str, days: Floats, values: Floats, shape: Shape, role: str, size: float = 8
+    ) -> None:
+        """Spots of one shape."""
+        hollow = shape in (Shape.HOLLOW_SQUARE, Shape.RING)
+        self._scatter(name, days, values, _SHAPES[shape], role, size, hollow=hollow)
+
+    def add_pains(self, name: str, days: Floats, values: Floats) -> None:
+        """Small triangles in the colour of caution."""
+        self._scatter(name, days, values, "t1", "caution", 9, hollow=False)
+
+    def add_bars(
+        self, name: str, middles: Floats, heights: Floats, width: float, role: str
+    ) -> None:
+        """Bars standing on 0."""
+        colour = self.theme.colour(role)
+        item = pg.BarGraphItem(
+            x=middles, height=heights, width=width, brush=colour, pen=pg.mkPen(None)
+        )
+        self._plot.addItem(item)
+        self._keep(name, item, _UNDER if role == "line" else _LINE)
+
+    def add_level(self, name: str, value: float, role: str, label: str, dash: Dash = "dot") -> None:
+        """A line across at one value, its words above its right end."""
+        item = pg.InfiniteLine(value, angle=0, pen=self._pen(role, 1.5, dash))
+        self._plot.addItem(item, ignoreBounds=True)
+        self._keep(name, item, _LINE)
+        self._label(value, label, "right", role)
+
+    def add_moment(self, name: str, day: float, role: str, label: str, edge: Edge = "top") -> None:
+        """A thin line down one day, with its words at the edge."""
+        item = pg.InfiniteLine(day, angle=90, pen=self._pen(role, 1, "solid"))
+        self._plot.addItem(item, ignoreBounds=True)
+        self._keep(name, item, _UNDER)
+        self._label(day, label, edge, "muted")
+
+    def add_strip(self, name: str, first: float, last: float, label: str) -> None:
+        """A quiet strip over days, with its words at the foot."""
+        item = pg.LinearRegionItem(
+            (first, last), movable=False, brush=self.theme.colour("background"),
+            pen=pg.mkPen(None),
+        )  # fmt: skip
+        self._plot.addItem(item, ignoreBounds=True)
+        self._keep(name, item, _BEHIND)
+        self._label((first + last) / 2, label, "foot", "muted")
+
+    def add_words(self, name: str, day: float, value: float, label: str, role: str) -> None:
+        """Words to the right of a value."""
+        item = pg.TextItem(label, color=self.theme.colour(role), anchor=(0, 0.5))
+        item.setFont(self.theme.font(TextSize.SMALL))
+        item.setPos(day, value)
+        self._plot.addItem(item, ignoreBounds=True)
+        self._keep(name, item, _LINE)
+
+    def take_away(self, name: str) -> None:
+        """Remove a part, where it is there."""
+        if name in self._items:
+            self._plot.removeItem(self._items.pop(name))
+
+    def mark(self, day: float | None, value: float = 0.0) -> None:
+        """Put the cursor on a spot; None takes it away."""
+        for name in ("cursor", "cursor ring"):
+            self.take_away(name)
+        if day is None:
+            return
+        line = pg.InfiniteLine(day, angle=90, pen=self._pen("accent", 1, "solid"))
+        self._plot.addItem(line, ignoreBounds=True)
+        self._keep("cursor", line, _CURSOR)
+        ring = (np.array([day]), np.array([value]))
+        self._scatter("cursor ring", *ring, "o", "accent", 16, hollow=True, width=2)
+        self._items["cursor ring"].setZValue(_CURSOR)
+
+    def show_days(self, first: float, last: float) -> None:
+        """Bring these days into view."""
+        self._view.setXRange(first, max(last, first + _LEAST_DAYS), padding=0)
+
+    def show_values(self, low: float, high: float) -> None:
+        """Bring these values into view."""
+        self._view.setYRange(low, high, padding=0)
+
+    def keep_within(self, first: float, last: float) -> None:
+        """The days that can be scrolled to."""
+        self._view.setLimits(xMin=first, xMax=last, minXRange=_LEAST_DAYS)
+
+    def name_values(self, ticks: Ticks | None) -> None:
+        """Other words beside values than numbers; None: numbers."""
+        self._left.use(ticks or self._numbers)
+
+    def name_days(self, ticks: Ticks | None) -> None:
+        """Other words under days than dates; None: dates."""
+        self._bottom.use(ticks or self._dates)
+
+    def keep_left(self, pixels: float) -> None:
+        """Room for the words beside values, so that plots stand under each other."""
+        self._left.setWidth(round(pixels))
+
+    @property
+    def left_room(self) -> float:
+        """Pixels kept for the words beside values."""
+        return float(self._left.width())
+
+    @property
+    def days(self) -> tuple[float, float]:
+        """The days in view."""
+        first, last = self._view.viewRange()[0]
+        return float(first), float(last)
+
+    @property
+    def values(self) -> tuple[float, float]:
+        """The values in view."""
+        low, high = self._view.viewRange()[1]
+        return float(low), float(high)
+
+    def pixels_between(self, day: float, other: float) -> float:
+        """How far two days lie apart on the screen."""
+        first, last = self.days
+        return float(abs(other - day) / (last - first) * self._view.width())
+
+    def parts(self) -> tuple[str, ...]:
+        """The names of what is drawn."""
+        return tuple(self._items)
+
+    def data_of(self, name: str) -> tuple[Floats, Floats]:
+        """Days and values of a line or of spots."""
+        days, values = self._items[name].getData()
+        return np.asarray(days, dtype=np.float64), np.asarray(values, dtype=np.float64)
+
+    def labels(self) -> tuple[str, ...]:
+        """The words at the edges that are to be seen."""
+        return tuple(p.item.toPlainText() for p in self._pinned if p.item.isVisible())
+
+    def day_words(self) -> tuple[str, ...]:
+        """What stands under the days in view, at this width."""
+        return tuple(text for _, text in self._bottom.ticks(*self.days, self._view.width()))
+
+    def value_words(self) -> tuple[str, ...]:
+        """What stands beside the values in view, at this height."""
+        return tuple(text for _, text in self._left.ticks(*self.values, self._view.height()))
+
+    def _dates(self, first: float, last: float, pixels: float) -> Sequence[tuple[float, str]]:
+        most = int(pixels / self.theme.px(_TICK_ROOM))
+        return [(tick.day, tick.text) for tick in day_ticks(first, last, most, self._week_starts)]
+
+    def _numbers(self, low: float, high: float, pixels: float) -> Sequence[tuple[float, str]]:
+        most = int(pixels / self.theme.px(_VALUE_ROOM))
+        return [(value, words.number(value)) for value in round_ticks(low, high, most)]
+
+    def _keep(self, name: str, item: Any, depth: int) -> None:
+        item.setZValue(depth)
+        self._items[name] = item
+
+    def _scatter(
+        self, name: str, days: Floats, values: Floats, symbol: str, role: str, size: float, *,
+        hollow: bool, width: float = 1.5,
+    ) -> None:  # fmt: skip
+        colour = self.theme.colour(role)
+        ground = self.theme.colour("surface")
+        if name == "cursor ring":
+            ground = QColor(0, 0, 0, 0)
+        item = pg.ScatterPlotItem(
+            x=days, y=values, symbol=symbol, size=self.theme.px(size),
+            pen=pg.mkPen(colour, width=width), brush=pg.mkBrush(ground if hollow else colour),
+        )  # fmt: skip
+        self._plot.addItem(item, ignoreBounds=True)
+        self._keep(name, item, _SPOT)
+
+    def _label(self, at: float, label: str, edge: Edge | Literal["right"], role: str) -> None:
+        item = pg.TextItem(label, color=self.theme.colour(role))
+        item.setFont(self.theme.font(TextSize.SMALL))
+        item.setZValue(_LINE)
+        self._plot.addItem(item, ignoreBounds=True)
+        self._pinned.append(_Pinned(item, at, edge, self.text_width(label) + self.theme.px(8)))
+
+    def pin(self) -> None:
+        """Put the words at their edges, inside the view; where two would meet the later goes."""
+        (first, last), (low, high) = self._view.viewRange()
+        width, height = self._view.width(), self._view.height()
+        if width <= 1 or height <= 1:
+            return
+        row = (high - low) / height * self.theme.px(18)
+        rows = {"top": (high, 0.0), "second": (high - row, 0.0), "foot": (low, 1.0)}
+        taken = dict.fromkeys(rows, 0.0)
+        for label in sorted(self._pinned, key=lambda each: each.at):
+            if label.edge == "right":
+                label.item.setAnchor(QPointF(1, 1))
+                label.item.setPos(last, label.at)
+                continue
+            pixel = (label.at - first) / (last - first) * width
+            start = min(max(pixel - label.width / 2, 0.0), width - label.width)
+            seen = 0 <= pixel <= width and start >= taken[label.edge]
+            label.item.setVisible(seen)
+            if seen:
+                taken[label.edge] = start + label.width
+                value, anchor = rows[label.edge]
+                middle = (start + label.width / 2) / width
+                label.item.setAnchor(QPointF(0.5, anchor))
+                label.item.setPos(first + middle * (last - first), value)
+
+    def text_width(self, text: str) -> float:
+        """Pixels that small words take."""
+        return QFontMetricsF(self.theme.font(TextSize.SMALL)).horizontalAdvance(text)
+
+    def _pen(self, role: str, width: float, dash: Dash) -> QPen:
+        pen: QPen = pg.mkPen(self.theme.colour(role), width=width, style=_DASHES[dash])
+        return pen
+
+    def _faint(self, role: str, alpha: float) -> QColor:
+        colour = self.theme.colour(role)
+        colour.setAlphaF(alpha)
+        return colour
+
+    def _moved(self, place: QPointF) -> None:
+        if self._view.sceneBoundingRect().contains(place):
+            at = self._view.mapSceneToView(place)
+            self.pointed.emit(at.x(), at.y())
+
+    def _clicked(self, event: Any) -> None:
+        if event.button() == Qt.MouseButton.LeftButton:
+            (self.opened if event.double() else self.pressed).emit()
+
+
+class _Axis(pg.AxisItem):
+    """An axis whose ticks and words come from one function."""
+
+    def __init__(self, side: str, ticks: Ticks) -> None:
+        super().__init__(side)
+        self.ticks = ticks
+        self._words: dict[float, str] = {}
+
+    def use(self, ticks: Ticks) -> None:
+        """Take ticks from another function."""
+        self.ticks = ticks
+        self.picture = None
+        self.update()
+
+    def tickValues(self, low: float, high: float, size: float) -> list[tuple[float, list[float]]]:
+        self._words = dict(self.ticks(low, high, size))
+        return [(1.0, list(self._words))]
+
+    def tickStrings(self, values: list[float], _scale: float, _spacing: float) -> list[str]:
+        return [self._words.get(value, "") for value in values]

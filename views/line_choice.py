@@ -1,0 +1,70 @@
+"""The line that a screen is about, as its title: a list of the trainee's lines behind it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from datetime import date
+
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex, Qt, Signal
+from PySide6.QtWidgets import QComboBox, QStyledItemDelegate, QStyleOptionViewItem, QWidget
+
+from desktop.planning.trained_lines import TrainedLine
+from views import words
+
+_LAST = Qt.ItemDataRole.UserRole + 1
+
+
+class LineChoice(QComboBox):
+    """Lines in the order given; ``chosen(line id)`` when the coach takes another one."""
+
+    chosen = Signal(int)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setProperty("kind", "title")
+        self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
+        self.setAccessibleName(self.tr("Line"))
+        self.setItemDelegate(_WithLast(self))
+        self.activated.connect(lambda _index: self._tell())
+
+    @property
+    def line_id(self) -> int | None:
+        """The line shown."""
+        found = self.currentData()
+        return found if isinstance(found, int) else None
+
+    def show_lines(
+        self,
+        lines: Sequence[TrainedLine],
+        line_id: int | None,
+        name: Callable[[int | None], str],
+        today: date,
+    ) -> None:
+        """Offer ``lines``, ``line_id`` chosen; nobody is told."""
+        self.clear()
+        for place, trained in enumerate(lines):
+            self.addItem(name(trained.line.id), trained.line.id)
+            last = words.short_day(trained.last, today) if trained.last else self.tr("not yet")
+            self.setItemData(place, last, _LAST)
+        self.setCurrentIndex(max(self.findData(line_id), 0))
+
+    def step(self, by: int) -> None:
+        """Go to the next line of the list, or back."""
+        place = self.currentIndex() + by
+        if 0 <= place < self.count():
+            self.setCurrentIndex(place)
+            self._tell()
+
+    def _tell(self) -> None:
+        if self.line_id is not None:
+            self.chosen.emit(self.line_id)
+
+
+class _WithLast(QStyledItemDelegate):
+    """Each line of the list with the day that it was last trained on."""
+
+    def initStyleOption(
+        self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
+    ) -> None:
+        super().initStyleOption(option, index)
+        option.text = f"{option.text}{words.DOT}{index.data(_LAST)}"

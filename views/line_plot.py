@@ -1,0 +1,352 @@
+"""The chart of one line: a series over days, with a cursor that goes from session to session."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Final
+
+import numpy as np
+from numpy.typing import NDArray
+from PySide6.QtCore import QMargins, QRectF, Qt, Signal
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QPainter, QPaintEvent, QPen
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from views import words
+from views.chart import DayPlot
+from views.progress_series import Series, Shape, Shown, broken_line, step_line
+from views.progress_texts import goal_words, mark_word
+from views.theme import Theme
+
+_AHEAD_SHARE: Final = 0.5
+_MOST_AHEAD: Final = 84
+_LITTLE_AHEAD: Final = 7
+_ZOOM: Final = 0.7
+_BAND, _AHEAD = 0.18, 0.10
+_GOAL_REACH: Final = 1.0
+"""A goal further away than this share of what is seen is not brought into view."""
+
+
+class LinePlot(QWidget):
+    """Draws a `Series`. ``chosen(index)``: the cursor stands on another spot (-1: on none);
+    ``opened(index)``: that session is wanted.
+    """
+
+    chosen = Signal(int)
+    opened = Signal(int)
+
+    def __init__(self, theme: Theme, week_starts: int = 0, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._theme = theme
+        self.plot = DayPlot(theme, week_starts)
+        self._series: Series | None = None
+        self._names: dict[str, str] = {}
+        self._weeks: int | None = None
+        self._index = -1
+        self.body_mass_shown = False
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(QMargins(2, 2, 2, 2))
+        column.addWidget(self.plot)
+        self.plot.pointed.connect(self._point)
+        self.plot.opened.connect(self._open)
+        self.plot.days_moved.connect(self._fit)
+        theme.changed.connect(self._redraw)
+
+    @property
+    def index(self) -> int:
+        """The spot that the cursor stands on; -1 for none."""
+        return self._index
+
+    @property
+    def series(self) -> Series | None:
+        """What is drawn."""
+        return self._series
+
+    def show_series(self, series: Series, names: dict[str, str], weeks: int | None) -> None:
+        """Draw ``series`` over the last ``weeks`` (None: all) and some way ahead.
+
+        ``names``: the variations by key.
+        """
+        self._series, self._names, self._weeks, self._index = series, names, weeks, -1
+        self._redraw()
+        self.show_weeks(weeks)
+
+    def show_weeks(self, weeks: int | None) -> None:
+        """Bring the last ``weeks`` (None: all) into view."""
+        self._weeks = weeks
+        if self._series is not None:
+            first, last = span_of(self._series, weeks)
+            self.plot.show_days(first, last)
+            self._fit()
+
+    def show_days(self, first: float, last: float) -> None:
+        """Bring these days into view."""
+        self.plot.show_days(first, last)
+        self._fit()
+
+    def show_body_mass(self, shown: bool) -> None:
+        """Draw body mass along the foot, or take it away."""
+        self.body_mass_shown = shown
+        self._redraw()
+
+    def choose(self, index: int) -> None:
+        """Put the cursor on a spot (-1: on none) and bring it into view."""
+        if self._series is None or index == self._index or index >= len(self._series.spots):
+            return
+        self._index = index
+        if index < 0:
+            self.plot.mark(None)
+        else:
+            spot = self._series.spots[index]
+            self._reveal(spot.day)
+            self.plot.mark(spot.day, spot.value)
+        self.chosen.emit(index)
+
+    def zoom(self, factor: float) -> None:
+        """Show fewer (below 1) or more days, round the cursor where it is in view."""
+        first, last = self.plot.days
+        middle = (first + last) / 2
+        if self._series is not None and self._index >= 0:
+            day = self._series.spots[self._index].day
+            middle = day if first <= day <= last else middle
+        reach = [(middle - first) * factor, (last - middle) * factor]
+        self.show_days(middle - reach[0], middle + reach[1])
+
+    # What is drawn
+
+    def _redraw(self) -> None:
+        series = self._series
+        self.plot.clear()
+        if series is None:
+            return
+        self._name_values(series)
+        self._draw_surroundings(series)
+        self._draw_trend(series)
+        self._draw_spots(series)
+        for index, (value, line) in enumerate(series.goals):
+            label = self.tr("goal {what}").format(what=goal_words(line, series.unit, self._names))
+            self.plot.add_level(f"goal {index}", value, "good", label)
+        first, last = _limits(series)
+        self.plot.keep_within(first, last)
+        self._fit()
+        if self._index >= 0:
+            spot = series.spots[self._index]
+            self.plot.mark(spot.day, spot.value)
+
+    def _name_values(self, series: Series) -> None:
+        named = series.values
+        if named:
+            self.plot.name_values(lambda _low, _high, _px: list(enumerate(named)))
+            longest = max(self.plot.text_width(name) for name in named)
+            self.plot.keep_left(max(longest + self._theme.px(16), self._theme.px(56)))
+        else:
+            self.plot.name_values(None)
+
+    def _draw_surroundings(self, series: Series) -> None:
+        for index, mark in enumerate(series.strips):
+            first, last = mark.first.toordinal() - 0.5, mark.last.toordinal() + 0.5
+            self.plot.add_strip(f"strip {index}", first, last, mark_word(mark))
+        for index, moment in enumerate(series.moments):
+            edge = "second" if moment.kind == "variation" else "top"
+            self.plot.add_moment(
+                f"{moment.kind} {index}",
+                moment.day,
+                "line",
+                moment.label,
+                edge,  # type: ignore[arg-type]
+            )
+        self.plot.add_moment("today", series.today, "muted", self.tr("today"), "top")
+
+    def _draw_trend(self, series: Series) -> None:
+        for name, band, alpha, width, dash in (
+            ("trend", series.trend, _BAND, 2.0, "solid"),
+            ("forecast", series.forecast, _AHEAD, 1.5, "dash"),
+        ):
+            if band is not None:
+                self.plot.add_band(f"{name} band", band.days, band.low, band.high, "accent", alpha)
+                self.plot.add_line(name, band.days, band.middle, "accent", width=width, dash=dash)  # type: ignore[arg-type]
+
+    def _draw_spots(self, series: Series) -> None:
+        days, values = series.days, series.heights
+        if series.steps:
+            self.plot.add_line("steps", *step_line(days, values), "accent", width=1.5)
+        elif series.trend is None and series.forecast is None and days.size > 1:
+            self.plot.add_line("between", *broken_line(series), "muted", width=1)
+        counted = np.array([spot.counted for spot in series.spots], dtype=bool)
+        shapes = np.array([spot.shape.value for spot in series.spots])
+        for shape in Shape:
+            for kept, role in ((counted, "text"), (~counted, "muted")):
+                taken = (shapes == shape.value) & kept if shapes.size else kept
+                if taken.any():
+                    name = f"{shape.value}{'' if role == 'text' else ', paler'}"
+                    self.plot.add_spots(name, days[taken], values[taken], shape, role)
+
+    # What is in view
+
+    def _fit(self) -> None:
+        """Values in view as the days in view need them."""
+        series = self._series
+        if series is None:
+            return
+        low, high = fitting(series, *self.plot.days)
+        self.plot.show_values(low, high)
+        self._draw_pains(series, low, high)
+        self._draw_body_mass(series, low, high)
+        self.plot.pin()
+
+    def _draw_pains(self, series: Series, low: float, high: float) -> None:
+        self.plot.take_away("pain")
+        if series.pains:
+            days = np.array([mark.first.toordinal() for mark in series.pains], dtype=np.float64)
+            self.plot.add_pains("pain", days, np.full(days.size, low + (high - low) * 0.07))
+
+    def _draw_body_mass(self, series: Series, low: float, high: float) -> None:
+        """Along the foot, in a scale of its own: its end says what it is."""
+        for name in ("body mass", "body mass words"):
+            self.plot.take_away(name)
+        if not self.body_mass_shown or series.body_mass is None:
+            return
+        days, masses = series.body_mass
+        span = max(float(np.ptp(masses)), 1.0)
+        heights = low + (high - low) * (0.08 + 0.1 * (masses - masses.min()) / span)
+        self.plot.add_line("body mass", days, heights, "muted", width=1.5, dash="dot")
+        ends = [words.number(float(mass), 1) for mass in (masses[0], masses[-1])]
+        shown = f" {words.ARROW} ".join(dict.fromkeys(ends))
+        text = self.tr("body mass {mass} {unit}").format(mass=shown, unit=series.unit.value)
+        self.plot.add_words("body mass words", days[-1], heights[-1], text, "muted")
+
+    def _reveal(self, day: int) -> None:
+        first, last = self.plot.days
+        if not first <= day <= last:
+            shift = day - (first + last) / 2
+            self.show_days(first + shift, last + shift)
+
+    # The cursor
+
+    def _point(self, day: float, _value: float) -> None:
+        series = self._series
+        if series is None or not series.spots:
+            return
+        nearest = int(np.abs(series.days - day).argmin())
+        if self.plot.pixels_between(day, series.spots[nearest].day) <= self._theme.px(32):
+            self.choose(nearest)
+
+    def _open(self) -> None:
+        if self._index >= 0:
+            self.opened.emit(self._index)
+
+    def _step(self, by: int) -> None:
+        count = len(self._series.spots) if self._series is not None else 0
+        if not count:
+            return
+        if self._index < 0:
+            self.choose(self._last_in_view() if by < 0 else self._first_in_view())
+        else:
+            self.choose(min(max(self._index + by, 0), count - 1))
+
+    def _first_in_view(self) -> int:
+        assert self._series is not None
+        after = np.flatnonzero(self._series.days >= self.plot.days[0])
+        return int(after[0]) if after.size else len(self._series.spots) - 1
+
+    def _last_in_view(self) -> int:
+        assert self._series is not None
+        before = np.flatnonzero(self._series.days <= self.plot.days[1])
+        return int(before[-1]) if before.size else 0
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        last = len(self._series.spots) - 1 if self._series is not None else -1
+        match event.key():
+            case Qt.Key.Key_Left:
+                self._step(-1)
+            case Qt.Key.Key_Right:
+                self._step(1)
+            case Qt.Key.Key_Home:
+                self.choose(min(0, last))
+            case Qt.Key.Key_End:
+                self.choose(last)
+            case Qt.Key.Key_Plus | Qt.Key.Key_Equal:
+                self.zoom(_ZOOM)
+            case Qt.Key.Key_Minus:
+                self.zoom(1 / _ZOOM)
+            case Qt.Key.Key_Return | Qt.Key.Key_Enter:
+                self._open()
+            case _:
+                super().keyPressEvent(event)
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        if self.hasFocus():
+            painter = QPainter(self)
+            painter.setPen(QPen(self._theme.colour("accent"), 1))
+            painter.drawRect(QRectF(self.rect()).adjusted(0.5, 0.5, -0.5, -0.5))
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        super().focusInEvent(event)
+        self.update()
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        super().focusOutEvent(event)
+        self.update()
+
+
+def span_of(series: Series, weeks: int | None) -> tuple[float, float]:
+    """First and last day to show of the last ``weeks`` (None: all), with some way ahead."""
+    begun = min([spot.day for spot in series.spots[:1]] or [series.today])
+    past = 7 * weeks if weeks is not None else max(series.today - begun, 28)
+    ahead = _LITTLE_AHEAD
+    if series.forecast is not None:
+        ahead = min(_MOST_AHEAD, round(past * _AHEAD_SHARE))
+    margin = 3 if weeks is None else 0
+    return float(series.today - past - margin), float(series.today + ahead)
+
+
+def fitting(series: Series, first: float, last: float) -> tuple[float, float]:
+    """The lowest and highest value to show for these days, with room for words at the edges."""
+    seen = _seen(series, first, last)
+    if not seen:
+        seen = [0.0, 1.0]
+    low, high = min(seen), max(seen)
+    for value, _ in series.goals:
+        if low - _GOAL_REACH * (high - low) <= value <= high + _GOAL_REACH * (high - low):
+            low, high = min(low, value), max(high, value)
+    least = {Shown.VARIATION: 1.0, Shown.HOLD: 5.0, Shown.SET: 5.0}.get(series.shown, 5.0)
+    if high - low < least:
+        middle = (high + low) / 2
+        low, high = middle - least / 2, middle + least / 2
+    room = high - low
+    return low - 0.16 * room, high + 0.2 * room
+
+
+def _seen(series: Series, first: float, last: float) -> list[float]:
+    spots = [spot.value for spot in series.spots if first <= spot.day <= last]
+    around: list[float] = []
+    for band in (series.trend, series.forecast):
+        if band is not None:
+            around += _inside(band.days, (band.low, band.high), first, last)
+    if not spots:
+        return around
+    # A wide band ahead must not press the sessions flat: it may take as much again, no more.
+    spread = max(max(spots) - min(spots), 0.05 * max(spots))
+    bounded = [min(max(v, min(spots) - spread), max(spots) + spread) for v in around]
+    return [*spots, *bounded]
+
+
+def _inside(
+    days: NDArray[np.float64],
+    edges: Sequence[NDArray[np.float64]],
+    first: float,
+    last: float,
+) -> list[float]:
+    taken = (days >= first) & (days <= last)
+    return [
+        float(end)
+        for edge in edges
+        if taken.any()
+        for end in (edge[taken].min(), edge[taken].max())
+    ]
+
+
+def _limits(series: Series) -> tuple[float, float]:
+    """The days that can be scrolled to: all that is known, a year at least, and a little more."""
+    first = min([spot.day for spot in series.spots[:1]] or [series.today])
+    return float(min(first, series.today - 365) - 14), float(series.today + _MOST_AHEAD + 14)

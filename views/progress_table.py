@@ -1,0 +1,154 @@
+"""The points of a chart as a plain table: the same sessions, read line by line."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+from typing import Any, Final
+
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
+
+from views import words
+from views.progress_series import Series, Shown, Spot
+from views.progress_texts import asides, axis_unit, measure_word, set_words, tenths
+from views.theme import Theme
+
+Index = QModelIndex | QPersistentModelIndex
+
+_DAY, _SET, _VALUE, _NOTE = range(4)
+_LEFT: Final = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+_RIGHT: Final = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One session: what is shown in each column, and the value behind it."""
+
+    texts: tuple[str, ...]
+    values: tuple[Any, ...]
+
+
+class SpotModel(QAbstractTableModel):
+    """Sessions, oldest first. `set_rows` is the one way in which they change."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._rows: tuple[Row, ...] = ()
+        self._headings: tuple[str, ...] = ("", "", "", "")
+
+    def set_rows(self, headings: tuple[str, ...], rows: tuple[Row, ...]) -> None:
+        """Show other sessions."""
+        self.beginResetModel()
+        self._headings, self._rows = headings, rows
+        self.endResetModel()
+
+    def rowCount(self, parent: Index = QModelIndex()) -> int:
+        return 0 if parent.isValid() else len(self._rows)
+
+    def columnCount(self, parent: Index = QModelIndex()) -> int:
+        return 0 if parent.isValid() else len(self._headings)
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        if not index.isValid():
+            return None
+        row = self._rows[index.row()]
+        if role == Qt.ItemDataRole.DisplayRole:
+            return row.texts[index.column()]
+        if role == Qt.ItemDataRole.EditRole:
+            return row.values[index.column()]
+        if role == Qt.ItemDataRole.TextAlignmentRole:
+            return _RIGHT if index.column() == _VALUE else _LEFT
+        return None
+
+    def headerData(
+        self,
+        section: int,
+        orientation: Qt.Orientation,
+        role: int = Qt.ItemDataRole.DisplayRole,
+    ) -> Any:
+        if orientation is not Qt.Orientation.Horizontal or section >= len(self._headings):
+            return None
+        if role == Qt.ItemDataRole.DisplayRole:
+            return self._headings[section]
+        if role == Qt.ItemDataRole.TextAlignmentRole:
+            return _RIGHT if section == _VALUE else _LEFT
+        return None
+
+
+class ProgressTable(QTableView):
+    """The sessions of a `Series`. ``chosen(index)`` and ``opened(index)`` as in the chart."""
+
+    chosen = Signal(int)
+    opened = Signal(int)
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._theme = theme
+        self.rows = SpotModel(self)
+        self.setModel(self.rows)
+        self.setAccessibleName(self.tr("Sessions of the chart"))
+        self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.setTabKeyNavigation(False)
+        self.setShowGrid(False)
+        self.setWordWrap(False)
+        self.setProperty("kind", "quiet")
+        self.verticalHeader().hide()
+        self.horizontalHeader().setHighlightSections(False)
+        self.horizontalHeader().setStretchLastSection(True)
+        self.selectionModel().currentRowChanged.connect(lambda now, _: self._took(now))
+        self.doubleClicked.connect(lambda index: self.opened.emit(index.row()))
+        theme.changed.connect(self._space)
+        self._space()
+
+    def show_series(self, series: Series, names: dict[str, str], today: date) -> None:
+        """Show the sessions of ``series``; ``names``: the variations by key."""
+        measure = measure_word(series.shown, bodyweight=series.bodyweight)
+        unit = axis_unit(series)
+        value = f"{measure}, {unit}" if unit else measure
+        headings = (self.tr("Day"), self.tr("Set"), value, self.tr("Note"))
+        self.rows.set_rows(
+            headings, tuple(_row(spot, series, names, today) for spot in series.spots)
+        )
+        self._space()
+        self.scrollToBottom()
+
+    def choose(self, index: int) -> None:
+        """Stand on a session, without telling anybody (-1: on none)."""
+        self.selectionModel().blockSignals(True)
+        if index < 0:
+            self.clearSelection()
+        else:
+            self.selectRow(index)
+        self.selectionModel().blockSignals(False)
+        self.viewport().update()
+
+    def _took(self, index: QModelIndex) -> None:
+        if index.isValid():
+            self.chosen.emit(index.row())
+
+    def _space(self) -> None:
+        heading = self.horizontalHeader()
+        heading.setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
+        self.verticalHeader().setDefaultSectionSize(self._theme.grid(3))
+        self.resizeColumnsToContents()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.currentIndex().isValid():
+            self.opened.emit(self.currentIndex().row())
+        else:
+            super().keyPressEvent(event)
+
+
+def _row(spot: Spot, series: Series, names: dict[str, str], today: date) -> Row:
+    day = words.short_day(spot.best.day, today)
+    done = set_words(spot, series, names)
+    if series.shown is Shown.VARIATION:
+        value = series.values[int(spot.value)]
+    else:
+        whole = all(each.value == round(each.value) for each in series.spots)
+        value = words.number(spot.value, 0) if whole else tenths(spot.value)
+    note = "; ".join(asides(spot, series))
+    return Row((day, done, value, note), (spot.best.day, done, spot.value, note))
