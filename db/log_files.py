@@ -62,11 +62,6 @@ class LogPreview:
     cells: dict[int, tuple[str, ...]] = field(default_factory=dict)
     spoiled: tuple[LogRow, ...] = ()
 
-    @property
-    def trainees(self) -> tuple[str, ...]:
-        """The names of the trainees in the good lines, in order of appearance."""
-        return tuple(dict.fromkeys(row.trainee for row in self.rows))
-
 
 def read_log(
     path: Path,

@@ -295,8 +295,6 @@ class _Draft:
             self._doubles += [row.line for row in rows if not row.exercise]
             if not parts:
                 return None
-        if existing is None and rows and not parts and any(row.exercise for row in rows):
-            return None  # every exercise of it was refused
         return PlannedSession(trainee, told, tuple(parts))
 
     def _parts(

@@ -11,6 +11,7 @@ from typing import Any
 from db.json_files import sparse
 from desktop.planning.days import DayPlan, SlotPlan, WhyEmpty
 from desktop.planning.roster import RosterEntry
+from desktop.training.demand import scaled
 from desktop.training.exercises import LoadingKind
 from desktop.training.position import Position
 from desktop.training.quantities import Unit, format_load
@@ -47,6 +48,7 @@ def _slot(slot: SlotPlan, plan: DayPlan, sentence: Sentence) -> dict[str, Any]:
         "name": slot.exercise.name,
         "line": slot.line.name,
         "variation": _variation(target),
+        "variation_name": _variation_name(slot),
         "set_up": slot.set_up,
         "sets": [asdict(one) for one in target.sets],
         "warm_up": [asdict(one) for one in slot.warm_up],
@@ -66,6 +68,11 @@ def _variation(target: Target) -> str | None:
     return None if target.position is None else target.position.variation
 
 
+def _variation_name(slot: SlotPlan) -> str:
+    step = scaled(slot.state.surroundings, _variation(slot.target))
+    return "" if step is None else step.name
+
+
 def targets_text(plan: DayPlan, sentence: Sentence) -> Iterator[str]:
     """The same to read, line by line."""
     yield " · ".join([plan.trainee.name, *_occasion(plan)])
@@ -73,7 +80,8 @@ def targets_text(plan: DayPlan, sentence: Sentence) -> Iterator[str]:
         yield f"  Nothing is asked: {WHY_EMPTY.get(plan.why_empty, 'the day is empty')}."
     for slot in plan.slots:
         unit = plan.trainee.unit
-        name = ", ".join(part for part in (slot.exercise.name, slot.line.name, slot.set_up) if part)
+        set_up = slot.set_up or _variation_name(slot)
+        name = ", ".join(part for part in (slot.exercise.name, slot.line.name, set_up) if part)
         yield f"  {name}: {sets_text(slot.target.sets, unit, slot.exercise.loading)}"
         for why in (slot.target.reason, *slot.target.notes):
             yield f"      {sentence(why, unit, plan.day)}"

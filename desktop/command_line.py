@@ -58,6 +58,8 @@ class Words(Protocol):
 class Sheets(Protocol):
     """What makes the printed sheet of a day."""
 
+    SheetError: type[Exception]
+
     def write_pdf(self, plan: DayPlan, path: Path) -> None:
         """Write the sheet as PDF."""
         ...
@@ -212,7 +214,7 @@ class Verbs:
         if not plan.slots:
             why = answers.WHY_EMPTY.get(plan.why_empty, "the day is empty")
             raise Wrong(f"there is no sheet for {plan.trainee.name} on {plan.day}: {why}")
-        self._sheets().write_pdf(plan, options.pdf)
+        self._write_sheet(plan, options.pdf)
         print(f"sheet written to {options.pdf}")
 
     def roster(self, options: Options) -> None:
@@ -281,7 +283,7 @@ class Verbs:
                     today,
                     out,
                     self._sentence,
-                    lambda plan, target: self._sheets().write_pdf(plan, target),
+                    self._write_sheet,
                     self._pictures,
                 )
             )
@@ -291,6 +293,13 @@ class Verbs:
 
     def _sentence(self, reason: Reason, unit: Unit, day: date) -> str:
         return self._words.reason_text(reason, unit, day)
+
+    def _write_sheet(self, plan: DayPlan, path: Path) -> None:
+        sheets = self._sheets()
+        try:
+            sheets.write_pdf(plan, path)
+        except sheets.SheetError as error:
+            raise Wrong(str(error)) from error
 
     def _plan(self, repository: Repository, options: Options) -> DayPlan:
         trainee = _trainee(repository, options.trainee)

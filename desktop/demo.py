@@ -37,11 +37,12 @@ def fill(repository: Repository, today: date) -> None:
 def fill_from(folder: Path, repository: Repository, today: date) -> None:
     """As `fill`, from the files in ``folder``."""
     later = shift_to(today)
-    for path in sorted(folder.glob("program-*.json")):
-        take_program(repository, read_program(path))
-    take_trainees(repository, shifted(read_trainees(folder / TRAINEES_FILE), later))
-    preview = shifted(read_log(folder / LOG_FILE), later)
-    carry_out(repository, plan_import(repository, preview, new_trainees="never"))
+    with repository.transaction():
+        for path in sorted(folder.glob("program-*.json")):
+            take_program(repository, read_program(path))
+        take_trainees(repository, shifted(read_trainees(folder / TRAINEES_FILE), later))
+        preview = shifted(read_log(folder / LOG_FILE), later)
+        carry_out(repository, plan_import(repository, preview, new_trainees="never"))
 
 
 def shift_to(today: date) -> timedelta:

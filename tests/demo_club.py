@@ -337,7 +337,7 @@ COX: Final = Member(
     {
         "goblet-squat": Ability(13, 0.8, 8),
         "push-up": Ability(26, 0.55, 9),
-        "bar-row": Ability(44, 0.3, 9),
+        "bar-row": Ability(43, 0.25, 9),
         "plank": Ability(14, 1.2, 8),
         "bridge": Ability(30, 0.6, 9),
         "farmer-carry": Ability(9, 0.6, 9),

@@ -15,7 +15,7 @@ import pytest
 
 from db.database import Database
 from db.repository import Repository
-from db.trainee_files import read_trainees, trainees_bytes
+from db.trainee_files import read_trainees, trainees_bytes, write_trainees
 from desktop.catalogue import load_catalogue
 from desktop.command_line import main
 from desktop.planning.days import DayPlan
@@ -29,6 +29,8 @@ MONDAY = "2026-11-30"
 
 class PaperSheets:
     """Writes a mark instead of a PDF; the real one has its own tests."""
+
+    SheetError: type[Exception] = OSError
 
     def write_pdf(self, plan: DayPlan, path: Path) -> None:
         path.write_text(f"{plan.trainee.name} {plan.day} {len(plan.slots)}", encoding="utf-8")
@@ -150,6 +152,57 @@ def test_the_example_case_ends_where_the_page_says(line: Line, tmp_path: Path) -
     assert not line.database.exists()
 
 
+def changed_case(folder: Path, **changes: Any) -> Path:
+    return written(
+        folder, "case.json", json.dumps({**json.loads(example("rungwise case")), **changes})
+    )
+
+
+@pytest.mark.parametrize(
+    ("changes", "said"),
+    [
+        ({"events": [{}]}, "an event is one of"),
+        (
+            {
+                "events": [
+                    {"clearance": {"day": MONDAY}, "deload": {"first": MONDAY, "last": MONDAY}}
+                ]
+            },
+            "$.events[0]",
+        ),
+        ({"start": {"day": MONDAY, "position": {"sets": 2}}}, "`$.start.position`"),
+        ({"rule": {"ranges": [{"variable": "load", "floor": "heavy"}]}}, "$.rule.ranges[0].floor"),
+        ({"answer": 42}, "unknown field `answer`"),
+    ],
+)
+def test_a_wrong_case_is_told_with_its_place(
+    line: Line, tmp_path: Path, changes: dict[str, Any], said: str
+) -> None:
+    ran = line("replay", changed_case(tmp_path, **changes))
+    assert (ran.code, ran.out) == (1, "")
+    assert said in ran.err
+
+
+def test_a_case_of_a_hold_is_told_in_words(line: Line, tmp_path: Path) -> None:
+    case = changed_case(
+        tmp_path,
+        rule={
+            "ranges": [
+                {"variable": "hold", "floor": 5, "ceiling": 20, "increment": 5},
+                {"variable": "tempo", "floor": 3, "ceiling": 5},
+            ]
+        },
+        start={
+            "day": "2026-09-07",
+            "position": {"hold_s": 5, "sets": 4, "tempo_s": 3, "load_g": 4536, "variation": "tuck"},
+        },
+        surroundings={},
+        events=[],
+    )
+    out = line("replay", case, "--unit", "lb").out
+    assert "now: 4 × 5 s at 10 lb, 3 s each, tuck" in out
+
+
 # --- bringing in --------------------------------------------------------------------------------
 
 LOG = """trainee,date,exercise,set,load,unit,reps
@@ -228,9 +281,27 @@ def test_trainees_who_are_there_are_left_as_they_are(line: Line, tmp_path: Path)
     assert "already there: Bow" in line("import-trainees", trainees).out
 
 
+def test_trainees_need_names_of_their_own_and_known_exercises(line: Line, tmp_path: Path) -> None:
+    line("import-program", written(tmp_path, "program.json", example("rungwise program")))
+    nameless = example("rungwise trainees").replace('"name": "Bow"', '"name": " "')
+    assert (
+        "$.trainees[0].trainee.name"
+        in line("import-trainees", written(tmp_path, "a.json", nameless)).err
+    )
+    strange = example("rungwise trainees").replace("back-squat", "front-flip")
+    assert (
+        "no exercise 'front-flip'"
+        in line("import-trainees", written(tmp_path, "b.json", strange)).err
+    )
+    with_new_line = example("rungwise trainees").replace('"line": "heavy"', '"line": "spring"')
+    ran = line("import-trainees", written(tmp_path, "c.json", with_new_line))
+    assert (ran.code, ran.err) == (0, "")
+
+
 def test_a_trainee_file_reads_back_the_same(tmp_path: Path) -> None:
     content = read_trainees(written(tmp_path, "a.json", example("rungwise trainees")))
-    (tmp_path / "b.json").write_bytes(trainees_bytes(content))
+    write_trainees(content, tmp_path / "b.json")
+    assert (tmp_path / "b.json").read_bytes() == trainees_bytes(content)
     assert read_trainees(tmp_path / "b.json") == content
 
 
@@ -373,12 +444,31 @@ def test_wrong_usage_is_status_2(line: Line, arguments: list[str]) -> None:
     assert "usage" in ran.err
 
 
+def test_a_sheet_that_cannot_be_written_is_told_in_one_line(demo: Line, tmp_path: Path) -> None:
+    pdf = tmp_path / "no folder" / "sheet.pdf"
+    ran = demo("sheet", "--trainee", "Bow", "--date", MONDAY, "--pdf", pdf)
+    assert (ran.code, len(ran.err.splitlines())) == (1, 1)
+
+
+def test_a_demo_that_cannot_be_filled_leaves_no_file(
+    line: Line, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def out_of_space(*_: object) -> None:
+        raise OSError(28, "No space left on device")
+
+    monkeypatch.setattr("desktop.demo.fill", out_of_space)
+    ran = line("demo")
+    assert (ran.code, len(ran.err.splitlines())) == (1, 1)
+    assert not line.database.exists()
+
+
 def test_unknown_names_come_with_near_ones(demo: Line) -> None:
     assert "near it are Stroke" in demo("targets", "--trainee", "Strok").err
     ran = demo("assign", "--trainee", "Bow", "--program", "First wnter", "--start", MONDAY)
     assert "near it are First winter" in ran.err
 
 
+@pytest.mark.slow
 def test_the_tour_leaves_its_results_in_the_folder(line: Line, tmp_path: Path) -> None:
     out = tmp_path / "walk"
     line.database = out / "demo.db"
@@ -407,6 +497,7 @@ def process(*arguments: str | Path, folder: Path) -> subprocess.CompletedProcess
     )
 
 
+@pytest.mark.slow
 def test_the_whole_way_as_processes(tmp_path: Path) -> None:
     filled = process("demo", "--database", "d.db", folder=tmp_path)
     assert (filled.returncode, filled.stderr) == (0, "")
@@ -423,6 +514,7 @@ def test_the_whole_way_as_processes(tmp_path: Path) -> None:
     assert process("dance", folder=tmp_path).returncode == 2
 
 
+@pytest.mark.slow
 def test_a_verb_needs_no_display_and_no_widgets(tmp_path: Path) -> None:
     code = (
         "import sys\n"
