@@ -474,3 +474,11 @@ def test_reasons_are_read_by_name() -> None:
     assert why.get("weeks", 2) == 2
     with pytest.raises(KeyError):
         why["weeks"]
+
+
+def test_what_cannot_be_set_up_is_skipped_on_the_way_down() -> None:
+    two_gone = (SCALE[0], *(replace(step, available=False) for step in SCALE[1:]))
+    around = replace(BODY, scale=two_gone)
+    assert on_equipment(Position(0, 8, 3, variation="floor"), around).variation == "chair"
+    none_left = replace(BODY, scale=two_gone[1:])
+    assert on_equipment(Position(0, 8, 3, variation="floor"), none_left).variation == "floor"
