@@ -14,7 +14,7 @@ class Callout(QFrame):
 
     def __init__(self, theme: Theme, ground: QWidget) -> None:
         super().__init__(ground)
-        self._theme = theme
+        self._theme, self._ground = theme, ground
         self.setProperty("kind", "callout")
         self.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
@@ -41,7 +41,7 @@ class Callout(QFrame):
             self._text.set_tone("caution" if doubt else "stop")
             restyle(self)
         self.adjustSize()
-        ground = self.parentWidget()
+        ground = self._ground
         below = field.mapTo(ground, QPoint(0, field.height() + self._theme.px(2)))
         left = min(below.x(), ground.width() - self.width() - self._theme.px(4))
         top = below.y()

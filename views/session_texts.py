@@ -16,10 +16,11 @@ from desktop.planning.session_draft import Field, SetDraft
 from desktop.planning.typed_cells import CellKind, Row
 from desktop.planning.typed_session import Doubt
 from desktop.training.exercises import LoadingKind
-from desktop.training.position import Position, Surroundings
+from desktop.training.position import Position
 from desktop.training.quantities import InvalidQuantity, Unit
 from desktop.training.session import AskedSet, SetDone
 from views import words
+from views.exercise_words import variation_name
 from views.number_fields import quantity_words
 from views.reason_texts import reason_text
 
@@ -87,16 +88,11 @@ def doubt_text(doubt: Doubt, kind: CellKind) -> str:
     return text.format(value=value, asked=asked)
 
 
-def difference_text(amount: int) -> str:
-    """How much more or less than asked, with its sign: "+1"."""
-    return f"+{words.number(amount)}" if amount > 0 else words.number(amount)
-
-
-def spoken_difference(amount: int) -> str:
-    """The same read aloud."""
-    if amount > 0:
-        return translate("Session", "{count} more than asked").format(count=words.number(amount))
-    return translate("Session", "{count} less than asked").format(count=words.number(-amount))
+def spoken_difference(sign: int, amount: str) -> str:
+    """A difference from what was asked, read aloud; ``amount`` without its sign."""
+    if sign > 0:
+        return translate("Session", "{amount} more than asked").format(amount=amount)
+    return translate("Session", "{amount} less than asked").format(amount=amount)
 
 
 def slot_name(slot: SlotPlan, variation: str | None = None) -> str:
@@ -106,36 +102,33 @@ def slot_name(slot: SlotPlan, variation: str | None = None) -> str:
         name = f"{name}, {slot.line.name}"
     position = slot.target.position
     key = variation or (position.variation if position else None)
-    shown = variation_word(key, slot.state.surroundings)
+    shown = variation_name(key, slot.state.surroundings, slot.exercise)
+    if shown.casefold().startswith(slot.exercise.name.casefold()) and not slot.line.name:
+        return f"{shown[:1].upper()}{shown[1:]}"
     return f"{name}, {shown}" if shown else name
-
-
-def variation_word(key: str | None, around: Surroundings) -> str:
-    """A variation's name as this trainee sets it up; the key where it is not on the scale."""
-    if key is None:
-        return ""
-    return next((each.name for each in around.scale if each.key == key), key)
 
 
 def asked_text(asked: Sequence[AskedSet], unit: Unit, *, bodyweight: bool) -> str:
     """What a line is asked: "3 × 10 at 62.5 kg", "5 at 100 kg, 2 × 5 at 90 kg"."""
     runs = [(each, len(list(same))) for each, same in groupby(asked, key=_work)]
     return ", ".join(
-        words.prescription(
-            Position(load_g=load_g, reps=reps, hold_s=seconds, sets=count),
-            unit,
-            bodyweight=bodyweight,
+        _kept_together(
+            words.prescription(
+                Position(load_g=load_g, reps=reps, hold_s=seconds, sets=count),
+                unit,
+                bodyweight=bodyweight,
+            )
         )
         for (load_g, reps, seconds), count in runs
     )
 
 
 def reserve_asked(asked: Sequence[AskedSet]) -> str:
-    """The reserve that is asked for: ", 2 in reserve"."""
+    """The reserve that is asked for: "with 2 in reserve"."""
     last = asked[-1].rir if asked else None
     if last is None:
         return ""
-    return translate("Session", "{count} in reserve").format(count=words.number(last, 1))
+    return translate("Session", "with {count} in reserve").format(count=words.number(last, 1))
 
 
 def set_asked(asked: AskedSet | None) -> str:
@@ -165,7 +158,7 @@ def best_text(slot: SlotPlan, unit: Unit) -> str:
         shown = " ".join(w for w in (amount, words.added_load(best.load_g, unit)) if w)
     else:
         shown = words.set_words(best, unit)
-    variation = variation_word(best.variation, slot.state.surroundings)
+    variation = variation_name(best.variation, slot.state.surroundings, slot.exercise)
     text = translate("Session", "best {work}").format(work=shown)
     return f"{text}, {variation}" if variation else text
 
@@ -191,9 +184,7 @@ def empty_text(plan: DayPlan) -> str:
     """Why nothing is asked on a day, and what can be done."""
     return {
         WhyEmpty.NOT_EMPTY: "",
-        WhyEmpty.NO_PROGRAM: translate(
-            "Session", "No program is assigned. What was trained can be typed all the same."
-        ),
+        WhyEmpty.NO_PROGRAM: translate("Session", "No program is assigned to this trainee."),
         WhyEmpty.NOT_STARTED: translate("Session", "The program has not started yet."),
         WhyEmpty.ENDED: translate("Session", "The program has ended: assign the next one."),
         WhyEmpty.REST_DAY: translate("Session", "A rest day: nothing is planned."),
@@ -209,6 +200,11 @@ def empty_text(plan: DayPlan) -> str:
 def pain_noted(sets: Sequence[SetDraft]) -> bool:
     """Whether pain is typed for any set."""
     return any(each.pain.strip() not in ("", "0") for each in sets)
+
+
+def _kept_together(text: str) -> str:
+    """A prescription breaks nowhere but between its parts."""
+    return text.replace(" ", "\N{NO-BREAK SPACE}")
 
 
 def _work(asked: AskedSet) -> tuple[int, int | None, int | None]:

@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import dataclass
 from enum import Enum, auto
 from typing import Final
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, Qt, Signal
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QPainter, QPaintEvent, QPolygonF
 from PySide6.QtWidgets import QLineEdit, QSizePolicy, QWidget
 
 from desktop.planning.typed_cells import Row
+from views import words
 from views.blocks import restyle
-from views.session_texts import difference_text, spoken_difference
+from views.session_texts import spoken_difference
 from views.theme import TextSize, Theme
 
 
@@ -34,6 +36,8 @@ class Command(Enum):
     RETYPE = auto()
 
 
+_TALL: Final = 22
+_LOW: Final = 18
 _NONE: Final = Qt.KeyboardModifier.NoModifier
 _CTRL: Final = Qt.KeyboardModifier.ControlModifier
 _SHIFT: Final = Qt.KeyboardModifier.ShiftModifier
@@ -56,6 +60,26 @@ _KEYS: Final = {
     (_CTRL | _SHIFT, Qt.Key.Key_Z): Command.RETYPE,
     (_CTRL, Qt.Key.Key_Y): Command.RETYPE,
 }
+
+
+@dataclass(frozen=True, slots=True)
+class Difference:
+    """How far a value is from what was asked: its sign, and the number with a minus if below."""
+
+    sign: int
+    number: str
+
+    @property
+    def text(self) -> str:
+        """With its sign: "+1"."""
+        return f"+{self.number}" if self.sign > 0 else self.number
+
+    @property
+    def spoken(self) -> str:
+        """Read aloud."""
+        return spoken_difference(self.sign, self.number.lstrip(words.MINUS))
+
+
 MayStep = Callable[[Command], bool]
 
 
@@ -78,12 +102,12 @@ class SetCell(QLineEdit):
         super().__init__(parent)
         self._theme = theme
         self._may_step = may_step
-        self._difference = 0
+        self._difference: Difference | None = None
         self.row = row
         self.setProperty("kind", "cell")
         self.setProperty("row", "done" if row is Row.DONE else "quiet")
         self.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-        self.setMaxLength(24)
+        self.setMaxLength(60)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setContextMenuPolicy(Qt.ContextMenuPolicy.NoContextMenu)
         self.textEdited.connect(self.typed)
@@ -97,11 +121,11 @@ class SetCell(QLineEdit):
         if placeholder != self.placeholderText():
             self.setPlaceholderText(placeholder)
 
-    def show_state(self, wrong: str, doubt: str, difference: int | None) -> None:
+    def show_state(self, wrong: str, doubt: str, difference: Difference | None) -> None:
         """Mark what is wrong or doubtful, and the difference from what was asked."""
-        self._difference = difference or 0
+        self._difference = difference
         state = "wrong" if wrong else "doubt" if doubt else ""
-        told = wrong or doubt or (spoken_difference(difference) if difference else "")
+        told = wrong or doubt or (difference.spoken if difference else "")
         self.setAccessibleDescription(told)
         if self.property("state") != state:
             self.setProperty("state", state)
@@ -109,7 +133,7 @@ class SetCell(QLineEdit):
         self.update()
 
     def _space(self) -> None:
-        self.setFixedHeight(self._theme.px(26 if self.row is Row.DONE else 21))
+        self.updateGeometry()
         size = TextSize.BODY if self.row is Row.DONE else TextSize.SMALL
         self.setFont(self._theme.font(size, bold=self.row is Row.DONE))
 
@@ -132,6 +156,14 @@ class SetCell(QLineEdit):
         if event.key() == Qt.Key.Key_Left and (whole or at_start):
             return Command.BACK
         return None
+
+    def sizeHint(self) -> QSize:
+        """The same height in every state: a border that grows takes from the inside."""
+        height = self._theme.px(_TALL if self.row is Row.DONE else _LOW)
+        return QSize(super().sizeHint().width(), height)
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(0, self.sizeHint().height())
 
     def event(self, event: QEvent) -> bool:
         if event.type() == QEvent.Type.ShortcutOverride and isinstance(event, QKeyEvent):
@@ -167,16 +199,16 @@ class SetCell(QLineEdit):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         super().paintEvent(event)
-        if self._difference:
+        if self._difference is not None:
             painter = QPainter(self)
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-            self._draw_difference(painter)
+            self._draw_difference(painter, self._difference)
             painter.end()
 
-    def _draw_difference(self, painter: QPainter) -> None:
+    def _draw_difference(self, painter: QPainter, difference: Difference) -> None:
         """A triangle and the signed number: up and green for more, down and amber for less."""
         px = self._theme.px
-        more = self._difference > 0
+        more = difference.sign > 0
         colour = self._theme.colour("good" if more else "caution")
         side, left, middle = px(8), px(6), self.height() / 2
         base, tip = (middle + side / 2, middle - side / 2) if more else (
@@ -185,9 +217,11 @@ class SetCell(QLineEdit):
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(colour)
         painter.drawPolygon(
-            QPolygonF([QPointF(left, base), QPointF(left + side, base), QPointF(left + side / 2, tip)])
+            QPolygonF(
+                [QPointF(left, base), QPointF(left + side, base), QPointF(left + side / 2, tip)]
+            )
         )
-        text = difference_text(self._difference)
+        text = difference.text
         room = self.width() - 2 * left - side - self.fontMetrics().horizontalAdvance(self.text())
         font = self._theme.font(TextSize.SMALL)
         font.setPointSizeF(font.pointSizeF() * 0.88)

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from datetime import date
 
-from desktop.planning.history import History
+from db.repository import Repository
+from desktop.planning.history import History, read_history, read_library
 from desktop.planning.schedule import DAY, absence_on, training_day_on, training_days
 from desktop.training.session import Session
+from desktop.training.trainee import Trainee
 
 FURTHEST_BACK = 120
 """So many days are looked through for an earlier training day."""
@@ -44,3 +46,22 @@ def session_after(history: History, day: date, entry: int) -> Session | None:
 def latest_day(history: History) -> date | None:
     """The day of the last session on record."""
     return history.sessions[-1].day if history.sessions else None
+
+
+def due_next(repository: Repository, day: date, trainee_id: int | None) -> Trainee | None:
+    """Who is typed next: after the trainee named, by name and round from the last to the first,
+    the first with training planned on ``day`` and no session on record then.
+    """
+    everybody = repository.trainees()
+    ids = [each.id for each in everybody]
+    start = ids.index(trainee_id) + 1 if trainee_id in ids else 0
+    library = read_library(repository)
+    for trainee in (*everybody[start:], *everybody[:start]):
+        if trainee.id is None or trainee.id == trainee_id:
+            continue
+        if repository.session_on(trainee.id, day):
+            continue
+        history = read_history(repository, trainee.id, library)
+        if training_day_on(history, day) is not None and absence_on(history, day) is None:
+            return trainee
+    return None

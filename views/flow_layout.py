@@ -1,0 +1,106 @@
+"""A layout that goes on in the next line where the width ends, as words in a text do."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QMargins, QPoint, QRect, QSize, Qt
+from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget
+
+Line = list[tuple[QLayoutItem, int]]
+
+
+class FlowLayout(QLayout):
+    """Items from left to right in lines. Those that expand share what is left of their line."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._items: list[QLayoutItem] = []
+        self.line_gap = 0
+
+    def addItem(self, item: QLayoutItem) -> None:
+        self._items.append(item)
+
+    def count(self) -> int:
+        return len(self._items)
+
+    def itemAt(self, index: int) -> QLayoutItem | None:
+        return self._items[index] if 0 <= index < len(self._items) else None
+
+    def takeAt(self, index: int) -> QLayoutItem | None:
+        return self._items.pop(index) if 0 <= index < len(self._items) else None
+
+    def expandingDirections(self) -> Qt.Orientation:
+        return Qt.Orientation(0)
+
+    def hasHeightForWidth(self) -> bool:
+        return True
+
+    def heightForWidth(self, width: int) -> int:
+        margins = self.contentsMargins()
+        return self._place(QRect(0, 0, width, 0).marginsRemoved(margins), move=False) + _high(
+            margins
+        )
+
+    def sizeHint(self) -> QSize:
+        return self.minimumSize()
+
+    def minimumSize(self) -> QSize:
+        shown = [item for item in self._items if not item.isEmpty()]
+        widest = max((item.minimumSize().width() for item in shown), default=0)
+        highest = max((item.sizeHint().height() for item in shown), default=0)
+        margins = self.contentsMargins()
+        wide = margins.left() + margins.right()
+        return QSize(widest + wide, highest + _high(margins))
+
+    def setGeometry(self, rect: QRect) -> None:
+        super().setGeometry(rect)
+        self._place(rect.marginsRemoved(self.contentsMargins()), move=True)
+
+    def _place(self, room: QRect, *, move: bool) -> int:
+        """Place the items in ``room``; the height that they take."""
+        top = room.top()
+        for line in self._lines(room.width()):
+            high = max(item.sizeHint().height() for item, _ in line)
+            left = room.left()
+            for item, wide in line:
+                if move:
+                    size = QSize(wide, min(high, item.sizeHint().height()))
+                    middle = top + (high - size.height()) // 2
+                    item.setGeometry(QRect(QPoint(left, middle), size))
+                left += wide + self.spacing()
+            top += high + self.line_gap
+        return max(0, top - self.line_gap - room.top())
+
+    def _lines(self, width: int) -> list[Line]:
+        lines: list[Line] = []
+        used = width + 1
+        for item in self._items:
+            if item.isEmpty():
+                continue
+            wide = _least(item)
+            if used + self.spacing() + wide > width:
+                lines.append([])
+                used = -self.spacing()
+            lines[-1].append((item, wide))
+            used += self.spacing() + wide
+        return [self._stretched(line, width) for line in lines]
+
+    def _stretched(self, line: Line, width: int) -> Line:
+        spare = width - sum(wide for _, wide in line) - self.spacing() * (len(line) - 1)
+        growing = [item for item, _ in line if _grows(item)]
+        if not growing or spare <= 0:
+            return [(item, min(wide, width)) for item, wide in line]
+        share = spare // len(growing)
+        return [(item, wide + (share if item in growing else 0)) for item, wide in line]
+
+
+def _grows(item: QLayoutItem) -> bool:
+    return bool(item.expandingDirections() & Qt.Orientation.Horizontal)
+
+
+def _least(item: QLayoutItem) -> int:
+    """An item that grows asks for its least width, any other for the one it likes."""
+    return item.minimumSize().width() if _grows(item) else item.sizeHint().width()
+
+
+def _high(margins: QMargins) -> int:
+    return margins.top() + margins.bottom()

@@ -1,0 +1,227 @@
+"""The session desk: opens drafts from the record, keeps them, and writes sessions back.
+
+It holds no widget. A draft that is left is kept as it was typed, by trainee, day and session, and
+comes back when that day is opened again.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from datetime import date
+
+from PySide6.QtCore import QCoreApplication, QLocale
+
+from desktop.planning.days import DayPlan, SlotPlan, day_plan_of
+from desktop.planning.history import History, read_history
+from desktop.planning.opened_draft import (
+    draft_of_plan,
+    draft_of_session,
+    line_of_slot,
+    slot_of_line,
+    unplanned_draft,
+)
+from desktop.planning.outcomes import Effect, effect_of
+from desktop.planning.session_days import latest_day
+from desktop.planning.session_draft import LineDraft, SessionDraft
+from desktop.planning.typed_cells import CellKind, load_text
+from desktop.planning.typed_session import (
+    LineKey,
+    body_mass_g,
+    lines_missing,
+    session_of,
+)
+from desktop.training.exercises import Exercise
+from desktop.training.program import Line
+from desktop.training.quantities import same_load
+from desktop.training.session import Session
+from desktop.training.trainee import BodyMass
+from views import words
+from views.record import Record
+from views.session_texts import why_text
+
+translate = QCoreApplication.translate
+
+_Key = tuple[int, date, int | None]
+
+
+@dataclass(frozen=True, slots=True)
+class Opened:
+    """A draft with what surrounds it: the trainee's record, the day's plan, a plan for each line
+    of the draft, and the session as stored (None: it is new).
+    """
+
+    history: History
+    plan: DayPlan
+    draft: SessionDraft
+    slots: tuple[SlotPlan, ...]
+    stored: Session | None = None
+    untouched: SessionDraft | None = None
+
+    @property
+    def changed(self) -> bool:
+        """Whether something was typed since it was opened."""
+        return self.draft != self.untouched
+
+
+class SessionDesk:
+    """Reads and writes sessions for the form."""
+
+    def __init__(self, record: Record, today: date) -> None:
+        self._record, self._today = record, today
+        self._kept: dict[_Key, SessionDraft] = {}
+        self._typed: dict[int, SessionDraft] = {}
+
+    def open(self, trainee_id: int, day: date, session_id: int | None = None) -> Opened:
+        """The session of a day: the one named, else the first on record, else the plan."""
+        history = read_history(self._record.repository, trainee_id)
+        plan = day_plan_of(history, day)
+        of_day = [each for each in history.sessions if each.day == day]
+        stored = next((each for each in of_day if each.id == session_id), None)
+        return self._opened(history, plan, stored or next(iter(of_day), None))
+
+    def open_another(self, trainee_id: int, day: date) -> Opened:
+        """One more session of a day that has one already; nothing is planned for it."""
+        history = read_history(self._record.repository, trainee_id)
+        plan = day_plan_of(history, day)
+        fresh = unplanned_draft(history.trainee, day, _mark())
+        return Opened(history, plan, fresh, (), None, fresh)
+
+    def keep(self, opened: Opened) -> None:
+        """Keep what was typed, until it is saved."""
+        key = _key(opened.draft)
+        if opened.changed:
+            self._kept[key] = opened.draft
+        else:
+            self._kept.pop(key, None)
+
+    def added(
+        self, opened: Opened, exercise: Exercise, after: int | None = None
+    ) -> tuple[Opened, int]:
+        """The draft with one more exercise, and that line's number."""
+        slot = slot_of_line(opened.history, exercise, "", opened.draft.day)
+        line = line_of_slot(slot, opened.draft.unit, "", planned=False)
+        place = len(opened.slots) if after is None else after + 1
+        slots = (*opened.slots[:place], slot, *opened.slots[place:])
+        return replace(opened, draft=opened.draft.with_line(line, after), slots=slots), place
+
+    def effects(self, opened: Opened) -> tuple[Effect, ...] | None:
+        """What saving would change of today's targets, where it touches the past; None: it does
+        not, since nothing later is on record.
+        """
+        draft = opened.draft
+        last = latest_day(opened.history)
+        if opened.stored is None and (last is None or draft.day >= last):
+            return None
+        after = session_of(draft, dict.fromkeys(lines_missing(draft), -1))
+        known = tuple(part for part in after.lines if part.line_id > 0)
+        return effect_of(self._record.repository, opened.stored, replace(after, lines=known))
+
+    def save(self, opened: Opened) -> Session | None:
+        """Write the session, with lines and body mass that it needs, as one act; None where it
+        failed (the coach has been told).
+        """
+        draft = opened.draft
+        saved: Session | None = None
+        with self._record.together(self._act(opened)):
+            line_ids = self._make_lines(draft)
+            if line_ids is not None and self._save_mass(opened):
+                found = self._record.save(self._act(opened), session_of(draft, line_ids))
+                saved = found[0] if found else None
+        if saved is not None and saved.id is not None:
+            self._kept.pop(_key(draft), None)
+            if opened.stored is None:
+                self._typed[saved.id] = draft
+        return saved
+
+    def remove(self, opened: Opened) -> bool:
+        """Remove a stored session; it can be undone."""
+        if opened.stored is None:
+            return False
+        day = words.short_day(opened.draft.day, self._today)
+        text = translate("Session", "Remove session of {name}, {day}")
+        return self._record.remove(
+            text.format(name=opened.history.trainee.name, day=day), opened.stored
+        )
+
+    def forget_undone(self, trainee_id: int) -> None:
+        """A session that is no longer on record, since its saving was undone, is a draft again."""
+        repository = self._record.repository
+        standing = {each.id for each in repository.sessions(trainee_id)}
+        for session_id, draft in list(self._typed.items()):
+            if draft.trainee_id == trainee_id and session_id not in standing:
+                self._kept.setdefault(_key(draft), draft)
+
+    def _opened(self, history: History, plan: DayPlan, stored: Session | None) -> Opened:
+        untouched = self._fresh(history, plan, stored)
+        kept = self._kept.get(_key(untouched))
+        draft = untouched
+        if kept is not None and kept.revision == untouched.revision:
+            draft = kept
+        slots = tuple(self._slot_of(history, plan, line) for line in draft.lines)
+        return Opened(history, plan, draft, slots, stored, untouched)
+
+    def _fresh(self, history: History, plan: DayPlan, stored: Session | None) -> SessionDraft:
+        if stored is None:
+            unit, today = history.trainee.unit, self._today
+            return draft_of_plan(plan, lambda slot: why_text(slot, unit, today), _mark())
+        names = {line.id: line.name for line in history.lines if line.id is not None}
+        exercises = history.library.exercises
+        weighed = _weighed(history, stored.day)
+        kind = CellKind(history.trainee.unit)
+        mass = "" if weighed is None else load_text(weighed.mass_g, kind, _mark())
+        return draft_of_session(stored, history.trainee, exercises, names, mass, _mark())
+
+    def _slot_of(self, history: History, plan: DayPlan, line: LineDraft) -> SlotPlan:
+        for slot in plan.slots:
+            if (slot.exercise.key, slot.line.name) == (line.exercise, line.line_name):
+                return slot
+        exercise = history.library.exercises[line.exercise]
+        return slot_of_line(history, exercise, line.line_name, plan.day)
+
+    def _make_lines(self, draft: SessionDraft) -> dict[LineKey, int] | None:
+        made: dict[LineKey, int] = {}
+        for exercise, name in lines_missing(draft):
+            known = self._record.repository.line_of(draft.trainee_id, exercise, name)
+            saved = (known,)
+            if known is None:
+                text = translate("Session", "Add an exercise")
+                fresh = self._record.save(text, Line(draft.trainee_id, exercise, name))
+                if fresh is None:
+                    return None
+                saved = fresh
+            line = saved[0]
+            if line is not None and line.id is not None:
+                made[exercise, name] = line.id
+        return made
+
+    def _save_mass(self, opened: Opened) -> bool:
+        mass_g = body_mass_g(opened.draft)
+        if mass_g is None:
+            return True
+        known = _weighed(opened.history, opened.draft.day)
+        if known is not None and same_load(known.mass_g, mass_g):
+            return True
+        weighed = known or BodyMass(opened.draft.trainee_id, opened.draft.day, mass_g)
+        text = translate("Session", "Body mass")
+        return self._record.save(text, replace(weighed, mass_g=mass_g)) is not None
+
+    def _act(self, opened: Opened) -> str:
+        day = words.short_day(opened.draft.day, self._today)
+        text = (
+            translate("Session", "Session of {name}, {day}")
+            if opened.stored is None
+            else translate("Session", "Correct session of {name}, {day}")
+        )
+        return text.format(name=opened.history.trainee.name, day=day)
+
+
+def _key(draft: SessionDraft) -> _Key:
+    return draft.trainee_id, draft.day, draft.session_id
+
+
+def _weighed(history: History, day: date) -> BodyMass | None:
+    return next((each for each in history.body_masses if each.day == day), None)
+
+
+def _mark() -> str:
+    return QLocale().decimalPoint()

@@ -1,0 +1,419 @@
+"""The session form: what was done, typed from paper by keyboard alone."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from datetime import date, timedelta
+from typing import Final
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtWidgets import (
+    QApplication,
+    QFrame,
+    QHBoxLayout,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
+
+from db.errors import StoreError
+from desktop.planning.cautions import cautions
+from desktop.planning.outcomes import Effect, LineOutcome, after_saving
+from desktop.planning.session_days import (
+    due_next,
+    session_after,
+    session_before,
+    training_day_after,
+    training_day_before,
+)
+from desktop.planning.session_draft import SessionDraft
+from desktop.training.position import Position
+from desktop.training.program import Override
+from desktop.training.recovery import Caution
+from desktop.training.session import Session
+from desktop.training.trainee import Trainee
+from views.blocks import Label
+from views.caution_texts import caution_text
+from views.effect_panel import EffectPanel
+from views.general_caution import red_flags
+from views.next_time import NextTime
+from views.outcome_foot import OutcomeFoot
+from views.record import MessageKind, Record
+from views.session_desk import Opened, SessionDesk
+from views.session_heading import SessionHeading
+from views.session_page import SessionPage
+from views.session_texts import plan_text
+from views.session_typing import SessionTyping
+from views.theme import Theme
+from views.work_area import WorkArea
+from views.work_areas import DESK
+
+DAY: Final = timedelta(days=1)
+
+
+class SessionForm(WorkArea):
+    """One trainee's session of one day: typed, saved, and what follows from it."""
+
+    def __init__(
+        self, record: Record, today: date, theme: Theme, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(record, today, theme, parent)
+        self.desk = SessionDesk(record, today)
+        self._day = today
+        self._session_id: int | None = None
+        self._busy = False
+        self._effects: tuple[Effect, ...] | None = None
+        self.heading = SessionHeading(theme, today)
+        self.page = SessionPage(theme, today)
+        self.typing = SessionTyping(record, self.desk, theme, self.page)
+        self.outcomes = NextTime(theme, today)
+        self.effects = EffectPanel(theme, today)
+        self.after = OutcomeFoot(theme)
+        self._assemble()
+        self._connect()
+        self._add_keys()
+        theme.changed.connect(self._space)
+        self._space()
+
+    @property
+    def draft(self) -> SessionDraft | None:
+        """The session as typed so far."""
+        return self.typing.draft
+
+    @property
+    def showing_outcomes(self) -> bool:
+        """Whether what comes next is shown instead of the cells."""
+        return self._middle.currentWidget() is self.outcomes
+
+    # Opening
+
+    def open_day(self, day: date, session_id: int | None = None) -> None:
+        """Show the session of another day."""
+        self.leave()
+        self._day, self._session_id = day, session_id
+        self._show_form()
+        self._read()
+        self.typing.begin()
+
+    def refresh(self) -> None:
+        """Read again; what is typed and not saved stays."""
+        if self._busy or self.trainee_id is None:
+            return
+        focus = QApplication.focusWidget()
+        mine = focus is None or self.isAncestorOf(focus) or not focus.isVisible()
+        clicked = QApplication.mouseButtons() != Qt.MouseButton.NoButton
+        self.desk.forget_undone(self.trainee_id)
+        same = self.draft is not None and self.draft.trainee_id == self.trainee_id
+        place = self.page.place if same else None
+        self.leave()
+        if not same:
+            self._session_id = None
+            self._show_form()
+        self._read()
+        if self.showing_outcomes:
+            self._show_outcomes()
+        elif mine or clicked:
+            self.typing.begin(place)
+
+    def leave(self) -> None:
+        """Keep what is typed."""
+        if self.typing.opened is not None:
+            self.desk.keep(self.typing.opened)
+
+    def _read(self) -> None:
+        if self.trainee_id is None:
+            return
+        try:
+            opened = self.desk.open(self.trainee_id, self._day, self._session_id)
+        except StoreError as error:
+            self.record.reported(error)
+            return
+        self._session_id = opened.stored.id if opened.stored else None
+        self._show_opened(opened)
+
+    def showEvent(self, event: object) -> None:
+        super().showEvent(event)
+        if not self.showing_outcomes:
+            self.typing.begin(self.page.place)
+
+    def _show_opened(self, opened: Opened) -> None:
+        self.effects.hide()
+        self.typing.open(opened)
+        self._say_heading()
+
+    def _say_heading(self) -> None:
+        opened = self.typing.opened
+        if opened is None:
+            return
+        draft = opened.draft
+        parts = [opened.history.trainee.name, plan_text(opened.plan)]
+        if opened.stored is not None:
+            parts.append(self.tr("recorded, changed") if opened.changed else self.tr("recorded"))
+        elif draft.lines and not opened.plan.slots:
+            parts.append(self.tr("not planned"))
+        can_fill = any(line.asked for line in draft.lines) and not draft.red_flag
+        self.heading.show_day(
+            draft.day,
+            " \N{MIDDLE DOT} ".join(part for part in parts if part),
+            can_fill=can_fill and not self.showing_outcomes,
+        )
+        self._flag.setVisible(draft.red_flag)
+
+    def _typed(self) -> None:
+        self.effects.hide()
+        self._say_heading()
+
+    # Other days
+
+    def _step_training_day(self, after: bool) -> None:
+        opened = self.typing.opened
+        if opened is not None:
+            step = training_day_after if after else training_day_before
+            day = step(opened.history, self._day)
+            if day is None:
+                self.record.say(self.tr("There is no further training day."))
+            else:
+                self.open_day(day)
+
+    def _step_session(self, after: bool) -> None:
+        opened = self.typing.opened
+        if opened is not None:
+            step = session_after if after else session_before
+            session = step(opened.history, self._day, opened.draft.entry)
+            if session is None:
+                self.record.say(self.tr("No further session is on record."))
+            else:
+                self.open_day(session.day, session.id)
+
+    def _another_session(self) -> None:
+        """One more session on a day that has one."""
+        if self.trainee_id is not None:
+            self.leave()
+            self._session_id = None
+            self._show_form()
+            self._show_opened(self.desk.open_another(self.trainee_id, self._day))
+            self.typing.act("add")
+
+    # Saving
+
+    def _save(self) -> None:
+        """Save, where nothing is wrong or doubtful; of the past say first what it changes."""
+        opened = self.typing.opened
+        if opened is None or self.showing_outcomes or not self.typing.ready():
+            return
+        if opened.draft.day > self.today:
+            self.heading.refuse(self.tr("This day has not come yet: today at the latest."))
+        elif opened.stored is not None and not opened.changed:
+            self._effects = None
+            self._show_outcomes()
+        elif opened.stored is None and opened.draft.blank:
+            self.record.say(self.tr("Nothing is typed yet."))
+        else:
+            self._say_effects(opened)
+
+    def _say_effects(self, opened: Opened) -> None:
+        try:
+            self._effects = self.desk.effects(opened)
+        except StoreError as error:
+            self.record.reported(error)
+            return
+        if self._effects is None:
+            self._write()
+        else:
+            correction = opened.stored is not None
+            self.effects.ask(self._effects, opened.draft.unit, correction=correction)
+
+    def _write(self) -> None:
+        opened = self.typing.opened
+        if opened is None:
+            return
+        self._busy = True
+        try:
+            saved = self.desk.save(opened)
+        finally:
+            self._busy = False
+        if saved is not None:
+            self._session_id = saved.id
+            self._read()
+            self._show_outcomes()
+            self.record.say(self.tr("Saved"), MessageKind.DONE)
+
+    # After saving
+
+    def _show_outcomes(self) -> None:
+        opened = self.typing.opened
+        stored = opened.stored if opened else None
+        if opened is None or stored is None:
+            self._show_form()
+            self.typing.begin()
+            return
+        try:
+            outcomes = after_saving(self.record.repository, stored)
+            told = self._cautions(stored)
+            following = self._next_due()
+        except StoreError as error:
+            self.record.reported(error)
+            return
+        self.outcomes.show_outcomes(outcomes, told, opened.draft.unit, self._effects)
+        self.after.show_next(following.name if following else "")
+        self._middle.setCurrentWidget(self.outcomes)
+        self._feet.setCurrentWidget(self.after)
+        self._say_heading()
+        self.outcomes.begin()
+
+    def _cautions(self, stored: Session) -> list[tuple[Caution, str]]:
+        """The cautions that rest on what was just recorded, each with its sentence."""
+        trainee = self.record.repository.trainee(stored.trainee_id)
+        names = self.record.line_names(stored.trainee_id)
+        lines = {part.line_id for part in stored.lines}
+        # What is asked of a day rests on the days before it, so that today counts tomorrow.
+        the_day_after = max(stored.day, self.today) + DAY
+        return [
+            (
+                each,
+                caution_text(
+                    each, self.record.limits, trainee.unit, self.today, names(each.line_id)
+                ),
+            )
+            for each in cautions(self.record.repository, stored.trainee_id, the_day_after)
+            if stored.id in each.sessions or each.line_id in lines
+        ]
+
+    def _next_due(self) -> Trainee | None:
+        return due_next(self.record.repository, self._day, self.trainee_id)
+
+    def _go_to_next(self) -> None:
+        following = self._next_due()
+        self._show_form()
+        if following is not None and following.id is not None:
+            self.trainee_wanted.emit(following.id)
+            self.typing.begin()
+        else:
+            self.area_wanted.emit(DESK)
+
+    def _back_to_form(self) -> None:
+        self._effects = None
+        self._show_form()
+        self._say_heading()
+        self.typing.begin()
+
+    def _override(self, outcome: LineOutcome, position: Position, note: str) -> None:
+        """The coach's word: it holds from the last session of the line on."""
+        opened = self.typing.opened
+        if opened is None or outcome.line.id is None:
+            return
+        done = opened.history.done(outcome.line.id)
+        last = max(
+            ((session.day, session.entry) for session, _ in done),
+            default=(opened.draft.day, opened.draft.entry),
+        )
+        word = Override(last[0], position, note, last[1] + 1)
+        line = self.record.repository.line(outcome.line.id)
+        text = self.tr("Set {exercise} otherwise").format(exercise=outcome.exercise.name)
+        self.record.save(text, replace(line, overrides=(*line.overrides, word)))
+
+    def _remove(self) -> None:
+        opened = self.typing.opened
+        if opened is not None and self.desk.remove(opened):
+            self.record.say(self.tr("Removed. Undo brings it back."), MessageKind.DONE)
+
+    # Parts
+
+    def _assemble(self) -> None:
+        self._flag = QFrame()
+        self._flag.setProperty("kind", "banner")
+        self._flag.setProperty("tone", "stop")
+        row = QHBoxLayout(self._flag)
+        stop = self.tr(
+            "Nothing is asked of this trainee until a licensed professional's clearance is "
+            "recorded with name and date."
+        )
+        row.addWidget(Label(f"{red_flags()} {stop}", tone="stop", wrap=True))
+        self._flag.hide()
+        self._above = QVBoxLayout()
+        self._above.addWidget(self.heading)
+        self._above.addWidget(self._flag)
+        self._middle = QStackedWidget()
+        self._middle.addWidget(self.page)
+        self._middle.addWidget(self.outcomes)
+        self._docked = QVBoxLayout()
+        self._docked.addWidget(self.typing.choice)
+        self._docked.addWidget(self.effects)
+        self._feet = QStackedWidget()
+        self._feet.addWidget(self.typing.foot)
+        self._feet.addWidget(self.after)
+        self.outer.addLayout(self._above)
+        self.outer.addWidget(self._middle, 1)
+        self.outer.addLayout(self._docked)
+        self.outer.addWidget(self._feet)
+
+    def _show_form(self) -> None:
+        self._middle.setCurrentWidget(self.page)
+        self._feet.setCurrentWidget(self.typing.foot)
+
+    def _connect(self) -> None:
+        self.heading.day_wanted.connect(self.open_day)
+        self.heading.stepped.connect(lambda days: self.open_day(self._day + days * DAY))
+        self.heading.all_as_asked.connect(lambda: self.typing.act("all as asked"))
+        self.typing.changed.connect(self._typed)
+        self.page.empty.add_wanted.connect(lambda: self._act("add"))
+        self.page.empty.next_wanted.connect(lambda: self._step_training_day(after=True))
+        self.typing.foot.save_wanted.connect(self._save)
+        self.effects.agreed.connect(self._write)
+        self.effects.given_up.connect(lambda: self.typing.begin(self.page.place))
+        self.outcomes.override_wanted.connect(self._override)
+        self.after.back_wanted.connect(self._back_to_form)
+        self.after.undo_wanted.connect(self.record.undo_stack.undo)
+        self.after.remove_wanted.connect(self._remove)
+        self.after.next_wanted.connect(self._go_to_next)
+
+    def _add_keys(self) -> None:
+        """Keys that hold anywhere in the form."""
+        keys: dict[str, Callable[[], object]] = {
+            "F2": lambda: self._act("load"),
+            "F3": lambda: self._act("add"),
+            "Shift+F3": lambda: self._act("instead"),
+            "F4": lambda: self._act("variation"),
+            "F6": lambda: self._act("note"),
+            "F8": lambda: self._act("slot as asked"),
+            "Ctrl+D": self.heading.go_to_field,
+            "F7": self.typing.foot.toggle,
+            "F9": lambda: self._act("all as asked"),
+            "Alt+Left": self._back_to_form,
+            "Ctrl+Return": self._enter,
+            "Alt+Home": lambda: self.open_day(self.today),
+            "Alt+PgUp": lambda: self.open_day(self._day - DAY),
+            "Alt+PgDown": lambda: self.open_day(self._day + DAY),
+            "Ctrl+PgUp": lambda: self._step_training_day(after=False),
+            "Ctrl+PgDown": lambda: self._step_training_day(after=True),
+            "Ctrl+Shift+PgUp": lambda: self._step_session(after=False),
+            "Ctrl+Shift+PgDown": lambda: self._step_session(after=True),
+            "Ctrl+Shift+N": self._another_session,
+            "Ctrl+Enter": self._enter,
+        }
+        for key, does in keys.items():
+            shortcut = QShortcut(QKeySequence(key), self)
+            shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+            shortcut.activated.connect(does)
+
+    def _act(self, name: str) -> None:
+        if not self.showing_outcomes:
+            self.typing.act(name)
+
+    def _enter(self) -> None:
+        """Save; and when what comes next is shown, on to the next trainee."""
+        if self.showing_outcomes:
+            self._go_to_next()
+        elif self.effects.isVisible():
+            self.effects.agree()
+        elif not self.typing.choice.isVisible():
+            self._save()
+
+    def _space(self) -> None:
+        edge = self.theme.grid(3)
+        inset = self.theme.px(7)  # words to act on have a margin of their own
+        self._above.setContentsMargins(edge, self.theme.grid(), edge - inset, 0)
+        self._above.setSpacing(self.theme.grid())
+        self._docked.setContentsMargins(edge, 0, edge, self.theme.grid())
