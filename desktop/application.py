@@ -19,6 +19,7 @@ from db.repository import Repository
 from desktop import paths
 from desktop.catalogue import load_catalogue
 from desktop.log import described, start_log
+from desktop.settings import Paper as PaperSetting
 from desktop.settings import Settings
 from desktop.settings import Theme as SchemeSetting
 from views.main_window import MainWindow
@@ -42,7 +43,7 @@ def run(database: Path | None = None) -> int:
     application.setDesktopFileName("rungwise")
     QLocale.setDefault(QLocale(settings.language) if settings.language else QLocale.system())
     translators = install_translators(application, QLocale())
-    theme = Theme(settings.theme.value, settings.text_percent)
+    theme = Theme(settings.theme.value, settings.text_percent, paper=settings.paper.value)
     theme.apply(application)
     desk = Desk(settings, theme)
     sys.excepthook = desk.unexpected
@@ -143,6 +144,7 @@ class Desk(QObject):
     def _keep_look(self) -> None:
         self._settings.theme = SchemeSetting(self._theme.scheme.value)
         self._settings.text_percent = self._theme.text_percent
+        self._settings.paper = PaperSetting(self._theme.paper_chosen)
 
     def look_elsewhere(self) -> None:
         """Show what another process wrote meanwhile."""

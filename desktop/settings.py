@@ -24,6 +24,14 @@ class Theme(StrEnum):
     DARK = "dark"
 
 
+class Paper(StrEnum):
+    """What sheets are printed on."""
+
+    USUAL = ""
+    A4 = "a4"
+    LETTER = "letter"
+
+
 class Settings:
     """Typed access to the ini file; every property reads and writes one entry at once."""
 
@@ -54,6 +62,16 @@ class Settings:
                 f"text size must be {SMALLEST_TEXT} to {LARGEST_TEXT} percent, not {percent}"
             )
         self._store.setValue("look/text_percent", percent)
+
+    @property
+    def paper(self) -> Paper:
+        """The paper chosen; the country's usual one unless the coach said otherwise."""
+        text = self._text("print/paper")
+        return Paper(text) if text in set(Paper) else Paper.USUAL
+
+    @paper.setter
+    def paper(self, paper: Paper) -> None:
+        self._store.setValue("print/paper", paper.value)
 
     @property
     def language(self) -> str:

@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from desktop import paths
-from desktop.settings import Settings, Theme
+from desktop.settings import Paper, Settings, Theme
 
 
 @pytest.fixture
@@ -21,6 +21,7 @@ def test_a_first_start_has_an_answer_for_everything(file: Path) -> None:
     fresh = Settings(file)
     assert fresh.theme is Theme.SYSTEM
     assert fresh.text_percent == 100
+    assert fresh.paper is Paper.USUAL
     assert (fresh.language, fresh.last_screen) == ("", "")
     assert (fresh.geometry, fresh.window_state) == (b"", b"")
     assert fresh.last_file is None
@@ -31,6 +32,7 @@ def test_what_was_set_is_there_at_the_next_start(file: Path, tmp_path: Path) -> 
     before = Settings(file)
     before.theme = Theme.DARK
     before.text_percent = 150
+    before.paper = Paper.LETTER
     before.language = "de"
     before.geometry = b"\x01\x00\xff"
     before.window_state = b"\x00\x02"
@@ -42,6 +44,7 @@ def test_what_was_set_is_there_at_the_next_start(file: Path, tmp_path: Path) -> 
     after = Settings(file)
     assert after.theme is Theme.DARK
     assert after.text_percent == 150
+    assert after.paper is Paper.LETTER
     assert after.language == "de"
     assert after.geometry == b"\x01\x00\xff"
     assert after.window_state == b"\x00\x02"
@@ -62,11 +65,12 @@ def test_nothing_last_can_be_said_again(file: Path) -> None:
 
 def test_values_broken_by_hand_count_as_not_set(file: Path) -> None:
     file.write_text(
-        "[look]\ntheme=purple\ntext_percent=big\n[last]\ntrainee=a, b\n[window]\ngeometry=7\n"
+        "[look]\ntheme=purple\ntext_percent=big\n[print]\npaper=napkin\n[last]\ntrainee=a, b\n[window]\ngeometry=7\n"
     )
     settings = Settings(file)
     assert settings.theme is Theme.SYSTEM
     assert settings.text_percent == 100
+    assert settings.paper is Paper.USUAL
     assert settings.last_trainee is None
     assert settings.geometry == b""
 

@@ -8,7 +8,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
-from typing import Protocol
 
 from PySide6.QtCore import QCoreApplication, QIODevice, QMarginsF, QSaveFile, QSizeF
 from PySide6.QtGui import (
@@ -70,14 +69,6 @@ def write_sheet(sheet: Sheet, path: Path) -> None:
         raise _not_written(path, file.errorString())
 
 
-class PrintDevice(Protocol):
-    """A printer, or a file that stands for one."""
-
-    def newPage(self) -> bool: ...
-
-    def logicalDpiX(self) -> int: ...
-
-
 def print_sheet(sheet: Sheet, printer: QPagedPaintDevice, first: int = 1, last: int = 0) -> bool:
     """Paint pages ``first`` to ``last`` (from 1; 0: the last) on ``printer``; whether it took
     them. The printer uses the whole page and the sheet's paper (`set_paper`).
@@ -93,11 +84,10 @@ def print_sheet(sheet: Sheet, printer: QPagedPaintDevice, first: int = 1, last: 
 def set_paper(device: QPagedPaintDevice, paper: Paper) -> None:
     """Let a printer or PDF use all of an upright page of ``paper``."""
     names = {Paper.A4: QPageSize.PageSizeId.A4, Paper.LETTER: QPageSize.PageSizeId.Letter}
-    device.setPageLayout(
-        QPageLayout(
-            QPageSize(names[paper]), QPageLayout.Orientation.Portrait, QMarginsF(0, 0, 0, 0)
-        )
-    )
+    portrait = QPageLayout.Orientation.Portrait
+    layout = QPageLayout(QPageSize(names[paper]), portrait, QMarginsF(0, 0, 0, 0))
+    layout.setMode(QPageLayout.Mode.FullPageMode)
+    device.setPageLayout(layout)
 
 
 def page_image(sheet: Sheet, page: int, dots_per_inch: float = 96) -> QImage:

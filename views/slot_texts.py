@@ -179,9 +179,13 @@ def open_end_text(slot: SlotPlan) -> str:
     if not last.open_ended or last.stop_at is None:
         return ""
     if last.reps is None:
-        text = translate("Sheet", "Last set: hold as long as it is clean, stop at {stop}")
+        text = translate(
+            "Sheet", "Last set: hold as long as it is clean, stop at\N{NO-BREAK SPACE}{stop}"
+        )
         return text.format(stop=words.hold(last.stop_at))
-    text = translate("Sheet", "Last set: as many clean reps as you can, stop at {stop}")
+    text = translate(
+        "Sheet", "Last set: as many clean reps as you can, stop at\N{NO-BREAK SPACE}{stop}"
+    )
     return text.format(stop=words.number(last.stop_at))
 
 
@@ -307,7 +311,7 @@ def _loading(slot: SlotPlan, unit: Unit) -> str:
     alike = len({each.load_g for each in slot.target.sets}) == 1
     if alike or not said or slot.loading is None:
         return said
-    text = translate("Sheet", "{load}: {loading}")
+    text = translate("Sheet", "{load}, {loading}")
     return text.format(load=words.load(slot.loading.load_g, unit), loading=said)
 
 

@@ -14,6 +14,7 @@ from PySide6.QtGui import QColor, QFont, QGuiApplication, QPalette
 from PySide6.QtWidgets import QApplication, QStyle, QStyleFactory
 
 from views.palettes import DARK, LIGHT, Palette
+from views.paper import Paper, usual_paper
 from views.style_sheet import style_sheet
 
 GRID = 8
@@ -44,7 +45,8 @@ class Theme(QObject):
     """Colours, fonts and spacing in use; ``changed`` tells widgets that paint themselves.
 
     ``text_percent`` scales type and everything measured in `px`, so that the grid grows with the
-    text. ``calm`` switches movement off whatever the system says.
+    text. ``calm`` switches movement off whatever the system says. ``paper`` is what sheets are
+    printed on ("": as usual in the locale's country).
     """
 
     changed = Signal()
@@ -55,9 +57,11 @@ class Theme(QObject):
         text_percent: int = 100,
         *,
         calm: bool = False,
+        paper: str = "",
         parent: QObject | None = None,
     ) -> None:
         super().__init__(parent)
+        self._paper = Paper(paper) if paper else None
         self._scheme = Scheme(scheme)
         self._percent = max(SMALLEST_TEXT, min(LARGEST_TEXT, text_percent))
         self._calm = calm
@@ -78,6 +82,16 @@ class Theme(QObject):
     def text_percent(self) -> int:
         """Size of text in percent."""
         return self._percent
+
+    @property
+    def paper(self) -> Paper:
+        """The paper that sheets are printed on."""
+        return self._paper or usual_paper()
+
+    @property
+    def paper_chosen(self) -> str:
+        """The paper that the coach chose; empty where the country's is used."""
+        return self._paper.value if self._paper else ""
 
     @property
     def slide_ms(self) -> int:
@@ -117,6 +131,11 @@ class Theme(QObject):
         """Use another size of text; values outside 80 to 200 are taken to the nearest."""
         self._percent = max(SMALLEST_TEXT, min(LARGEST_TEXT, percent))
         self._refresh()
+
+    def choose_paper(self, paper: Paper) -> None:
+        """Print on another paper from now on."""
+        self._paper = paper
+        self.changed.emit()
 
     def apply(self, application: QApplication) -> None:
         """Dress ``application`` in this theme and follow the system's scheme from now on."""
