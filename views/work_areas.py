@@ -42,7 +42,7 @@ TRAINEE: Final = "trainee"
 
 WORK_AREAS: Final = (
     WorkAreaEntry(DESK, "views.desk_overview", "DeskOverview", needs_trainee=False),
-    WorkAreaEntry(PROGRAM, "views.program_editor", "ProgramEditor"),
+    WorkAreaEntry(PROGRAM, "views.program_editor", "ProgramEditor", needs_trainee=False),
     WorkAreaEntry(SESSION, "views.session_form", "SessionForm"),
     WorkAreaEntry(PROGRESS, "views.progress_area", "ProgressArea"),
     WorkAreaEntry(SHEET, "views.sheet_area", "SheetArea"),

@@ -1,0 +1,124 @@
+"""Hard sets a week by muscle as bars, against the published marks."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Final
+
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import QFontMetricsF, QPainter, QPaintEvent, QPen
+from PySide6.QtWidgets import QSizePolicy, QWidget
+
+from desktop.training.exercises import Muscle
+from desktop.training.volume import MARKS, Volume
+from views import words
+from views.exercise_words import muscle_word
+from views.severity_mark import draw_mark
+from views.theme import TextSize, Theme
+
+_ROW: Final = 21
+_BAR: Final = 8
+
+
+@dataclass(frozen=True, slots=True)
+class MuscleSets:
+    """One muscle and its hard sets in a week."""
+
+    muscle: Muscle
+    sets: float
+
+
+def muscle_sets(volume: Volume) -> tuple[MuscleSets, ...]:
+    """Every muscle with its hard sets, in the order of the body."""
+    return tuple(MuscleSets(muscle, volume.by_muscle.get(muscle, 0.0)) for muscle in Muscle)
+
+
+class MuscleBars(QWidget):
+    """One bar a muscle; a muscle under the first mark says so in words, beside a triangle."""
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._theme = theme
+        self._shown: tuple[MuscleSets, ...] = ()
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        theme.changed.connect(self.updateGeometry)
+
+    def show_sets(self, shown: Sequence[MuscleSets]) -> None:
+        """Show other numbers."""
+        self._shown = tuple(shown)
+        spoken = ", ".join(
+            f"{muscle_word(each.muscle)} {words.number(each.sets, 1)}" for each in shown
+        )
+        self.setAccessibleName(self.tr("Hard sets a week: {sets}").format(sets=spoken))
+        self.updateGeometry()
+        self.update()
+
+    def _said(self, sets: float) -> str:
+        """Where a number stands against the marks."""
+        least, most = MARKS[0].sets, MARKS[-1].sets
+        if sets == 0:
+            return self.tr("none")
+        if sets < least:
+            return self.tr("under {count}").format(count=least)
+        return self.tr("{count} or more").format(count=most if sets >= most else least)
+
+    def sizeHint(self) -> QSize:
+        rows = max(1, len(self._shown))
+        return QSize(self._theme.px(360), self._theme.px(_ROW) * rows + self._theme.px(6))
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(self._theme.px(240), self.sizeHint().height())
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        small = self._theme.font(TextSize.SMALL)
+        metrics = QFontMetricsF(small)
+        painter.setFont(small)
+        left = max((metrics.horizontalAdvance(muscle_word(m)) for m in Muscle), default=0) + 8
+        right = metrics.horizontalAdvance(self._said(1)) + self._theme.px(40)
+        room = max(40.0, self.width() - left - right)
+        most = max([each.sets for each in self._shown] + [MARKS[-1].sets * 1.15])
+        each_set = room / most
+        tall = self._theme.px(_ROW)
+        self._draw_marks(painter, left, each_set, tall * len(self._shown))
+        for place, shown in enumerate(self._shown):
+            row = QRectF(0, place * tall, self.width(), tall)
+            self._draw_row(painter, row, shown, left, each_set)
+        painter.end()
+
+    def _draw_marks(self, painter: QPainter, left: float, each_set: float, tall: float) -> None:
+        painter.setPen(QPen(self._theme.colour("muted"), 1, Qt.PenStyle.DotLine))
+        for mark in MARKS:
+            x = round(left + mark.sets * each_set) + 0.5
+            painter.drawLine(QPointF(x, 0), QPointF(x, tall))
+
+    def _draw_row(
+        self, painter: QPainter, row: QRectF, shown: MuscleSets, left: float, each_set: float
+    ) -> None:
+        right_middle = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+        left_middle = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+        colour = self._theme.colour
+        painter.setPen(colour("muted"))
+        name = QRectF(0, row.top(), left - 8, row.height())
+        painter.drawText(name, right_middle, muscle_word(shown.muscle))
+        high = self._theme.px(_BAR)
+        bar = QRectF(left, row.center().y() - high / 2, shown.sets * each_set, high)
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(colour("accent"))
+        painter.drawRoundedRect(bar, 2, 2)
+        painter.setPen(colour("text"))
+        number = QRectF(bar.right() + self._theme.px(6), row.top(), 60, row.height())
+        if shown.sets:
+            painter.drawText(number, left_middle, words.number(shown.sets, 1))
+        said = self._said(shown.sets)
+        under = shown.sets < MARKS[0].sets
+        painter.setPen(colour("caution" if under and shown.sets else "muted"))
+        painter.drawText(row, right_middle, said)
+        if under and shown.sets:
+            wide = QFontMetricsF(painter.font()).horizontalAdvance(said)
+            side = self._theme.px(9)
+            x = row.right() - wide - side - self._theme.px(5)
+            place = QRectF(x, row.center().y() - side / 2, side, side)
+            draw_mark(painter, place, "caution", colour("caution"))

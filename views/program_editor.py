@@ -1,0 +1,284 @@
+"""The program editor: programs on a shelf, and one of them open; every edit can be undone."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date, timedelta
+
+from PySide6.QtWidgets import QApplication, QStackedWidget, QWidget
+
+from db.changes import Changes, Kind
+from db.errors import NotFound
+from desktop.planning.assignments import CannotAssign, assign
+from desktop.planning.history import History, Library, read_history, read_library
+from desktop.planning.outlook import Onlooker, outlook
+from desktop.planning.schedule import assignment_on
+from desktop.planning.starters import starters
+from desktop.training.program import Phase, Program, Slot, TrainingDay
+from desktop.training.program_edits import SlotPlace, free_name, with_slot
+from views.program_acts import ProgramActs
+from views.program_page import ProgramPage
+from views.program_scene import program_scene
+from views.program_shelf import ProgramShelf, ShelfEntry
+from views.record import Record
+from views.slot_face import slot_face
+from views.theme import Theme
+from views.work_area import WorkArea
+
+_NEW_WEEKS = 6
+
+
+class ProgramEditor(WorkArea):
+    """Opens on the program of the trainee chosen, else on the shelf."""
+
+    def __init__(
+        self, record: Record, today: date, theme: Theme, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(record, today, theme, parent)
+        self._library: Library | None = None
+        self._history: History | None = None
+        self._program_id: int | None = None
+        self._at = 0
+        self._shown_for: int | None = None
+        self._begun = False
+        self._starters: tuple[Program, ...] | None = None
+        self.shelf = ProgramShelf(theme)
+        self.page: ProgramPage | None = None
+        self._faces = QStackedWidget()
+        self._faces.addWidget(self.shelf)
+        self.outer.addWidget(self._faces)
+        self.shelf.opened.connect(self.open_program)
+        self.shelf.new_wanted.connect(self.new_program)
+        self.shelf.duplicated.connect(self._duplicate)
+        self.shelf.removed.connect(self._remove)
+        self.shelf.starter_taken.connect(self._take_starter)
+
+    @property
+    def program(self) -> Program | None:
+        """The program that is open; None on the shelf."""
+        if self._program_id is None or self._library is None:
+            return None
+        return self._library.programs.get(self._program_id)
+
+    def refresh(self) -> None:
+        """Read what changed and show it."""
+        self._read()
+        if self.trainee_id != self._shown_for or not self._begun:
+            self._shown_for, self._begun = self.trainee_id, True
+            self._open_running()
+        if self.program is None:
+            self._show_shelf()
+        else:
+            self._show_page()
+
+    def leave(self) -> None:
+        """A field that is being typed in takes its value."""
+        focused = QApplication.focusWidget()
+        if focused is not None and self.isAncestorOf(focused):
+            focused.clearFocus()
+
+    def concerns(self, changes: Changes) -> bool:
+        """Whether it shows; and what has to be read again."""
+        if not super().concerns(changes):
+            return False
+        if changes.kinds != {Kind.PROGRAM}:
+            self._library = self._history = None
+        return True
+
+    def show_trainee(self, trainee_id: int | None) -> None:
+        """Show another trainee's program."""
+        if trainee_id != self.trainee_id:
+            self._history = None
+        super().show_trainee(trainee_id)
+
+    def open_program(self, program_id: int) -> None:
+        """Open a program, at the week that runs where it runs."""
+        self._program_id = program_id
+        self._at = self._running_phase()
+        self.refresh()
+        if self.page is not None:
+            self.page.step("phase", 1)
+
+    def show_shelf(self) -> None:
+        """Go back to all programs."""
+        before = self._program_id
+        self.leave()
+        self._program_id = None
+        self.refresh()
+        self.shelf.take_focus(before)
+
+    def new_program(self) -> None:
+        """Start a program with one phase and one day, its name ready to be typed."""
+        day = TrainingDay("", weekday=0)
+        phase = Phase(self.tr("Build"), _NEW_WEEKS, (day,))
+        self._add(Program(self.tr("New program"), (phase,)), self.tr("New program"))
+        if self.page is not None:
+            self.page.head.name.setFocus()
+            self.page.head.name.selectAll()
+
+    # Reading
+
+    def _read(self) -> None:
+        store = self.record.repository
+        if self._library is None:
+            self._library = read_library(store)
+        else:
+            programs = {one.id: one for one in store.programs() if one.id is not None}
+            self._library = replace(self._library, programs=programs)
+        if self.trainee_id is None:
+            self._history = None
+        elif self._history is None:
+            self._history = self._history_of(self.trainee_id)
+        if self._history is not None:
+            self._history = replace(self._history, library=self._library)
+
+    def _history_of(self, trainee_id: int) -> History | None:
+        try:
+            return read_history(self.record.repository, trainee_id, self._library)
+        except NotFound:
+            return None
+
+    @property
+    def onlooker(self) -> Onlooker:
+        """For whom the program is looked at."""
+        assert self._library is not None
+        return Onlooker(self._library, self.today, self._history)
+
+    def _open_running(self) -> None:
+        """The program that the trainee trains by; where there is none, what is open stays."""
+        if self._history is None:
+            return
+        running = assignment_on(self._history.assignments, self.today)
+        coming = next((one for one in self._history.assignments if one.start > self.today), None)
+        found = running or coming
+        if found is not None:
+            self._program_id = found.program_id
+            self._at = self._running_phase()
+
+    def _running_phase(self) -> int:
+        program = self.program
+        if program is None:
+            return 0
+        assignment = self.onlooker.assignment_of(program)
+        week = assignment.week_of(self.today) if assignment is not None else 0
+        for place, phase in enumerate(program.phases):
+            if week <= phase.weeks:
+                return place
+            week -= phase.weeks
+        return 0
+
+    # Showing
+
+    def _show_shelf(self) -> None:
+        assert self._library is not None
+        self._program_id = None
+        names: dict[int, list[str]] = {}
+        trainees = {one.id: one.name for one in self.record.repository.trainees()}
+        for each in self.record.repository.all_assignments():
+            ended = each.ended is not None and each.ended < self.today
+            if each.trainee_id in trainees and not ended:
+                names.setdefault(each.program_id, []).append(trainees[each.trainee_id])
+        entries = [
+            ShelfEntry(program, tuple(names.get(identity, ())))
+            for identity, program in self._library.programs.items()
+        ]
+        if self._starters is None:
+            self._starters = tuple(each.program for each in starters())
+        self.shelf.show_programs(entries, self._starters)
+        self._faces.setCurrentWidget(self.shelf)
+
+    def _show_page(self) -> None:
+        program = self.program
+        assert program is not None
+        if not program.phases:
+            program = replace(program, phases=(Phase(self.tr("Build"), _NEW_WEEKS),))
+        self._at = min(self._at, len(program.phases) - 1)
+        scene = program_scene(program, self._at, self.onlooker)
+        if self.page is None:
+            self.page = ProgramPage(self.theme, scene)
+            self._listen(self.page)
+            self._faces.addWidget(self.page)
+        self.page.show_scene(scene)
+        self._faces.setCurrentWidget(self.page)
+
+    def _listen(self, page: ProgramPage) -> None:
+        ProgramActs(page, self._save, self._look_at)
+        page.head.shelf_wanted.connect(self.show_shelf)
+        page.head.end_wanted.connect(self._end)
+        page.assign_panel.assigned.connect(self._assign)
+        page.slot_panel.drafted.connect(self._draft)
+
+    def _look_at(self, phase: int) -> None:
+        self._at = phase
+        self._show_page()
+
+    def _draft(self, slot: Slot) -> None:
+        """The row shows what would come of what is typed, before it is saved."""
+        page, program = self.page, self.program
+        place = page.open_place if page is not None else None
+        if page is None or program is None or not isinstance(place, SlotPlace):
+            return
+        drafted = with_slot(program, place, slot)
+        onlooker = self.onlooker.with_program(drafted)
+        seen = outlook(drafted, place.phase, slot, onlooker)
+        unit = onlooker.trainee.unit
+        page.show_draft(place, slot_face(slot, seen, unit, self.today))
+
+    # Saving
+
+    def _save(self, program: Program, text: str) -> bool:
+        return self.record.save(text, program) is not None
+
+    def _add(self, program: Program, text: str) -> None:
+        assert self._library is not None
+        taken = [one.name for one in self._library.programs.values()]
+        named = replace(program, name=free_name(program.name, taken), id=None, revision=0)
+        saved = self.record.save(text, named)
+        if saved is not None:
+            self.open_program(saved[0].id)
+
+    def _duplicate(self, program: Program) -> None:
+        self._add(program, self.tr("Duplicate {name}").format(name=program.name))
+
+    def _take_starter(self, program: Program) -> None:
+        self._add(program, self.tr("Load {name}").format(name=program.name))
+
+    def _remove(self, program: Program) -> None:
+        rows = [row.program.id for row in self.shelf.rows]
+        place = rows.index(program.id) if program.id in rows else 0
+        if self.record.remove(self.tr("Remove {name}").format(name=program.name), program):
+            said = self.tr("{name} is removed; Undo brings it back.").format(name=program.name)
+            self.record.say(said)
+        left = self.shelf.rows
+        self.shelf.take_focus(left[min(place, len(left) - 1)].program.id if left else None)
+
+    def _assign(self, start: date, weekdays: tuple[int, ...]) -> None:
+        page, program = self.page, self.program
+        if page is None or program is None or program.id is None or self.trainee_id is None:
+            return
+        try:
+            given = assign(self.record.repository, self.trainee_id, program.id, start, weekdays)
+        except CannotAssign as wrong:
+            text = str(wrong)
+            page.assign_panel.say(f"{text[:1].upper()}{text[1:]}.")
+            return
+        name = self.onlooker.trainee.name
+        text = self.tr("Give {program} to {name}").format(program=program.name, name=name)
+        if self.record.save(text, *given.aggregates) is not None:
+            page.assign_panel.hide()
+            self._look_at(self._running_phase())
+            page.step("phase", 1)
+
+    def _end(self) -> None:
+        """From today on nothing more is asked; a program that has not begun is taken back."""
+        program = self.program
+        assignment = self.onlooker.assignment_of(program) if program is not None else None
+        if program is None or assignment is None:
+            return
+        name = self.onlooker.trainee.name
+        text = self.tr("End {program} for {name}").format(program=program.name, name=name)
+        yesterday = self.today - timedelta(days=1)
+        if assignment.start > yesterday:
+            self.record.remove(text, assignment)
+        else:
+            self.record.save(text, replace(assignment, ended=yesterday))

@@ -1,0 +1,240 @@
+"""All programs: open one, start a new one, or take one of those that ship."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from PySide6.QtCore import QCoreApplication, QEvent, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+
+from desktop.training.program import Program
+from views import words
+from views.blocks import Block, Heading, Label, MainButton, Page, WordButton
+from views.slot_row import RowAct, act_of
+from views.theme import Theme
+
+translate = QCoreApplication.translate
+
+
+@dataclass(frozen=True, slots=True)
+class ShelfEntry:
+    """A program and who trains by it now."""
+
+    program: Program
+    trainees: tuple[str, ...] = ()
+
+
+class ShelfRow(QWidget):
+    """One program; Return opens it, Ctrl+D duplicates, Delete removes. ``acted(RowAct)``."""
+
+    acted = Signal(object)
+
+    def __init__(self, theme: Theme, entry: ShelfEntry, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._theme = theme
+        self.program = entry.program
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setCursor(Qt.CursorShape.PointingHandCursor)
+        detail = _length(entry)
+        column = QVBoxLayout()
+        column.setSpacing(theme.px(2))
+        column.addWidget(Label(entry.program.name, "heading"))
+        column.addWidget(Label(detail, "small", "muted"))
+        row = QHBoxLayout(self)
+        inside = theme.grid(2)
+        row.setContentsMargins(inside, theme.px(7), inside, theme.px(7))
+        row.setSpacing(theme.px(4))
+        row.addLayout(column, 1)
+        for text, key, act in (
+            (self.tr("Open"), self.tr("Return"), RowAct.EDIT),
+            (self.tr("Duplicate"), self.tr("Ctrl+D"), RowAct.DUPLICATE),
+            (self.tr("Remove"), self.tr("Delete"), RowAct.REMOVE),
+        ):
+            button = WordButton(text, tone="" if act is RowAct.EDIT else "muted")
+            button.setToolTip(key)
+            spoken = self.tr("{action}: {name}").format(action=text, name=entry.program.name)
+            button.setAccessibleName(spoken)
+            button.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+            button.clicked.connect(lambda _on=False, act=act: self.acted.emit(act))
+            row.addWidget(button)
+        self.setAccessibleName(f"{entry.program.name}, {detail}")
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        if self.hasFocus():
+            painter.fillRect(self.rect(), self._theme.colour("background"))
+            bar = self.rect()
+            bar.setWidth(self._theme.px(3))
+            painter.fillRect(bar, self._theme.colour("accent"))
+        inside = self._theme.grid(2)
+        painter.setPen(self._theme.colour("line"))
+        bottom = self.height() - 1
+        painter.drawLine(inside, bottom, self.width() - inside, bottom)
+        painter.end()
+
+    def event(self, event: QEvent) -> bool:
+        wanted = event.type() is QEvent.Type.ShortcutOverride
+        if wanted and isinstance(event, QKeyEvent) and act_of(event) is not None:
+            event.accept()
+            return True
+        if event.type() in (QEvent.Type.FocusIn, QEvent.Type.FocusOut):
+            self.update()
+        return super().event(event)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        act = act_of(event)
+        if act is None:
+            super().keyPressEvent(event)
+        else:
+            self.acted.emit(act)
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        self.setFocus(Qt.FocusReason.MouseFocusReason)
+
+    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
+        self.acted.emit(RowAct.EDIT)
+
+
+class ProgramShelf(Page):
+    """The list of programs and the ways to another one.
+
+    ``opened(id)``, ``duplicated(Program)``, ``removed(Program)``, ``new_wanted``,
+    ``starter_taken(Program)``.
+    """
+
+    opened = Signal(int)
+    duplicated = Signal(object)
+    removed = Signal(object)
+    new_wanted = Signal()
+    starter_taken = Signal(object)
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(theme, parent)
+        self._theme = theme
+        self.rows: list[ShelfRow] = []
+        self.new = MainButton(self.tr("New program"))
+        self.new.setShortcut("Ctrl+Shift+N")
+        self.new.setToolTip(self.tr("Ctrl+Shift+N"))
+        self.new.clicked.connect(self.new_wanted)
+        self._heading = Heading(theme, self.new)
+        self.body.addWidget(self._heading)
+        self._teach = Label(
+            self.tr(
+                "A program holds phases of some weeks, a phase its training days, a day its "
+                "exercises. Each exercise gets a rule that says what grows next. Begin with a "
+                "blank one, or load one that ships and make it yours."
+            ),
+            wrap=True,
+        )
+        self.body.addWidget(self._teach)
+        self._programs = Block(theme)
+        self._programs.body.setContentsMargins(1, theme.px(4), 1, theme.px(4))
+        self._programs.body.setSpacing(0)
+        self.body.addWidget(self._programs)
+        self._starters = Block(theme)
+        self.body.addWidget(self._starters)
+        self.body.addStretch(1)
+        self._shown_starters: tuple[Program, ...] = ()
+
+    def show_programs(self, entries: Sequence[ShelfEntry], starters: Sequence[Program]) -> None:
+        """Show programs, and those that ship."""
+        count = len(entries)
+        self._heading.say(
+            self.tr("Programs") if count else self.tr("No program yet"),
+            words.number(count) if count else "",
+        )
+        self._teach.setVisible(not count)
+        self._programs.setVisible(bool(count))
+        for row in self.rows:
+            self._programs.body.removeWidget(row)
+            row.hide()
+            row.deleteLater()
+        self.rows = []
+        for entry in entries:
+            row = ShelfRow(self._theme, entry)
+            row.acted.connect(lambda act, row=row: self._act(row, act))
+            self._programs.body.addWidget(row)
+            self.rows.append(row)
+        if tuple(starters) != self._shown_starters:
+            self._shown_starters = tuple(starters)
+            self._fill_starters()
+
+    def take_focus(self, program_id: int | None = None) -> None:
+        """Put the focus on a program's row, else on the first one, else on a new program."""
+        row = next((each for each in self.rows if each.program.id == program_id), None)
+        first: QWidget = row or (self.rows[0] if self.rows else self.new)
+        first.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _act(self, row: ShelfRow, act: RowAct) -> None:
+        place = self.rows.index(row)
+        match act:
+            case RowAct.BEFORE | RowAct.AFTER | RowAct.FIRST | RowAct.LAST:
+                to = {
+                    RowAct.BEFORE: place - 1,
+                    RowAct.AFTER: place + 1,
+                    RowAct.FIRST: 0,
+                    RowAct.LAST: len(self.rows) - 1,
+                }[act]
+                if 0 <= to < len(self.rows):
+                    self.rows[to].setFocus(Qt.FocusReason.OtherFocusReason)
+                    self.ensureWidgetVisible(self.rows[to])
+            case RowAct.EDIT:
+                if row.program.id is not None:
+                    self.opened.emit(row.program.id)
+            case RowAct.DUPLICATE:
+                self.duplicated.emit(row.program)
+            case RowAct.REMOVE:
+                self.removed.emit(row.program)
+            case _:
+                self.new.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _fill_starters(self) -> None:
+        body = self._starters.body
+        while (item := body.takeAt(0)) is not None:
+            if (widget := item.widget()) is not None:
+                widget.hide()
+                widget.deleteLater()
+        self._starters.setVisible(bool(self._shown_starters))
+        top = QWidget()
+        line = QHBoxLayout(top)
+        line.setContentsMargins(0, 0, 0, 0)
+        line.setSpacing(self._theme.px(10))
+        line.addWidget(Label(self.tr("Load a starter program"), "heading"))
+        line.addWidget(Label(self.tr("it becomes an ordinary program to edit"), tone="muted"), 1)
+        body.addWidget(top)
+        for program in self._shown_starters:
+            body.addWidget(self._starter(program))
+
+    def _starter(self, program: Program) -> QWidget:
+        part = QWidget()
+        row = QHBoxLayout(part)
+        row.setContentsMargins(0, self._theme.px(4), 0, self._theme.px(4))
+        row.setSpacing(self._theme.grid(2))
+        button = WordButton(program.name, strong=True, flush=True)
+        spoken = self.tr("Load the starter program {name}").format(name=program.name)
+        button.setAccessibleName(spoken)
+        button.clicked.connect(lambda: self.starter_taken.emit(program))
+        button.setMinimumWidth(self._theme.px(250))
+        top = Qt.AlignmentFlag.AlignTop
+        row.addWidget(button, 0, top)
+        about = QVBoxLayout()
+        about.setSpacing(self._theme.px(2))
+        about.addWidget(Label(_length(ShelfEntry(program)), "small", "muted"))
+        about.addWidget(Label(program.about, wrap=True))
+        row.addLayout(about, 1)
+        return part
+
+
+def days_words(count: int) -> str:
+    """How often a week: "1 day a week", "3 days a week"."""
+    if count == 1:
+        return translate("Programs", "1 day a week")
+    return translate("Programs", "{count} days a week").format(count=words.number(count))
+
+
+def _length(entry: ShelfEntry) -> str:
+    program = entry.program
+    days = max((len(phase.days) for phase in program.phases), default=0)
+    return words.DOT.join((words.weeks(program.weeks), days_words(days), *entry.trainees))
