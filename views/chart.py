@@ -16,7 +16,7 @@ import pyqtgraph as pg
 from numpy.typing import NDArray
 from PySide6.QtCore import QPointF, Qt, Signal
 from PySide6.QtGui import QColor, QFontMetricsF, QPen
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 
 from views import words
 from views.axis_ticks import day_ticks, round_ticks
@@ -34,7 +34,10 @@ _DASHES: Final = {
     "dash": Qt.PenStyle.DashLine,
     "dot": Qt.PenStyle.DotLine,
 }
-_LEFT: Final = 56
+_ORIGIN: Final = 737_425
+"""1 January 2020: days are counted from here inside, since a drawing keeps six digits only."""
+
+_LEFT, _FOOT = 56, 24
 _TICK_ROOM: Final = 80
 _VALUE_ROOM: Final = 44
 _LEAST_DAYS: Final = 14
@@ -73,7 +76,7 @@ class DayPlot(QWidget):
         pg.setConfigOptions(antialias=True)
         self.theme = theme
         self._week_starts = week_starts
-        self._bottom = _Axis("bottom", self._dates)
+        self._bottom = _Axis("bottom", self._dates, _ORIGIN)
         self._left = _Axis("left", self._numbers)
         axes = {"bottom": self._bottom, "left": self._left}
         self._widget: Any = pg.PlotWidget(self, axisItems=axes)
@@ -98,6 +101,8 @@ class DayPlot(QWidget):
             part.setFocusPolicy(Qt.FocusPolicy.NoFocus)
             part.setContextMenuPolicy(Qt.ContextMenuPolicy.NoContextMenu)
         self._widget.setFrameShape(self._widget.Shape.NoFrame)
+        # Its wish is the size that it has, by which a page round it could never shrink again.
+        self._widget.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Ignored)
         self._widget.scene().sigMouseMoved.connect(self._moved)
         self._widget.scene().sigMouseClicked.connect(self._clicked)
         self._view.sigXRangeChanged.connect(lambda *_: self.days_moved.emit())
@@ -118,6 +123,7 @@ class DayPlot(QWidget):
             axis.setStyle(tickFont=self.theme.font(TextSize.SMALL), tickLength=0)
         self._left.setGrid(255)
         self._left.setZValue(_BEHIND)
+        self._bottom.setHeight(self.theme.px(_FOOT))
         self._left.setWidth(self.theme.px(_LEFT))
 
     def follow(self, other: DayPlot) -> None:
@@ -129,7 +135,9 @@ class DayPlot(QWidget):
         dash: Dash = "solid",
     ) -> None:  # fmt: skip
         """A line through values; it breaks where one is not a number."""
-        item = self._plot.plot(days, values, pen=self._pen(role, width, dash), connect="finite")
+        item = self._plot.plot(
+            days - _ORIGIN, values, pen=self._pen(role, width, dash), connect="finite"
+        )
         # Joints of segments show, and each begins its dashes again: only where there are many.
         many = dash == "solid" and days.size > _MANY
         item.curve.setSegmentedLineMode("on" if many else "off")
@@ -139,7 +147,7 @@ class DayPlot(QWidget):
         self, name: str, days: Floats, low: Floats, high: Floats, role: str, alpha: float
     ) -> None:
         """The ground between two lines."""
-        edges = [pg.PlotCurveItem(days, edge) for edge in (low, high)]
+        edges = [pg.PlotCurveItem(days - _ORIGIN, edge) for edge in (low, high)]
         item = pg.FillBetweenItem(*edges, brush=self._faint(role, alpha))
         self._plot.addItem(item, ignoreBounds=True)
         self._keep(name, item, _UNDER)
@@ -161,7 +169,7 @@ class DayPlot(QWidget):
         """Bars standing on 0."""
         colour = self.theme.colour(role)
         item = pg.BarGraphItem(
-            x=middles, height=heights, width=width, brush=colour, pen=pg.mkPen(None)
+            x=middles - _ORIGIN, height=heights, width=width, brush=colour, pen=pg.mkPen(None)
         )
         self._plot.addItem(item)
         self._keep(name, item, _UNDER if role == "line" else _LINE)
@@ -175,7 +183,7 @@ class DayPlot(QWidget):
 
     def add_moment(self, name: str, day: float, role: str, label: str, edge: Edge = "top") -> None:
         """A thin line down one day, with its words at the edge."""
-        item = pg.InfiniteLine(day, angle=90, pen=self._pen(role, 1, "solid"))
+        item = pg.InfiniteLine(day - _ORIGIN, angle=90, pen=self._pen(role, 1, "solid"))
         self._plot.addItem(item, ignoreBounds=True)
         self._keep(name, item, _UNDER)
         self._label(day, label, edge, "muted")
@@ -183,7 +191,7 @@ class DayPlot(QWidget):
     def add_strip(self, name: str, first: float, last: float, label: str) -> None:
         """A quiet strip over days, with its words at the foot."""
         item = pg.LinearRegionItem(
-            (first, last), movable=False, brush=self.theme.colour("background"),
+            (first - _ORIGIN, last - _ORIGIN), movable=False, brush=self.theme.colour("background"),
             pen=pg.mkPen(None),
         )  # fmt: skip
         self._plot.addItem(item, ignoreBounds=True)
@@ -194,7 +202,7 @@ class DayPlot(QWidget):
         """Words to the right of a value."""
         item = pg.TextItem(label, color=self.theme.colour(role), anchor=(0, 0.5))
         item.setFont(self.theme.font(TextSize.SMALL))
-        item.setPos(day, value)
+        item.setPos(day - _ORIGIN, value)
         self._plot.addItem(item, ignoreBounds=True)
         self._keep(name, item, _LINE)
 
@@ -209,7 +217,7 @@ class DayPlot(QWidget):
             self.take_away(name)
         if day is None:
             return
-        line = pg.InfiniteLine(day, angle=90, pen=self._pen("accent", 1, "solid"))
+        line = pg.InfiniteLine(day - _ORIGIN, angle=90, pen=self._pen("accent", 1, "solid"))
         self._plot.addItem(line, ignoreBounds=True)
         self._keep("cursor", line, _CURSOR)
         ring = (np.array([day]), np.array([value]))
@@ -218,7 +226,8 @@ class DayPlot(QWidget):
 
     def show_days(self, first: float, last: float) -> None:
         """Bring these days into view."""
-        self._view.setXRange(first, max(last, first + _LEAST_DAYS), padding=0)
+        last = max(last, first + _LEAST_DAYS)
+        self._view.setXRange(first - _ORIGIN, last - _ORIGIN, padding=0)
 
     def show_values(self, low: float, high: float) -> None:
         """Bring these values into view."""
@@ -226,7 +235,7 @@ class DayPlot(QWidget):
 
     def keep_within(self, first: float, last: float) -> None:
         """The days that can be scrolled to."""
-        self._view.setLimits(xMin=first, xMax=last, minXRange=_LEAST_DAYS)
+        self._view.setLimits(xMin=first - _ORIGIN, xMax=last - _ORIGIN, minXRange=_LEAST_DAYS)
 
     def name_values(self, ticks: Ticks | None) -> None:
         """Other words beside values than numbers; None: numbers."""
@@ -249,7 +258,7 @@ class DayPlot(QWidget):
     def days(self) -> tuple[float, float]:
         """The days in view."""
         first, last = self._view.viewRange()[0]
-        return float(first), float(last)
+        return float(first) + _ORIGIN, float(last) + _ORIGIN
 
     @property
     def values(self) -> tuple[float, float]:
@@ -269,7 +278,7 @@ class DayPlot(QWidget):
     def data_of(self, name: str) -> tuple[Floats, Floats]:
         """Days and values of a line or of spots."""
         days, values = self._items[name].getData()
-        return np.asarray(days, dtype=np.float64), np.asarray(values, dtype=np.float64)
+        return np.asarray(days, dtype=np.float64) + _ORIGIN, np.asarray(values, dtype=np.float64)
 
     def labels(self) -> tuple[str, ...]:
         """The words at the edges that are to be seen."""
@@ -304,8 +313,8 @@ class DayPlot(QWidget):
         if name == "cursor ring":
             ground = QColor(0, 0, 0, 0)
         item = pg.ScatterPlotItem(
-            x=days, y=values, symbol=symbol, size=self.theme.px(size),
-            pen=pg.mkPen(colour, width=width), brush=pg.mkBrush(ground if hollow else colour),
+            x=days - _ORIGIN, y=values, symbol=symbol, size=self.theme.px(size),
+            pen=self._pen(role, width, "solid"), brush=pg.mkBrush(ground if hollow else colour),
         )  # fmt: skip
         self._plot.addItem(item, ignoreBounds=True)
         self._keep(name, item, _SPOT)
@@ -319,7 +328,7 @@ class DayPlot(QWidget):
 
     def pin(self) -> None:
         """Put the words at their edges, inside the view; where two would meet the later goes."""
-        (first, last), (low, high) = self._view.viewRange()
+        (first, last), (low, high) = self.days, self.values
         width, height = self._view.width(), self._view.height()
         if width <= 1 or height <= 1:
             return
@@ -329,7 +338,7 @@ class DayPlot(QWidget):
         for label in sorted(self._pinned, key=lambda each: each.at):
             if label.edge == "right":
                 label.item.setAnchor(QPointF(1, 1))
-                label.item.setPos(last, label.at)
+                label.item.setPos(last - _ORIGIN, label.at)
                 continue
             pixel = (label.at - first) / (last - first) * width
             start = min(max(pixel - label.width / 2, 0.0), width - label.width)
@@ -340,14 +349,15 @@ class DayPlot(QWidget):
                 value, anchor = rows[label.edge]
                 middle = (start + label.width / 2) / width
                 label.item.setAnchor(QPointF(0.5, anchor))
-                label.item.setPos(first + middle * (last - first), value)
+                label.item.setPos(first + middle * (last - first) - _ORIGIN, value)
 
     def text_width(self, text: str) -> float:
         """Pixels that small words take."""
         return QFontMetricsF(self.theme.font(TextSize.SMALL)).horizontalAdvance(text)
 
     def _pen(self, role: str, width: float, dash: Dash) -> QPen:
-        pen: QPen = pg.mkPen(self.theme.colour(role), width=width, style=_DASHES[dash])
+        grown = width * self.theme.text_percent / 100
+        pen: QPen = pg.mkPen(self.theme.colour(role), width=grown, style=_DASHES[dash])
         return pen
 
     def _faint(self, role: str, alpha: float) -> QColor:
@@ -358,7 +368,7 @@ class DayPlot(QWidget):
     def _moved(self, place: QPointF) -> None:
         if self._view.sceneBoundingRect().contains(place):
             at = self._view.mapSceneToView(place)
-            self.pointed.emit(at.x(), at.y())
+            self.pointed.emit(at.x() + _ORIGIN, at.y())
 
     def _clicked(self, event: Any) -> None:
         if event.button() == Qt.MouseButton.LeftButton:
@@ -368,9 +378,10 @@ class DayPlot(QWidget):
 class _Axis(pg.AxisItem):
     """An axis whose ticks and words come from one function."""
 
-    def __init__(self, side: str, ticks: Ticks) -> None:
+    def __init__(self, side: str, ticks: Ticks, origin: int = 0) -> None:
         super().__init__(side)
         self.ticks = ticks
+        self._origin = origin
         self._words: dict[float, str] = {}
 
     def use(self, ticks: Ticks) -> None:
@@ -380,7 +391,8 @@ class _Axis(pg.AxisItem):
         self.update()
 
     def tickValues(self, low: float, high: float, size: float) -> list[tuple[float, list[float]]]:
-        self._words = dict(self.ticks(low, high, size))
+        found = self.ticks(low + self._origin, high + self._origin, size)
+        self._words = {value - self._origin: text for value, text in found}
         return [(1.0, list(self._words))]
 
     def tickStrings(self, values: list[float], _scale: float, _spacing: float) -> list[str]:

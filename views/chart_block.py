@@ -98,6 +98,8 @@ class ChartBlock(QWidget):
         """Show the sessions as a table beside the chart, or take it away."""
         self.table.setVisible(shown)
         if shown:
+            if self.chart.index < 0 and self._series is not None:
+                self.chart.choose(len(self._series.spots) - 1)
             self.table.choose(self.chart.index)
             self.table.setFocus()
         else:
@@ -157,7 +159,7 @@ class ChartBlock(QWidget):
             layout.setSpacing(self._theme.px(12))
         self.chart.setMinimumHeight(self._theme.px(200))
         self.bars.setFixedHeight(self._theme.px(104))
-        self.table.setMinimumWidth(self._theme.grid(40))
+        self.table.setMinimumWidth(self._theme.grid(46))
         self._keep_height()
 
     def _keep_height(self) -> None:

@@ -6,10 +6,12 @@ from collections.abc import Callable, Sequence
 from datetime import date
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, Qt, Signal
+from PySide6.QtGui import QFontMetrics
 from PySide6.QtWidgets import QComboBox, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from desktop.planning.trained_lines import TrainedLine
 from views import words
+from views.theme import Theme
 
 _LAST = Qt.ItemDataRole.UserRole + 1
 
@@ -19,12 +21,13 @@ class LineChoice(QComboBox):
 
     chosen = Signal(int)
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._theme = theme
         self.setProperty("kind", "title")
         self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         self.setAccessibleName(self.tr("Line"))
-        self.setItemDelegate(_WithLast(self))
+        self.setItemDelegate(_WithLast(theme, self))
         self.activated.connect(lambda _index: self._tell())
 
     @property
@@ -47,6 +50,7 @@ class LineChoice(QComboBox):
             last = words.short_day(trained.last, today) if trained.last else self.tr("not yet")
             self.setItemData(place, last, _LAST)
         self.setCurrentIndex(max(self.findData(line_id), 0))
+        self.view().setMinimumWidth(self.view().sizeHintForColumn(0) + self._theme.grid(4))
 
     def step(self, by: int) -> None:
         """Go to the next line of the list, or back."""
@@ -61,10 +65,16 @@ class LineChoice(QComboBox):
 
 
 class _WithLast(QStyledItemDelegate):
-    """Each line of the list with the day that it was last trained on."""
+    """Each line of the list with the day that it was last trained on, in the size of a list."""
+
+    def __init__(self, theme: Theme, parent: QWidget) -> None:
+        super().__init__(parent)
+        self._theme = theme
 
     def initStyleOption(
         self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
     ) -> None:
         super().initStyleOption(option, index)
+        option.font = self._theme.font()
+        option.fontMetrics = QFontMetrics(option.font)
         option.text = f"{option.text}{words.DOT}{index.data(_LAST)}"

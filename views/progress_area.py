@@ -53,7 +53,7 @@ class ProgressArea(WorkArea):
         self._lines: tuple[TrainedLine, ...] = ()
         self._wanted: dict[int, int] = {}
         self._measure: dict[int, str] = {}
-        self.lines = LineChoice()
+        self.lines = LineChoice(theme)
         self.detail = ElidedLabel(tone="muted")
         self.statement = Label(size="answer", wrap=True)
         self.measures = ChoiceRow(theme, self.tr("What is shown"), self)
@@ -278,8 +278,11 @@ class ProgressArea(WorkArea):
         """Measures and spans beside each other where there is room, else under each other."""
         wanted = self.measures.sizeHint().width() + self.spans.sizeHint().width()
         room = self.width() - 2 * self.theme.grid(3)
-        across = QBoxLayout.Direction.LeftToRight, QBoxLayout.Direction.TopToBottom
-        self._choices.setDirection(across[wanted > room])
+        narrow = wanted > room
+        ways = QBoxLayout.Direction
+        self._choices.setDirection(ways.TopToBottom if narrow else ways.LeftToRight)
+        sides = Qt.AlignmentFlag
+        self._choices.setAlignment(self.spans, sides.AlignLeft if narrow else sides.AlignRight)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

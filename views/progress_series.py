@@ -5,8 +5,9 @@ Days are ordinals. Nothing here knows how it is drawn.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 from enum import StrEnum
 from typing import Final
@@ -159,6 +160,74 @@ def series_of(progress: LineProgress, shown: Shown, unit: Unit) -> Series:
     )
 
 
+def cut(series: Series, first: float, last: float) -> Series:
+    """What of ``series`` lies on the days from first to last."""
+
+    def inside(day: float) -> bool:
+        return first <= day <= last
+
+    strips = [
+        replace(
+            mark,
+            first=max(mark.first, date.fromordinal(math.ceil(first))),
+            last=min(mark.last, date.fromordinal(math.floor(last))),
+        )
+        for mark in series.strips
+        if mark.first.toordinal() <= last and mark.last.toordinal() >= first
+    ]
+    return replace(
+        series,
+        spots=tuple(spot for spot in series.spots if inside(spot.day)),
+        trend=_cut_band(series.trend, first, last),
+        forecast=_cut_band(series.forecast, first, last),
+        strips=tuple(strips),
+        moments=tuple(moment for moment in series.moments if inside(moment.day)),
+        pains=tuple(mark for mark in series.pains if inside(mark.first.toordinal())),
+        body_mass=_cut_masses(series.body_mass, first, last),
+        weeks=tuple(
+            week
+            for week in series.weeks
+            if inside(week.first.toordinal()) and inside(week.first.toordinal() + 6)
+        ),
+    )
+
+
+def flattened(series: Series, low: float, high: float) -> Series:
+    """``series`` with bands and goals that keep to the values from low to high."""
+
+    def flat(band: Band | None) -> Band | None:
+        if band is None:
+            return None
+        lines = (np.clip(line, low, high) for line in (band.middle, band.low, band.high))
+        return Band(band.days, *lines)
+
+    return replace(
+        series,
+        trend=flat(series.trend),
+        forecast=flat(series.forecast),
+        goals=tuple(goal for goal in series.goals if low <= goal[0] <= high),
+    )
+
+
+def _cut_masses(
+    masses: tuple[Floats, Floats] | None, first: float, last: float
+) -> tuple[Floats, Floats] | None:
+    if masses is None:
+        return None
+    days, values = masses
+    kept = (days >= first) & (days <= last)
+    return (days[kept], values[kept]) if kept.any() else None
+
+
+def _cut_band(band: Band | None, first: float, last: float) -> Band | None:
+    if band is None or band.days[-1] < first or band.days[0] > last:
+        return None
+    ends = np.clip([first, last], band.days[0], band.days[-1])
+    days = np.union1d(ends, band.days[(band.days >= first) & (band.days <= last)])
+    lines = (np.interp(days, band.days, line) for line in (band.middle, band.low, band.high))
+    return Band(days, *lines)
+
+
 def step_line(days: Floats, values: Floats) -> tuple[Floats, Floats]:
     """A line that holds each value until the next day: two points for every step."""
     if days.size < 2:
@@ -299,9 +368,5 @@ def _body_mass(marks: Sequence[Mark], factor: float) -> tuple[Floats, Floats] | 
     entries = [mark for mark in marks if mark.kind is MarkKind.BODY_MASS]
     if not entries:
         return None
-    days = np.array([_ordinal(mark.first) for mark in entries], dtype=np.float64)
+    days = np.array([mark.first.toordinal() for mark in entries], dtype=np.float64)
     return days, np.array([mark.value * factor for mark in entries], dtype=np.float64)
-
-
-def _ordinal(day: date) -> int:
-    return day.toordinal()

@@ -17,7 +17,7 @@ from views.theme import Theme
 
 Index = QModelIndex | QPersistentModelIndex
 
-_DAY, _SET, _VALUE, _NOTE = range(4)
+_VALUE, _RESERVE = 1, 3
 _LEFT: Final = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 _RIGHT: Final = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 
@@ -36,7 +36,7 @@ class SpotModel(QAbstractTableModel):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._rows: tuple[Row, ...] = ()
-        self._headings: tuple[str, ...] = ("", "", "", "")
+        self._headings: tuple[str, ...] = ("",) * 5
 
     def set_rows(self, headings: tuple[str, ...], rows: tuple[Row, ...]) -> None:
         """Show other sessions."""
@@ -59,7 +59,7 @@ class SpotModel(QAbstractTableModel):
         if role == Qt.ItemDataRole.EditRole:
             return row.values[index.column()]
         if role == Qt.ItemDataRole.TextAlignmentRole:
-            return _RIGHT if index.column() == _VALUE else _LEFT
+            return _RIGHT if index.column() in (_VALUE, _RESERVE) else _LEFT
         return None
 
     def headerData(
@@ -73,7 +73,7 @@ class SpotModel(QAbstractTableModel):
         if role == Qt.ItemDataRole.DisplayRole:
             return self._headings[section]
         if role == Qt.ItemDataRole.TextAlignmentRole:
-            return _RIGHT if section == _VALUE else _LEFT
+            return _RIGHT if section in (_VALUE, _RESERVE) else _LEFT
         return None
 
 
@@ -86,6 +86,7 @@ class ProgressTable(QTableView):
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._theme = theme
+        self._quiet = False
         self.rows = SpotModel(self)
         self.setModel(self.rows)
         self.setAccessibleName(self.tr("Sessions of the chart"))
@@ -96,6 +97,7 @@ class ProgressTable(QTableView):
         self.setWordWrap(False)
         self.setProperty("kind", "quiet")
         self.verticalHeader().hide()
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.horizontalHeader().setHighlightSections(False)
         self.horizontalHeader().setStretchLastSection(True)
         self.selectionModel().currentRowChanged.connect(lambda now, _: self._took(now))
@@ -105,10 +107,8 @@ class ProgressTable(QTableView):
 
     def show_series(self, series: Series, names: dict[str, str], today: date) -> None:
         """Show the sessions of ``series``; ``names``: the variations by key."""
-        measure = measure_word(series.shown, bodyweight=series.bodyweight)
-        unit = axis_unit(series)
-        value = f"{measure}, {unit}" if unit else measure
-        headings = (self.tr("Day"), self.tr("Set"), value, self.tr("Note"))
+        value = axis_unit(series) or measure_word(series.shown, bodyweight=series.bodyweight)
+        headings = (self.tr("Day"), value, self.tr("Set"), self.tr("RIR"), self.tr("Note"))
         self.rows.set_rows(
             headings, tuple(_row(spot, series, names, today) for spot in series.spots)
         )
@@ -117,16 +117,16 @@ class ProgressTable(QTableView):
 
     def choose(self, index: int) -> None:
         """Stand on a session, without telling anybody (-1: on none)."""
-        self.selectionModel().blockSignals(True)
+        self._quiet = True
         if index < 0:
             self.clearSelection()
         else:
             self.selectRow(index)
-        self.selectionModel().blockSignals(False)
-        self.viewport().update()
+            self.scrollTo(self.rows.index(index, 0))
+        self._quiet = False
 
     def _took(self, index: QModelIndex) -> None:
-        if index.isValid():
+        if index.isValid() and not self._quiet:
             self.chosen.emit(index.row())
 
     def _space(self) -> None:
@@ -134,6 +134,8 @@ class ProgressTable(QTableView):
         heading.setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         self.verticalHeader().setDefaultSectionSize(self._theme.grid(3))
         self.resizeColumnsToContents()
+        for column in range(self.rows.columnCount()):
+            self.setColumnWidth(column, self.columnWidth(column) + self._theme.grid())
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.currentIndex().isValid():
@@ -144,11 +146,13 @@ class ProgressTable(QTableView):
 
 def _row(spot: Spot, series: Series, names: dict[str, str], today: date) -> Row:
     day = words.short_day(spot.best.day, today)
-    done = set_words(spot, series, names)
+    done = set_words(spot, series, names, reserve=False)
+    rir = spot.point.rir if spot.point is not None else spot.best.done.rir
+    reserve = "" if rir is None else words.number(rir, 1)
     if series.shown is Shown.VARIATION:
         value = series.values[int(spot.value)]
     else:
         whole = all(each.value == round(each.value) for each in series.spots)
         value = words.number(spot.value, 0) if whole else tenths(spot.value)
     note = "; ".join(asides(spot, series))
-    return Row((day, done, value, note), (spot.best.day, done, spot.value, note))
+    return Row((day, value, done, reserve, note), (spot.best.day, spot.value, done, rir, note))

@@ -23,6 +23,7 @@ from desktop.planning.progress import (
 )
 from desktop.training.exercises import LoadingKind, Measure
 from desktop.training.quantities import Unit
+from desktop.training.session import SetDone
 from desktop.training.trainee import AbsenceKind, GoalKind
 from views import words
 from views.progress_series import MANY_REPS, Series, Shape, Shown, Spot
@@ -116,7 +117,7 @@ def legend_text(series: Series) -> str:
         if Shape.RING in seen or Shape.HOLLOW_SQUARE in seen:
             parts.append(_hollow(series))
     if not all(spot.counted for spot in series.spots):
-        parts.append(translate("Progress", "paler: deload or pain, not in a trend"))
+        parts.append(translate("Progress", "paler: deload or pain, not counted"))
     if series.pains:
         parts.append(translate("Progress", "▲ pain"))
     return "   ".join(parts)
@@ -221,7 +222,7 @@ def _gain(statement: Statement) -> str:
 
 def tenths(value: float) -> str:
     """A number with one decimal, also where that is 0."""
-    text = words.number(round(value, 1) + 0.0, 1)
+    text = words.number(round(value, 6), 1)
     mark = QLocale().decimalPoint()
     return text if mark in text else f"{text}{mark}0"
 
@@ -248,7 +249,7 @@ def _best(progress: LineProgress, unit: Unit) -> str:
     best = _hardest(progress)
     text = translate("Progress", "Best so far ({day}): {done}.")
     return text.format(
-        done=_done_words(best, unit, names, bodyweight=bodyweight),
+        done=_done_words(best.done, unit, names, bodyweight=bodyweight),
         day=words.short_day(best.day, progress.today),
     )
 
@@ -331,35 +332,24 @@ def _pause(progress: LineProgress) -> str:
     return text.format(days=words.days((progress.today - last).days))
 
 
-def set_words(spot: Spot, series: Series, names: dict[str, str]) -> str:
-    """The set that the spot stands for."""
+def set_words(spot: Spot, series: Series, names: dict[str, str], *, reserve: bool = True) -> str:
+    """The set that a spot stands for; ``reserve``: with its repetitions in reserve."""
     if series.shown is Shown.ESTIMATE and spot.point is not None:
         point = spot.point
-        parts = [_amount_at(words.reps(point.reps), point.reps, point.added_g, series)]
-        parts.append(names.get(point.variation or "", point.variation or ""))
-        if point.rir is not None:
-            parts.append(_reserve(point.rir))
-        return ", ".join(part for part in parts if part)
-    return _done_words(spot.best, series.unit, names, bodyweight=series.bodyweight)
-
-
-def _amount_at(reps: str, count: int, load_g: int, series: Series) -> str:
-    if series.bodyweight:
-        return " ".join(part for part in (reps, words.added_load(load_g, series.unit)) if part)
-    return f"{count} {words.TIMES} {words.load(load_g, series.unit)}"
-
-
-def _done_words(best: BestSet, unit: Unit, names: dict[str, str], *, bodyweight: bool) -> str:
-    done = best.done
-    amount = words.hold(done.seconds) if done.seconds is not None else words.reps(done.reps or 0)
-    if bodyweight:
-        parts = [" ".join(p for p in (amount, words.added_load(done.load_g, unit)) if p)]
-        parts.append(names.get(done.variation or "", done.variation or ""))
+        done = SetDone(point.added_g, point.reps, variation=point.variation, rir=point.rir)
     else:
-        parts = [words.set_words(done, unit)]
-    if done.rir is not None:
-        parts.append(_reserve(done.rir))
-    return ", ".join(part for part in parts if part)
+        done = spot.best.done
+    said = _done_words(done, series.unit, names, bodyweight=series.bodyweight)
+    return f"{said}, {_reserve(done.rir)}" if reserve and done.rir is not None else said
+
+
+def _done_words(done: SetDone, unit: Unit, names: dict[str, str], *, bodyweight: bool) -> str:
+    if not bodyweight:
+        return words.set_words(done, unit)
+    amount = words.hold(done.seconds) if done.seconds is not None else words.reps(done.reps or 0)
+    loaded = " ".join(part for part in (amount, words.added_load(done.load_g, unit)) if part)
+    variation = names.get(done.variation or "", done.variation or "")
+    return ", ".join(part for part in (loaded, variation) if part)
 
 
 def _reserve(rir: float) -> str:
@@ -388,7 +378,7 @@ def asides(spot: Spot, series: Series) -> list[str]:
     if spot.point is not None and spot.point.test:
         said.append(translate("Progress", "a test"))
     if not spot.counted:
-        said.append(translate("Progress", "not in the trend"))
+        said.append(translate("Progress", "not counted"))
     return said
 
 
