@@ -29,7 +29,7 @@ from views.theme import Theme
 
 translate = QCoreApplication.translate
 
-_MARKS: Final[dict[Outcome, tuple[str, Tone]]] = {
+OUTCOME_MARKS: Final[dict[Outcome, tuple[str, Tone]]] = {
     Outcome.EXCEEDED: ("▲", "good"),
     Outcome.MET: ("●", "good"),
     Outcome.IMPROVED: ("▲", "accent"),
@@ -142,6 +142,7 @@ class OutcomeBlock(Block):
         self.editor.position_set.connect(self._set)
         self.editor.given_up.connect(self._close)
         self.body.addWidget(self.editor)
+        self.editor.show()
         self.editor.begin()
 
     def _set(self, position: Position, note: str) -> None:
@@ -217,7 +218,7 @@ def _day_text(outcome: LineOutcome, today: date) -> str:
 
 
 def _outcome_words(theme: Theme, outcome: Outcome | None) -> QWidget:
-    mark, tone = _MARKS.get(outcome, ("", "muted")) if outcome else ("", "muted")
+    mark, tone = OUTCOME_MARKS.get(outcome, ("", "muted")) if outcome else ("", "muted")
     words_of = outcome_text(outcome) if outcome else translate("Session", "not judged")
     holder = QWidget()
     row = QHBoxLayout(holder)

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from views.blocks import WordButton, rule
+from views.flow_layout import FlowLayout
 from views.key_word import KeyWord
 from views.theme import Theme
 
@@ -25,12 +26,12 @@ class OutcomeFoot(QWidget):
         self.undo = WordButton(self.tr("Undo saving"))
         self.remove = WordButton(self.tr("Remove the session"), tone="muted")
         self.next = KeyWord(self.tr("Next trainee"), "Ctrl+Return", strong=True)
-        row = QHBoxLayout()
+        between = QWidget()
+        between.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        row = FlowLayout()
         row.setSpacing(theme.grid())
-        for button in (self.back, self.undo, self.remove):
-            row.addWidget(button)
-        row.addStretch(1)
-        row.addWidget(self.next)
+        for widget in (self.back, self.undo, self.remove, between, self.next):
+            row.addWidget(widget)
         self._column = QVBoxLayout(self)
         self._line = QHBoxLayout()
         self._line.addWidget(rule())

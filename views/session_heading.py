@@ -31,7 +31,7 @@ class SessionHeading(QWidget):
         super().__init__(parent)
         self._theme, self._today = theme, today
         self.title = Label("", "title")
-        self.detail = ElidedLabel("", tone="muted")
+        self.detail = ElidedLabel(tone="muted")
         self.field = _DayField(self.tr("Day of the session"), today)
         self.today = WordButton(self.tr("Today"), tone="muted")
         self.today.setToolTip(self.tr("Today: Alt+Home"))
@@ -78,7 +78,7 @@ class SessionHeading(QWidget):
         if day.year != self._today.year:
             title = f"{title} {day.year}"
         self.title.setText(title)
-        self.detail.setText(detail)
+        self.detail.say(detail)
         self.field.set_day(day)
         self.today.setEnabled(day != self._today)
         self.all.setEnabled(can_fill)

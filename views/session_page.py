@@ -104,12 +104,12 @@ class SessionPage(Page):
     def show_draft(self, draft: SessionDraft, lines: tuple[int, ...] | None = None) -> None:
         """Show another text of the same lines (None: of all)."""
         self._draft = draft
-        had_focus = self._cell_with_focus() is not None
+        place = self.place if self._cell_with_focus() is not None else None
         for number in range(len(self.blocks)) if lines is None else lines:
             self.blocks[number].show_line(draft, number)
         self._line_up()
-        if had_focus and self._cell_with_focus() is None and self.place is not None:
-            self.go_to(self.place)
+        if place is not None and place != self._place_with_focus():
+            self.go_to(place)
         self._say()
 
     def go_to(self, place: CellPlace) -> bool:
@@ -192,6 +192,9 @@ class SessionPage(Page):
         sheet = self.blocks[place.line].sheet
         index = max(0, min(place.index, sheet.count - 1))
         return sheet.cell(index, place.row) or sheet.cell(index, Row.DONE)
+
+    def _place_with_focus(self) -> CellPlace | None:
+        return self.place if self._cell_with_focus() is not None else None
 
     def _cell_with_focus(self) -> SetCell | None:
         focus = QApplication.focusWidget()

@@ -151,7 +151,7 @@ def set_before(done: SetDone, asked: AskedSet | None, unit: Unit) -> str:
 def best_text(slot: SlotPlan, unit: Unit) -> str:
     """The best set so far, shortly; "" where nothing was done yet."""
     best = slot.best
-    if best is None:
+    if best is None or not best.amount:
         return ""
     amount = words.hold(best.seconds) if best.seconds is not None else f"{best.reps or 0}"
     if slot.exercise.loading is LoadingKind.BODYWEIGHT:

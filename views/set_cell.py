@@ -142,13 +142,18 @@ class SetCell(QLineEdit):
         command = _KEYS.get((modifiers, Qt.Key(event.key())))
         if command in (Command.UNTYPE, Command.RETYPE) and not self._may_step(command):
             return None
+        if event.key() == Qt.Key.Key_Space and self.text() and not self._all_selected():
+            return None  # within a text it is a space
         return command
+
+    def _all_selected(self) -> bool:
+        return self.hasSelectedText() and len(self.selectedText()) == len(self.text())
 
     def _leaves_by(self, event: QKeyEvent) -> Command | None:
         """Left and right move the text cursor, and on from either end."""
         if event.modifiers() & ~Qt.KeyboardModifier.KeypadModifier != _NONE:
             return None
-        whole = self.hasSelectedText() and len(self.selectedText()) == len(self.text())
+        whole = self._all_selected()
         at_end = not self.hasSelectedText() and self.cursorPosition() == len(self.text())
         at_start = not self.hasSelectedText() and self.cursorPosition() == 0
         if event.key() == Qt.Key.Key_Right and (whole or at_end):

@@ -149,6 +149,8 @@ class SlotSheet(QWidget):
         return None
 
     def _build(self) -> None:
+        for cell in self.cells.values():
+            cell.blockSignals(True)  # the cursor leaves them, which is nobody's doing
         while (item := self._grid.takeAt(0)) is not None:
             if (widget := item.widget()) is not None:
                 widget.hide()
@@ -161,6 +163,8 @@ class SlotSheet(QWidget):
             self._add_column(index)
         self._space()
         self._order_tabs()
+        for cell in self.cells.values():
+            cell.show()  # at once, so that the cursor can go there
 
     def _add_column(self, index: int) -> None:
         before, asked = _figure("muted"), _figure("accent")
