@@ -81,7 +81,7 @@ class SheetArea(WorkArea):
         self.field.set_day(self.day)
         self._title.setText(words.long_day(self.day))
         said = (plan.trainee.name, belongs_to(plan))
-        self._detail.setText(words.DOT.join(part for part in said if part))
+        self._detail.say(words.DOT.join(part for part in said if part))
         why = ""
         try:
             self.sheet = make_sheet(plan, Paper(self.papers.code))
@@ -181,7 +181,7 @@ class SheetArea(WorkArea):
     # How it is built
 
     def _build(self) -> None:
-        self._title, self._detail = Label("", "title"), ElidedLabel("", tone="muted")
+        self._title, self._detail = Label("", "title"), ElidedLabel(tone="muted")
         self.field = DateField(self.tr("Day of the sheet"), self.today)
         self._wrong = FieldError()
         self.field.bind_error(self._wrong)

@@ -133,11 +133,10 @@ class SheetType:
             line.setLineWidth(width)
             starts.append(line.textStart())
         layout.endLayout()
-        ends = [*starts[1:], len(text)]
-        lines = [_cut(text, a, b) for a, b in zip(starts, ends, strict=True)]
+        lines = [_cut(text, a, b) for a, b in zip(starts, [*starts[1:], None], strict=True)]
         if len(lines) <= most:
             return tuple(lines)
-        rest = _cut(text, starts[most - 1], len(text))
+        rest = _cut(text, starts[most - 1], None)
         return (*lines[: most - 1], self.elided(rest, role, width))
 
     def strip_fonts(self) -> StripFonts:
@@ -145,7 +144,7 @@ class SheetType:
         return StripFonts(self.font(Role.CELL), self.font(Role.CAPTION))
 
 
-def _cut(text: str, start: int, end: int) -> str:
-    """Characters as Qt counts them (in UTF-16 units)."""
+def _cut(text: str, start: int, end: int | None) -> str:
+    """A part of ``text`` by places as Qt counts them, in UTF-16 units."""
     units = text.encode("utf-16-le")
-    return units[2 * start : 2 * end].decode("utf-16-le", "replace").strip()
+    return units[2 * start : None if end is None else 2 * end].decode("utf-16-le").strip()
