@@ -14,13 +14,15 @@ from desktop.training.balance import Finding
 from desktop.training.exercises import Exercise
 from desktop.training.program import Program
 from desktop.training.volume import MARKS, Volume
+from views import words
 from views.balance_words import finding_text, patterns_text, proposal_text, ratio_text
 from views.blocks import Block, Label, WordButton
+from views.flow import FlowLayout
 from views.muscle_bars import MuscleBars, muscle_sets
 from views.severity_mark import SeverityMark
 from views.theme import Theme
 
-_MOST = 6
+_MOST = 5
 
 
 class BalanceBlock(Block):
@@ -52,11 +54,12 @@ class BalanceBlock(Block):
     ) -> None:
         """Show a phase's volume and what was found in it."""
         self._bars.show_sets(muscle_sets(volume))
-        text = self.tr("marks at {marks}: published")
+        text = self.tr("dotted: published marks at {marks}")
         self._marks.setText(text.format(marks=_listed_marks()))
         self._patterns.setText(patterns_text(volume) or self.tr("Nothing planned yet"))
         self._ratios.setText(ratio_text(volume) if volume.by_pattern else "")
         self._fill(program, found, exercises)
+        self.setVisible(bool(volume.by_pattern))
 
     def _fill(
         self, program: Program, found: Sequence[Finding], exercises: Mapping[str, Exercise]
@@ -67,17 +70,17 @@ class BalanceBlock(Block):
                 widget.deleteLater()
         top = Qt.AlignmentFlag.AlignTop
         for row, finding in enumerate(found[:_MOST]):
-            self._list.addWidget(SeverityMark(self._theme, "note"), row, 0, top)
+            mark = SeverityMark(self._theme, "note")
+            mark.setContentsMargins(0, self._theme.px(6), 0, 0)
+            self._list.addWidget(mark, row, 0, top)
             said = QWidget()
-            column = QVBoxLayout(said)
-            column.setContentsMargins(0, 0, 0, self._theme.px(4))
-            column.setSpacing(0)
-            column.addWidget(Label(finding_text(finding, exercises), wrap=True))
+            flow = FlowLayout(self._theme.px(10), 0, said, centred=True)
+            flow.addWidget(Label(finding_text(finding, exercises)))
             action = proposal_text(program, finding, exercises)
             if action:
                 button = WordButton(action, flush=True)
                 button.clicked.connect(lambda _on=False, f=finding: self.mended.emit(f))
-                column.addWidget(button)
+                flow.addWidget(button)
             self._list.addWidget(said, row, 1)
         more = len(found) - _MOST
         self._rest.setText(
@@ -127,7 +130,7 @@ class BalanceBlock(Block):
 
 
 def _listed_marks() -> str:
-    return " / ".join(str(mark.sets) for mark in MARKS)
+    return words.listed([words.number(mark.sets) for mark in MARKS])
 
 
 def _sources() -> str:

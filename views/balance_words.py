@@ -108,7 +108,7 @@ def patterns_text(volume: Volume) -> str:
 
 def ratio_text(volume: Volume) -> str:
     """Push against pull and upper against lower body, in words."""
-    return words.DOT.join(
+    text = words.DOT.join(
         (
             _against(translate("Balance", "push"), volume.push,
                      translate("Balance", "pull"), volume.pull),
@@ -116,6 +116,7 @@ def ratio_text(volume: Volume) -> str:
                      translate("Balance", "lower body"), volume.lower),
         )
     )  # fmt: skip
+    return f"{text[:1].upper()}{text[1:]}"
 
 
 def _against(one: str, first: float, other: str, second: float) -> str:

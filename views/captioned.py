@@ -72,6 +72,8 @@ class ChoiceBox(QComboBox):
             self.clear()
             for value, word in choices:
                 self.addItem(word, value)
+            wide = self.view().sizeHintForColumn(0) + 2 * self.fontMetrics().height()
+            self.view().setMinimumWidth(wide)
         self.choose(chosen)
 
     def choose(self, value: Any) -> None:

@@ -15,6 +15,7 @@ from desktop.training.quantities import Unit
 from views import words
 from views.blocks import Label
 from views.day_words import day_name
+from views.elided_label import ElidedLabel
 from views.exercise_finder import ExerciseFinder
 from views.slot_face import SlotFace
 from views.slot_row import RowAct, SlotRow, act_of, row_columns
@@ -43,7 +44,7 @@ class DayHead(QWidget):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setCursor(Qt.CursorShape.PointingHandCursor)
         self._name = Label("", "heading")
-        self._detail = Label(tone="muted")
+        self._detail = ElidedLabel(tone="muted")
         self._ahead = Label(size="small", tone="muted")
         self._row = QHBoxLayout(self)
         self._row.addWidget(self._name)
@@ -62,7 +63,7 @@ class DayHead(QWidget):
         detail = text.format(slots=slots, time=time) if count else self.tr("nothing planned yet")
         if face.day.weekday is None:
             detail = self.tr("{detail} · in turn").format(detail=detail)
-        self._detail.setText(detail)
+        self._detail.say(detail)
         self.setAccessibleName(f"{name}, {detail}")
         self.setAccessibleDescription(
             self.tr("Return edits the day, Alt with the arrows moves it, Delete removes it.")
@@ -142,6 +143,7 @@ class DayBlock(QFrame):
             self.tr("Add an exercise: part of its name, and 3 × 8-12 60 if you like"),
             self.tr("Add an exercise to this day"),
         )
+        self.finder.setProperty("kind", "quiet")
         self.finder.taken.connect(self.added)
         self.finder.left.connect(self.finder_left)
         self.finder.given_up.connect(lambda: self.finder_left.emit(-1))
@@ -150,8 +152,8 @@ class DayBlock(QFrame):
         self._column.addWidget(self.head)
         self._foot = QWidget()
         self._foot_row = QHBoxLayout(self._foot)
-        self._foot_row.addWidget(self.finder, 2)
-        self._foot_row.addStretch(3)
+        self._foot_row.addWidget(self.finder, 3)
+        self._foot_row.addStretch(2)
         self._column.addWidget(self._foot)
         theme.changed.connect(self._space)
         self._space()
@@ -160,6 +162,11 @@ class DayBlock(QFrame):
         """Show a day; ``exercises`` may be added."""
         self._face = face
         self.finder.offer(exercises, face.unit)
+        self.finder.setPlaceholderText(
+            self.tr("Add an exercise: part of its name, and 3 × 8-12 60 if you like")
+            if face.slots
+            else self.tr("Type part of an exercise's name, like squ 3 × 8-12 60: Return adds it")
+        )
         self.head.show_day(face)
         while len(self.rows) > len(face.slots):
             row = self.rows.pop()
@@ -198,7 +205,7 @@ class DayBlock(QFrame):
     def _space(self) -> None:
         inside = self._theme.grid(2)
         self._column.setContentsMargins(1, 0, 1, 0)
-        self._foot_row.setContentsMargins(inside, self._theme.px(8), inside, self._theme.px(12))
+        self._foot_row.setContentsMargins(inside, self._theme.px(4), inside, self._theme.px(6))
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

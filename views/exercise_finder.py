@@ -14,6 +14,7 @@ from PySide6.QtCore import (
     QRect,
     QSize,
     Qt,
+    QTimer,
     Signal,
 )
 from PySide6.QtGui import QFocusEvent, QFontMetrics, QKeyEvent, QPainter
@@ -87,6 +88,7 @@ class ExerciseFinder(QLineEdit):
             self._list.clicked.connect(lambda index: self._take(index.data(_EXERCISE)))
         self._list.offer(found)
         self._place()
+        QTimer.singleShot(0, self, self._place_again)  # the page may still be scrolling to us
 
     def _place(self) -> None:
         if self._list is None:
@@ -99,6 +101,10 @@ class ExerciseFinder(QLineEdit):
         self._list.setGeometry(QRect(top_left, QSize(wide, tall)))
         self._list.show()
         self._list.raise_()
+
+    def _place_again(self) -> None:
+        if self.candidates:
+            self._place()
 
     def _close(self) -> None:
         if self._list is not None:

@@ -7,10 +7,16 @@ from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget
 
 
 class FlowLayout(QLayout):
-    """Parts from left to right, line by line; ``across`` and ``down`` pixels between them."""
+    """Parts from left to right, line by line; ``across`` and ``down`` pixels between them.
 
-    def __init__(self, across: int, down: int, parent: QWidget | None = None) -> None:
+    ``centred``: parts of different heights share a middle, else a foot.
+    """
+
+    def __init__(
+        self, across: int, down: int, parent: QWidget | None = None, *, centred: bool = False
+    ) -> None:
         super().__init__(parent)
+        self._centred = centred
         self._items: list[QLayoutItem] = []
         self._across, self._down = across, down
         self.setContentsMargins(0, 0, 0, 0)
@@ -47,9 +53,9 @@ class FlowLayout(QLayout):
         for item in line:
             hint = item.sizeHint()
             width = min(hint.width() + (spare if item in growing else 0), inner.width())
-            item.setGeometry(
-                QRect(QPoint(x, y + tall - hint.height()), QSize(width, hint.height()))
-            )
+            spare_height = tall - hint.height()
+            top = y + (spare_height // 2 if self._centred else spare_height)
+            item.setGeometry(QRect(QPoint(x, top), QSize(width, hint.height())))
             x += width + self._across
 
     def addItem(self, item: QLayoutItem) -> None:

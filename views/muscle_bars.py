@@ -55,17 +55,16 @@ class MuscleBars(QWidget):
         self.update()
 
     def _said(self, sets: float) -> str:
-        """Where a number stands against the marks."""
-        least, most = MARKS[0].sets, MARKS[-1].sets
+        """What is said of a number under the first mark."""
+        least = MARKS[0].sets
         if sets == 0:
             return self.tr("none")
-        if sets < least:
-            return self.tr("under {count}").format(count=least)
-        return self.tr("{count} or more").format(count=most if sets >= most else least)
+        return self.tr("under {count}").format(count=least) if sets < least else ""
 
     def sizeHint(self) -> QSize:
         rows = max(1, len(self._shown))
-        return QSize(self._theme.px(360), self._theme.px(_ROW) * rows + self._theme.px(6))
+        top = round(QFontMetricsF(self._theme.font(TextSize.SMALL)).height()) + self._theme.px(4)
+        return QSize(self._theme.px(360), self._theme.px(_ROW) * rows + top)
 
     def minimumSizeHint(self) -> QSize:
         return QSize(self._theme.px(240), self.sizeHint().height())
@@ -77,22 +76,29 @@ class MuscleBars(QWidget):
         metrics = QFontMetricsF(small)
         painter.setFont(small)
         left = max((metrics.horizontalAdvance(muscle_word(m)) for m in Muscle), default=0) + 8
-        right = metrics.horizontalAdvance(self._said(1)) + self._theme.px(40)
+        right = metrics.horizontalAdvance(self._said(1)) + self._theme.px(56)
         room = max(40.0, self.width() - left - right)
         most = max([each.sets for each in self._shown] + [MARKS[-1].sets * 1.15])
         each_set = room / most
         tall = self._theme.px(_ROW)
-        self._draw_marks(painter, left, each_set, tall * len(self._shown))
+        top = metrics.height() + self._theme.px(2)
+        self._draw_marks(painter, left, each_set, top, top + tall * len(self._shown))
         for place, shown in enumerate(self._shown):
-            row = QRectF(0, place * tall, self.width(), tall)
+            row = QRectF(0, top + place * tall, self.width(), tall)
             self._draw_row(painter, row, shown, left, each_set)
         painter.end()
 
-    def _draw_marks(self, painter: QPainter, left: float, each_set: float, tall: float) -> None:
-        painter.setPen(QPen(self._theme.colour("muted"), 1, Qt.PenStyle.DotLine))
+    def _draw_marks(
+        self, painter: QPainter, left: float, each_set: float, top: float, foot: float
+    ) -> None:
+        muted = self._theme.colour("muted")
         for mark in MARKS:
             x = round(left + mark.sets * each_set) + 0.5
-            painter.drawLine(QPointF(x, 0), QPointF(x, tall))
+            painter.setPen(QPen(muted, 1, Qt.PenStyle.DotLine))
+            painter.drawLine(QPointF(x, top), QPointF(x, foot))
+            painter.setPen(muted)
+            place = QRectF(x - 30, 0, 60, top)
+            painter.drawText(place, Qt.AlignmentFlag.AlignCenter, words.number(mark.sets))
 
     def _draw_row(
         self, painter: QPainter, row: QRectF, shown: MuscleSets, left: float, each_set: float
@@ -108,10 +114,13 @@ class MuscleBars(QWidget):
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(colour("accent"))
         painter.drawRoundedRect(bar, 2, 2)
-        painter.setPen(colour("text"))
-        number = QRectF(bar.right() + self._theme.px(6), row.top(), 60, row.height())
         if shown.sets:
-            painter.drawText(number, left_middle, words.number(shown.sets, 1))
+            text = words.number(shown.sets, 1)
+            wide = QFontMetricsF(painter.font()).horizontalAdvance(text)
+            number = QRectF(bar.right() + self._theme.px(6), row.top() + 1, wide, row.height() - 2)
+            painter.fillRect(number.adjusted(-2, 0, 2, 0), colour("surface"))
+            painter.setPen(colour("text"))
+            painter.drawText(number, left_middle, text)
         said = self._said(shown.sets)
         under = shown.sets < MARKS[0].sets
         painter.setPen(colour("caution" if under and shown.sets else "muted"))

@@ -79,7 +79,7 @@ class PhaseLine(QWidget):
         gap = self._theme.px(_GAP)
         phases = self._program.phases
         whole = self.width() - gap * (len(phases) - 1)
-        least = min(self._theme.px(30), whole / max(1, len(phases)))
+        least = min(self._theme.px(50), whole / max(1, len(phases)))
         weeks = max(1, self._program.weeks)
         wide = [max(least, whole * phase.weeks / weeks) for phase in phases]
         over = sum(wide) - whole

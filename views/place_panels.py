@@ -9,7 +9,7 @@ from typing import Final
 
 from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout, QWidget
 
 from desktop.training.program import Phase, PhasePurpose, TrainingDay
 from desktop.training.program_edits import MOST_WEEKS
@@ -45,35 +45,42 @@ class PlacePanel(QFrame):
         line = QWidget()
         self.flow = FlowLayout(theme.px(10), theme.px(6), line)
         words_line = QWidget()
-        self._words = FlowLayout(theme.px(4), theme.px(2), words_line)
+        self._words = FlowLayout(theme.px(16), theme.px(2), words_line)
         self.buttons: dict[RowAct, WordButton] = {}
         self._column = QVBoxLayout(self)
-        for part in (line, self.error, words_line):
-            self._column.addWidget(part)
+        top = QHBoxLayout()
+        top.setSpacing(theme.px(12))
+        top.addWidget(line, 3)
+        top.addWidget(self.error, 2)
+        self._column.addLayout(top)
+        self._column.addWidget(words_line)
         for text, key, act in (
             (self.tr("Earlier"), keys[0], RowAct.MOVE_UP),
             (self.tr("Later"), keys[1], RowAct.MOVE_DOWN),
             (self.tr("Duplicate"), self.tr("Ctrl+D"), RowAct.DUPLICATE),
             (self.tr("Remove"), self.tr("Delete"), RowAct.REMOVE),
         ):
-            button = WordButton(f"{text}  {key}", tone="muted")
+            button = WordButton(f"{text}  {key}", tone="muted", flush=True)
             button.setAccessibleName(text)
             button.clicked.connect(lambda _on=False, act=act: self.acted.emit(act))
             self.buttons[act] = button
             self._words.addWidget(button)
-        close = WordButton(self.tr("Close  Esc"))
-        close.clicked.connect(self.closed)
-        self._words.addWidget(close)
+        self._close = WordButton(self.tr("Close  Esc"), flush=True)
+        self._close.clicked.connect(self.closed)
+        self._words.addWidget(self._close)
         theme.changed.connect(self._space)
         self._space()
 
     def add_word(self, button: WordButton) -> None:
-        """One more word at the end of the line."""
+        """One more word, before the one that closes."""
+        self._words.removeWidget(self._close)
         self._words.addWidget(button)
+        self._words.addWidget(self._close)
 
     def _space(self) -> None:
         inside = self._theme.grid(2)
-        self._column.setContentsMargins(inside, self._theme.px(6), inside, self._theme.px(8))
+        edge = self._theme.px(3) if self.property("kind") == "inset" else 0
+        self._column.setContentsMargins(inside - edge, self._theme.px(6), inside, self._theme.px(8))
         self._column.setSpacing(self._theme.px(4))
 
     def event(self, event: QEvent) -> bool:
@@ -106,11 +113,12 @@ class PhasePanel(PlacePanel):
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(theme, ("Alt+Left", "Alt+Right"), parent)
+        self.setProperty("kind", "block")
         for text, purpose in (
             (self.tr("Add a phase after it"), PhasePurpose.BUILD),
             (self.tr("Add a deload week after it"), PhasePurpose.DELOAD),
         ):
-            button = WordButton(text)
+            button = WordButton(text, flush=True)
             button.clicked.connect(lambda _on=False, p=purpose: self.added.emit(p))
             self.add_word(button)
         self._phase: Phase | None = None

@@ -11,9 +11,10 @@ from PySide6.QtWidgets import QCheckBox, QFrame, QHBoxLayout, QVBoxLayout, QWidg
 from desktop.training.program import Assignment, Program
 from desktop.training.trainee import Trainee
 from views import words
-from views.blocks import Label, MainButton, WordButton
+from views.blocks import MainButton, WordButton
 from views.captioned import Captioned
 from views.date_field import DateField
+from views.elided_label import ElidedLabel
 from views.flow import FlowLayout
 from views.number_fields import FieldError
 from views.program_shelf import days_words
@@ -62,11 +63,11 @@ class ProgramHead(QWidget):
         super().__init__(parent)
         self.name = TitleField(theme, self.tr("Name of the program"))
         self.name.setPlaceholderText(self.tr("Name"))
-        self._detail = Label(tone="muted")
+        self._detail = ElidedLabel(tone="muted")
         self.assign = WordButton("")
         self.end = WordButton(self.tr("End"), tone="muted")
         self.replace = WordButton(self.tr("Replace"), "Ctrl+H")
-        self.shelf = WordButton(self.tr("All programs"), "Ctrl+Shift+P")
+        self.shelf = WordButton(self.tr("Programs"), "F4")
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(theme.grid())
@@ -100,7 +101,7 @@ class ProgramHead(QWidget):
             )
             day = words.short_day(assignment.start, today)
             parts.append(text.format(name=trainee.name, day=day))
-        self._detail.setText(words.DOT.join(parts))
+        self._detail.say(words.DOT.join(parts))
         self.assign.setVisible(trainee is not None and assignment is None)
         if trainee is not None:
             self.assign.set_words(self.tr("Give to {name}").format(name=trainee.name))

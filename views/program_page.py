@@ -51,7 +51,7 @@ class ProgramPage(Page):
         self.day_panel = DayPanel(theme)
         self.slot_panel = SlotPanel(theme)
         self.days: list[DayBlock] = []
-        self.more = WordButton(self.tr("Add a training day"), "Ctrl+Shift+D")
+        self.more = WordButton(self.tr("Add a training day"), "Ctrl+Shift+D", flush=True)
         self.balance = BalanceBlock(theme)
         for part in (
             self.head,

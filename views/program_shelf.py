@@ -216,14 +216,18 @@ class ProgramShelf(Page):
         spoken = self.tr("Load the starter program {name}").format(name=program.name)
         button.setAccessibleName(spoken)
         button.clicked.connect(lambda: self.starter_taken.emit(program))
-        button.setMinimumWidth(self._theme.px(250))
         top = Qt.AlignmentFlag.AlignTop
-        row.addWidget(button, 0, top)
-        about = QVBoxLayout()
-        about.setSpacing(self._theme.px(2))
-        about.addWidget(Label(_length(ShelfEntry(program)), "small", "muted"))
-        about.addWidget(Label(program.about, wrap=True))
-        row.addLayout(about, 1)
+        left = QWidget()
+        left.setFixedWidth(self._theme.px(250))
+        named = QVBoxLayout(left)
+        named.setContentsMargins(0, 0, 0, 0)
+        named.setSpacing(0)
+        named.addWidget(button)
+        named.addWidget(Label(_length(ShelfEntry(program)), "small", "muted"))
+        row.addWidget(left, 0, top)
+        about = Label(program.about, wrap=True)
+        about.setContentsMargins(0, self._theme.px(4), 0, 0)
+        row.addWidget(about, 1, top)
         return part
 
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from typing import Final
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QSizePolicy, QWidget
 
 from desktop.training.exercises import Exercise, LoadingKind
@@ -27,6 +27,10 @@ from views.number_fields import FieldError, LoadField, NumberField, WholeField
 from views.rule_words import then_word, variable_name
 from views.theme import Theme
 
+_NAME: Final = 92
+_NUMBER: Final = 58
+_THEN: Final = 168
+_WIDE: Final = 720
 _MOST: Final = {Variable.SETS: 20, Variable.TEMPO: 60}
 
 
@@ -72,6 +76,8 @@ class RangeRow(QWidget):
         self.faster = WordButton(self.tr("Faster"), tone="muted")
         self.slower = WordButton(self.tr("Slower"), tone="muted")
         self.remove = WordButton(self.tr("Remove"), tone="muted")
+        self.faster.hide()
+        self.slower.hide()
         self._build()
         self._connect()
         self.show_range(ranged)
@@ -109,18 +115,22 @@ class RangeRow(QWidget):
                     field.set_grams(value)
                 else:
                     field.set_value(value)
-        choices = [(None, self._usual())]
+        usual = DEFAULT_WHEN_SLOWER[ranged.variable]
+        choices = [(None, then_word(usual))]
         offered = list(WhenSlower) if ranged.variable is Variable.REPS else [
             WhenSlower.RESET, WhenSlower.KEEP,
         ]  # fmt: skip
-        usual = DEFAULT_WHEN_SLOWER[ranged.variable]
         choices += [(each, then_word(each)) for each in offered if each is not usual]  # type: ignore[misc]
         chosen = None if ranged.when_slower is usual else ranged.when_slower
         self._then.offer(choices, chosen)
 
     def set_place(self, place: int, count: int) -> None:
         """Where it stands among the others: the slowest has nobody to follow."""
-        self._then.setEnabled(place < count - 1)
+        slowest = place == count - 1
+        self._then.setVisible(not slowest)
+        room = 3 * _NUMBER + 8 + (_THEN + 8 if slowest else 0)
+        for box in self._ends:
+            box.setFixedWidth(self._theme.px(room // 2))
         self.faster.setEnabled(place > 0)
         self.slower.setEnabled(place < count - 1)
 
@@ -135,10 +145,6 @@ class RangeRow(QWidget):
             wrong = str(error)
         self.error.setText(wrong)
         return None if wrong else ranged
-
-    def _usual(self) -> str:
-        usual = then_word(DEFAULT_WHEN_SLOWER[self.variable])
-        return self.tr("{what} (usual)").format(what=usual)
 
     def _made(self) -> VariableRange:
         then = self._then.choice
@@ -191,7 +197,7 @@ class RangeRow(QWidget):
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(self._theme.grid())
         name = Label(self._name)
-        name.setFixedWidth(self._theme.px(108))
+        name.setFixedWidth(self._theme.px(_NAME))
         row.addWidget(name)
         if self.variable is Variable.VARIATION:
             for what in (self.tr("easiest"), self.tr("hardest")):
@@ -200,17 +206,19 @@ class RangeRow(QWidget):
                     ChoiceBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
                 )
                 box.setMinimumContentsLength(12)
-                box.setFixedWidth(self._theme.px(107))
                 self._ends.append(box)
                 row.addWidget(box)
         else:
             for field in self._number_fields():
-                field.setFixedWidth(self._theme.px(69))
+                field.setFixedWidth(self._theme.px(_NUMBER))
                 field.bind_error(self.error)
                 self._fields.append(field)
                 row.addWidget(field)
-        self._then.setFixedWidth(self._theme.px(188))
+        self._then.setFixedWidth(self._theme.px(_THEN))
         row.addWidget(self._then)
+        policy = self._then.sizePolicy()
+        policy.setRetainSizeWhenHidden(not self._ends)
+        self._then.setSizePolicy(policy)
         for button in (self.faster, self.slower, self.remove):
             row.addWidget(button)
         self.error.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
@@ -244,6 +252,13 @@ class RangeRow(QWidget):
         self.faster.clicked.connect(lambda: self.moved.emit(-1))
         self.slower.clicked.connect(lambda: self.moved.emit(1))
         self.remove.clicked.connect(lambda: self.removed.emit())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Where there is little room the keys alone move the row."""
+        super().resizeEvent(event)
+        wide = self.width() >= self._theme.px(_WIDE)
+        self.faster.setVisible(wide)
+        self.slower.setVisible(wide)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         step = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1}.get(Qt.Key(event.key()), 0)
@@ -346,11 +361,11 @@ class _Headings(QWidget):
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(theme.grid())
         for text, width in (
-            (self.tr("Grows, fastest first"), 108),
-            (self.tr("from"), 69),
-            (self.tr("to"), 69),
-            (self.tr("by"), 69),
-            (self.tr("when a slower one moves"), 188),
+            (self.tr("Fastest first"), _NAME),
+            (self.tr("from"), _NUMBER),
+            (self.tr("to"), _NUMBER),
+            (self.tr("by"), _NUMBER),
+            (self.tr("when a slower one moves"), _THEN),
         ):
             label = Label(text, "small", "muted")
             label.setFixedWidth(theme.px(width))

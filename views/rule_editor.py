@@ -195,13 +195,16 @@ class RuleEditor(QWidget):
         top.addWidget(self._sentence, 1)
         column.addLayout(top)
         column.addWidget(self.ranges)
-        column.addWidget(self._more_words())
+        under = QHBoxLayout()
+        under.setSpacing(self._theme.px(12))
+        under.addWidget(self._more_words(), 1)
+        under.addWidget(self.error, 1)
+        column.addLayout(under)
         column.addWidget(self._sentences())
-        column.addWidget(self.error)
 
     def _more_words(self) -> QWidget:
         line = QWidget()
-        flow = FlowLayout(self._theme.px(4), self._theme.px(2), line)
+        flow = FlowLayout(self._theme.px(4), self._theme.px(2), line, centred=True)
         flow.addWidget(Label(self.tr("Let grow too:"), "small", "muted"))
         for variable in Variable:
             button = WordButton(variable_name(variable))
@@ -212,17 +215,17 @@ class RuleEditor(QWidget):
 
     def _sentences(self) -> QWidget:
         line = QWidget()
-        flow = FlowLayout(self._theme.grid(3), self._theme.px(6), line)
+        flow = FlowLayout(self._theme.px(14), self._theme.px(6), line, centred=True)
         percent = self.tr("%")
         parts = (
             (self.tr("A step when"), self._criterion, ""),
-            (self.tr("by"), self._over, self.tr("over")),
-            (self.tr("so many times in a row:"), self._sessions, ""),
-            (self.tr("Misses in a row before it gets easier:"), self._misses, ""),
-            (self.tr("then back with"), self._back_off, ""),
+            (self.tr("by"), self._over, self.tr("reps")),
+            ("", self._sessions, self.tr("in a row")),
+            (self.tr("After"), self._misses, self.tr("misses in a row")),
+            (self.tr("less"), self._back_off, ""),
             (self.tr("by"), self._percent, percent),
-            (self.tr("Sets:"), self._scheme, ""),
-            (self.tr("each lower by"), self._lower, percent),
+            (self.tr("Sets"), self._scheme, ""),
+            (self.tr("lower by"), self._lower, percent),
             (self.tr("Moves by"), self._leader, ""),
             (self.tr("at"), self._share, percent),
         )
@@ -235,7 +238,8 @@ class RuleEditor(QWidget):
         row = QHBoxLayout(phrase)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(self._theme.px(6))
-        row.addWidget(Label(before, "small", "muted"))
+        if before:
+            row.addWidget(Label(before, "small", "muted"))
         if isinstance(field, NumberField):
             field.setFixedWidth(self._theme.px(44))
             field.bind_error(self.error)

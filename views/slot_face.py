@@ -61,8 +61,10 @@ def slot_face(slot: Slot, seen: SlotOutlook, unit: Unit, today: date) -> SlotFac
 def slot_name(slot: Slot, seen: SlotOutlook) -> str:
     """The exercise with its line's name and the variation."""
     key = (seen.position or slot.start).variation
-    shown = variation_name(key, seen.around, seen.exercise)
-    return ", ".join(part for part in (seen.exercise.name, slot.line_name, shown) if part)
+    name, shown = seen.exercise.name, variation_name(key, seen.around, seen.exercise)
+    if shown.casefold().startswith(name.casefold()):
+        name, shown = shown[:1].upper() + shown[1:], ""
+    return ", ".join(part for part in (name, slot.line_name, shown) if part)
 
 
 def asks_text(slot: Slot, position: Position) -> str:

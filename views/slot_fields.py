@@ -68,9 +68,9 @@ class SlotFields(QWidget):
         start, rule = slot.start, slot.rule
         hold = scene.exercise.measure is Measure.HOLD
         total = rule.scheme.kind is SchemeKind.TOTAL
-        amount = self.tr("In all") if total else self.tr("Hold s") if hold else self.tr("Reps")
+        amount = self.tr("in all") if total else self.tr("hold s") if hold else self.tr("reps")
         self._parts[self.amount].caption.setText(amount)
-        self._parts[self.load].caption.setText(f"{self.tr('Load')} {scene.unit.value}")
+        self._parts[self.load].caption.setText(f"{self.tr('load')} {scene.unit.value}")
         self.load.set_unit(scene.unit)
         _show(self.sets, start.sets)
         _show(self.amount, start.amount)
@@ -151,10 +151,10 @@ class SlotFields(QWidget):
         line = QWidget()
         flow = FlowLayout(self._theme.px(10), self._theme.px(6), line)
         parts: tuple[tuple[str, QWidget, int, bool], ...] = (
-            (self.tr("Sets"), self.sets, 44, False),
-            (self.tr("Reps"), self.amount, 48, False),
-            (self.tr("Load"), self._load, 68, False),
-            (self.tr("Variation"), self.variation, 176, False),
+            (self.tr("Start: sets"), self.sets, 64, False),
+            (self.tr("reps"), self.amount, 48, False),
+            (self.tr("load"), self._load, 68, False),
+            (self.tr("variation"), self.variation, 176, False),
             (self.tr("In reserve"), self.reserve, 60, False),
             (self.tr("Rest"), self.rest, 56, False),
             (self.tr("Tempo"), self.tempo, 60, False),

@@ -98,7 +98,7 @@ class SlotPanel(QFrame):
 
     def _actions(self) -> QWidget:
         line = QWidget()
-        flow = FlowLayout(self._theme.px(4), self._theme.px(4), line)
+        flow = FlowLayout(self._theme.px(4), self._theme.px(4), line, centred=True)
         self.exchange.setFixedWidth(self._theme.px(220))
         flow.addWidget(self.exchange)
         for text, key, act in (
@@ -122,7 +122,10 @@ class SlotPanel(QFrame):
 
     def _space(self) -> None:
         inside = self._theme.grid(2)
-        self._column.setContentsMargins(inside, self._theme.px(6), inside, self._theme.px(10))
+        edge = self._theme.px(3) if self.property("kind") == "inset" else 0
+        self._column.setContentsMargins(
+            inside - edge, self._theme.px(6), inside, self._theme.px(10)
+        )
         self._column.setSpacing(self._theme.px(10))
 
     def event(self, event: QEvent) -> bool:

@@ -173,7 +173,7 @@ class SlotRow(QWidget):
         whole = QRectF(self.rect())
         if self.hasFocus() or self._open:
             painter.fillRect(whole, self._theme.colour("background"))
-        if self.hasFocus():
+        if self.hasFocus() or self._open:
             bar = QRectF(0, 0, self._theme.px(3), whole.height())
             painter.fillRect(bar, self._theme.colour("accent"))
         if not self._open:
