@@ -60,7 +60,7 @@ class ProgressArea(WorkArea):
         self.spans = ChoiceRow(theme, self.tr("Span"), self)
         self.table = ToggleWord(self.tr("Table"), "T", self)
         self.body_mass = ToggleWord(self.tr("Body mass"), "B", self)
-        self.saving = ChartSaving(self, record, self._what_to_save)
+        self.saving = ChartSaving(self, record, self.what_to_save)
         self.save = WordButton(self.tr("Save as…"), "Ctrl+S")
         self._assemble()
         self._connect()
@@ -87,8 +87,8 @@ class ProgressArea(WorkArea):
         self._column.addLayout(head)
         self._column.addWidget(self.statement)
         self._column.addLayout(self._choices)
-        self._empty = _NothingYet(self.theme)
-        self._page.body.addWidget(self._empty)
+        self.beginning = _NothingYet(self.theme)
+        self._page.body.addWidget(self.beginning)
         self._page.body.addWidget(self._shown, 1)
         self.outer.addWidget(self._page)
 
@@ -100,7 +100,7 @@ class ProgressArea(WorkArea):
         self.table.toggled.connect(self._toggle_table)
         self.body_mass.toggled.connect(self._toggle_body_mass)
         self.save.clicked.connect(lambda: self.saving.ask_how(self.save))
-        self._empty.area_wanted.connect(self.area_wanted)
+        self.beginning.area_wanted.connect(self.area_wanted)
         for key, by in (("Ctrl+PgDown", 1), ("Ctrl+PgUp", -1)):
             shortcut = QShortcut(QKeySequence(key), self)
             shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
@@ -128,11 +128,11 @@ class ProgressArea(WorkArea):
             return
         self._lines = trained_lines(self._history, self.today)
         trained = any(one.sessions for one in self._lines)
-        self._empty.setVisible(not trained)
+        self.beginning.setVisible(not trained)
         self._shown.setVisible(trained)
         if not trained:
             self.progress = None
-            self._empty.say(self._history.trainee.name, planned=bool(self._lines))
+            self.beginning.say(self._history.trainee.name, planned=bool(self._lines))
             return
         self.lines.show_lines(
             [one for one in self._lines if one.sessions],
@@ -247,7 +247,7 @@ class ProgressArea(WorkArea):
         if self.block is not None:
             self.block.chart.show_body_mass(shown)
 
-    def _what_to_save(self) -> Saved:
+    def what_to_save(self) -> Saved:
         from views.progress_picture import Picture
 
         progress, history, block = self.progress, self._history, self.block
