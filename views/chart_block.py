@@ -84,7 +84,8 @@ class ChartBlock(QWidget):
         self._series, self._names = series, names
         self.chart.show_series(series, names, weeks)
         self.bars.show_weeks(series.weeks)
-        self.table.show_series(series, names, self._today)
+        if not self.table.isHidden():
+            self.table.show_series(series, names, self._today)
         unit, legend = axis_unit(series), legend_text(series)
         self.legend.setText("   ".join(text for text in (unit, legend) if text))
         self._chose(-1)
@@ -98,6 +99,8 @@ class ChartBlock(QWidget):
         """Show the sessions as a table beside the chart, or take it away."""
         self.table.setVisible(shown)
         if shown:
+            if self._series is not None:
+                self.table.show_series(self._series, self._names, self._today)
             if self.chart.index < 0 and self._series is not None:
                 self.chart.choose(len(self._series.spots) - 1)
             self.table.choose(self.chart.index)
@@ -125,7 +128,8 @@ class ChartBlock(QWidget):
         return spots[self.chart.index].best.session_id if self.chart.index >= 0 else None
 
     def _chose(self, index: int) -> None:
-        self.table.choose(index)
+        if not self.table.isHidden():
+            self.table.choose(index)
         self.open.setEnabled(index >= 0)
         if self._series is None or index < 0:
             self.read_out.setText(

@@ -18,6 +18,9 @@ from views.theme import Theme
 Index = QModelIndex | QPersistentModelIndex
 
 _VALUE, _RESERVE = 1, 3
+_LOOKED_AT: Final = 100
+"""Rows that the width of a column is taken from."""
+
 _LEFT: Final = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 _RIGHT: Final = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 
@@ -97,6 +100,7 @@ class ProgressTable(QTableView):
         self.setWordWrap(False)
         self.setProperty("kind", "quiet")
         self.verticalHeader().hide()
+        self.horizontalHeader().setResizeContentsPrecision(_LOOKED_AT)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.horizontalHeader().setHighlightSections(False)
         self.horizontalHeader().setStretchLastSection(True)
@@ -109,8 +113,9 @@ class ProgressTable(QTableView):
         """Show the sessions of ``series``; ``names``: the variations by key."""
         value = axis_unit(series) or measure_word(series.shown, bodyweight=series.bodyweight)
         headings = (self.tr("Day"), value, self.tr("Set"), self.tr("RIR"), self.tr("Note"))
+        whole = all(spot.value == round(spot.value) for spot in series.spots)
         self.rows.set_rows(
-            headings, tuple(_row(spot, series, names, today) for spot in series.spots)
+            headings, tuple(_row(spot, series, names, today, whole) for spot in series.spots)
         )
         self._space()
         self.scrollToBottom()
@@ -144,7 +149,7 @@ class ProgressTable(QTableView):
             super().keyPressEvent(event)
 
 
-def _row(spot: Spot, series: Series, names: dict[str, str], today: date) -> Row:
+def _row(spot: Spot, series: Series, names: dict[str, str], today: date, whole: bool) -> Row:
     day = words.short_day(spot.best.day, today)
     done = set_words(spot, series, names, reserve=False)
     rir = spot.point.rir if spot.point is not None else spot.best.done.rir
@@ -152,7 +157,6 @@ def _row(spot: Spot, series: Series, names: dict[str, str], today: date) -> Row:
     if series.shown is Shown.VARIATION:
         value = series.values[int(spot.value)]
     else:
-        whole = all(each.value == round(each.value) for each in series.spots)
         value = words.number(spot.value, 0) if whole else tenths(spot.value)
     note = "; ".join(asides(spot, series))
     return Row((day, value, done, reserve, note), (spot.best.day, spot.value, done, rir, note))
