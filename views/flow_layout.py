@@ -9,7 +9,9 @@ Line = list[tuple[QLayoutItem, int]]
 
 
 class FlowLayout(QLayout):
-    """Items from left to right in lines. Those that expand share what is left of their line."""
+    """Items from left to right in lines. Those that expand share what is left of their line; a
+    line whose last item is aligned to the right ends at the right.
+    """
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -60,7 +62,7 @@ class FlowLayout(QLayout):
         top = room.top()
         for line in self._lines(room.width()):
             high = max(item.sizeHint().height() for item, _ in line)
-            left = room.left()
+            left = room.left() + _shift(line, room.width(), self.spacing())
             for item, wide in line:
                 if move:
                     size = QSize(wide, min(high, item.sizeHint().height()))
@@ -91,6 +93,15 @@ class FlowLayout(QLayout):
             return [(item, min(wide, width)) for item, wide in line]
         share = spare // len(growing)
         return [(item, wide + (share if item in growing else 0)) for item, wide in line]
+
+
+def _shift(line: Line, width: int, spacing: int) -> int:
+    """How far a line begins from the left: where its last item belongs to the right, so that it
+    ends there.
+    """
+    if not line[-1][0].alignment() & Qt.AlignmentFlag.AlignRight:
+        return 0
+    return max(0, width - sum(wide for _, wide in line) - spacing * (len(line) - 1))
 
 
 def _grows(item: QLayoutItem) -> bool:

@@ -7,6 +7,7 @@ from datetime import date
 from typing import Final
 
 from PySide6.QtCore import QCoreApplication, Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from desktop.planning.outcomes import Effect, LineOutcome
@@ -29,6 +30,7 @@ from views.theme import Theme
 
 translate = QCoreApplication.translate
 
+_WIDE: Final = 840
 OUTCOME_MARKS: Final[dict[Outcome, tuple[str, Tone]]] = {
     Outcome.EXCEEDED: ("▲", "good"),
     Outcome.MET: ("●", "good"),
@@ -115,21 +117,40 @@ class OutcomeBlock(Block):
         self.override.setAccessibleName(
             self.tr("{exercise}: set the next target otherwise").format(exercise=name.text())
         )
-        grid = QGridLayout()
-        grid.setHorizontalSpacing(theme.grid(2))
-        grid.setVerticalSpacing(theme.px(2))
-        grid.setColumnMinimumWidth(0, theme.px(220))
+        grid = self._grid = QGridLayout()
         grid.setColumnStretch(1, 3)
-        grid.setColumnStretch(2, 2)
         top = Qt.AlignmentFlag.AlignTop
         day = Label(_day_text(outcome, today), "small", "muted")
         day.setContentsMargins(0, 0, theme.px(7), 0)
         grid.addWidget(_stacked(theme, name, _outcome_words(theme, outcome.outcome)), 0, 0, top)
         grid.addWidget(_stacked(theme, change, why), 0, 1, top)
-        grid.addWidget(self.strip, 0, 2, top)
         grid.addWidget(_stacked(theme, self.override, day, right=True), 0, 3, top)
         self.body.addLayout(grid)
+        self._narrow: bool | None = None
+        self._fit()
+        theme.changed.connect(self._fit)
         self.override.clicked.connect(self._edit)
+
+    def _fit(self) -> None:
+        """The strip stands beside the words where there is room, else under them."""
+        px = self._theme.px
+        narrow = self.width() < px(_WIDE)
+        self._grid.setHorizontalSpacing(px(16))
+        self._grid.setVerticalSpacing(px(6))
+        self._grid.setColumnMinimumWidth(0, px(150 if narrow else 220))
+        if narrow is self._narrow:
+            return
+        self._narrow = narrow
+        self._grid.removeWidget(self.strip)
+        self._grid.setColumnStretch(2, 0 if narrow else 2)
+        if narrow:
+            self._grid.addWidget(self.strip, 1, 1, 1, 3)
+        else:
+            self._grid.addWidget(self.strip, 0, 2, Qt.AlignmentFlag.AlignTop)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit()
 
     def _edit(self) -> None:
         if self.editor is not None:

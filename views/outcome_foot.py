@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from views.blocks import WordButton, rule
@@ -32,6 +32,7 @@ class OutcomeFoot(QWidget):
         row.setSpacing(theme.grid())
         for widget in (self.back, self.undo, self.remove, between, self.next):
             row.addWidget(widget)
+        row.setAlignment(self.next, Qt.AlignmentFlag.AlignRight)
         self._column = QVBoxLayout(self)
         self._line = QHBoxLayout()
         self._line.addWidget(rule())

@@ -173,7 +173,9 @@ class SessionFoot(QWidget):
         note.setPlaceholderText(self.tr("Note on the session"))
         note.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self._bottom.addWidget(note)
-        self._bottom.addWidget(_together(px(2), self.more, self.save))
+        saving = _together(px(2), self.more, self.save)
+        self._bottom.addWidget(saving)
+        self._bottom.setAlignment(saving, Qt.AlignmentFlag.AlignRight)
         self._column.addLayout(self._bottom)
 
     def _actions(self) -> QWidget:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from datetime import date, timedelta
 from typing import Final
@@ -43,6 +43,7 @@ from views.outcome_foot import OutcomeFoot
 from views.record import MessageKind, Record
 from views.session_desk import Opened, SessionDesk
 from views.session_heading import SessionHeading
+from views.session_keys import session_keys
 from views.session_page import SessionPage
 from views.session_texts import plan_text
 from views.session_typing import SessionTyping
@@ -116,6 +117,15 @@ class SessionForm(WorkArea):
             self._show_outcomes()
         elif mine or clicked:
             self.typing.begin(place)
+
+    def show_session(self, session_id: int) -> None:
+        """Show one session of the trainee."""
+        session = self.record.repository.session(session_id)
+        self.open_day(session.day, session.id)
+
+    def keys(self) -> Sequence[tuple[str, str]]:
+        """What keys do here."""
+        return session_keys()
 
     def leave(self) -> None:
         """Keep what is typed."""

@@ -242,6 +242,9 @@ class SessionPage(Page):
             self.verticalScrollBar().setValue(top_at)
         elif top - spare < seen.top():
             self.verticalScrollBar().setValue(top - spare)
+        cell = self._cell_with_focus()
+        if cell is not None and block.height() > seen.height():
+            self.ensureWidgetVisible(cell, 0, 3 * cell.height())
 
     def _clear(self) -> None:
         self.blocks = []

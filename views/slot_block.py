@@ -169,7 +169,7 @@ class SlotBlock(QFrame):
         sheet = self.sheet.wanted_width(self._columns)
         if room >= px(WORDS_WIDTH + STRIP_WIDTH + 40) + sheet:
             shape = _Shape.WIDE
-        elif room >= px(WORDS_WIDTH + 16) + sheet:
+        elif room >= px(WORDS_WIDTH + 16) + self.sheet.wanted_width():
             shape = _Shape.STRIP_BELOW
         else:
             shape = _Shape.STACKED
