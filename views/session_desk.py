@@ -11,6 +11,7 @@ from datetime import date
 
 from PySide6.QtCore import QCoreApplication, QLocale
 
+from desktop.planning.cautions import cautions
 from desktop.planning.days import DayPlan, SlotPlan, day_plan_of
 from desktop.planning.history import History, read_history
 from desktop.planning.opened_draft import (
@@ -20,7 +21,8 @@ from desktop.planning.opened_draft import (
     slot_of_line,
     unplanned_draft,
 )
-from desktop.planning.outcomes import Effect, effect_of
+from desktop.planning.outcomes import Effect, LineOutcome, effect_of
+from desktop.planning.schedule import DAY
 from desktop.planning.session_days import latest_day
 from desktop.planning.session_draft import LineDraft, SessionDraft
 from desktop.planning.typed_cells import CellKind, load_text
@@ -31,11 +33,14 @@ from desktop.planning.typed_session import (
     session_of,
 )
 from desktop.training.exercises import Exercise
-from desktop.training.program import Line
+from desktop.training.position import Position
+from desktop.training.program import Line, Override
 from desktop.training.quantities import same_load
+from desktop.training.recovery import Caution
 from desktop.training.session import Session
 from desktop.training.trainee import BodyMass
 from views import words
+from views.caution_texts import caution_text
 from views.record import Record
 from views.session_texts import why_text
 
@@ -141,6 +146,34 @@ class SessionDesk:
         text = translate("Session", "Remove session of {name}, {day}")
         return self._record.remove(
             text.format(name=opened.history.trainee.name, day=day), opened.stored
+        )
+
+    def cautions_after(self, stored: Session) -> list[tuple[Caution, str]]:
+        """The cautions on what was just recorded, each with its sentence."""
+        repository, limits = self._record.repository, self._record.limits
+        trainee = repository.trainee(stored.trainee_id)
+        names = self._record.line_names(stored.trainee_id)
+        lines = {part.line_id for part in stored.lines}
+        # What is asked of a day rests on the days before it, so that today counts tomorrow.
+        the_day_after = max(stored.day, self._today) + DAY
+        return [
+            (each, caution_text(each, limits, trainee.unit, self._today, names(each.line_id)))
+            for each in cautions(repository, stored.trainee_id, the_day_after)
+            if stored.id in each.sessions or each.line_id in lines
+        ]
+
+    def override(self, opened: Opened, outcome: LineOutcome, position: Position, note: str) -> None:
+        """The coach's word on a line: it holds from the line's last session on."""
+        if outcome.line.id is None:
+            return
+        done = [(one.day, one.entry) for one, _ in opened.history.done(outcome.line.id)]
+        day, entry = max(done, default=(opened.draft.day, opened.draft.entry))
+        line = self._record.repository.line(outcome.line.id)
+        word = Override(day, position, note, entry + 1)
+        text = translate("Session", "Set {exercise} otherwise")
+        self._record.save(
+            text.format(exercise=outcome.exercise.name),
+            replace(line, overrides=(*line.overrides, word)),
         )
 
     def forget_undone(self, trainee_id: int) -> None:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import replace
 from datetime import date, timedelta
 from typing import Final
 
@@ -19,7 +18,6 @@ from PySide6.QtWidgets import (
 )
 
 from db.errors import StoreError
-from desktop.planning.cautions import cautions
 from desktop.planning.outcomes import Effect, LineOutcome, after_saving
 from desktop.planning.session_days import (
     due_next,
@@ -30,12 +28,8 @@ from desktop.planning.session_days import (
 )
 from desktop.planning.session_draft import SessionDraft
 from desktop.training.position import Position
-from desktop.training.program import Override
-from desktop.training.recovery import Caution
-from desktop.training.session import Session
 from desktop.training.trainee import Trainee
 from views.blocks import Label
-from views.caution_texts import caution_text
 from views.effect_panel import EffectPanel
 from views.general_caution import red_flags
 from views.next_time import NextTime
@@ -261,7 +255,7 @@ class SessionForm(WorkArea):
             return
         try:
             outcomes = after_saving(self.record.repository, stored)
-            told = self._cautions(stored)
+            told = self.desk.cautions_after(stored)
             following = self._next_due()
         except StoreError as error:
             self.record.reported(error)
@@ -272,24 +266,6 @@ class SessionForm(WorkArea):
         self._feet.setCurrentWidget(self.after)
         self._say_heading()
         self.outcomes.begin()
-
-    def _cautions(self, stored: Session) -> list[tuple[Caution, str]]:
-        """The cautions that rest on what was just recorded, each with its sentence."""
-        trainee = self.record.repository.trainee(stored.trainee_id)
-        names = self.record.line_names(stored.trainee_id)
-        lines = {part.line_id for part in stored.lines}
-        # What is asked of a day rests on the days before it, so that today counts tomorrow.
-        the_day_after = max(stored.day, self.today) + DAY
-        return [
-            (
-                each,
-                caution_text(
-                    each, self.record.limits, trainee.unit, self.today, names(each.line_id)
-                ),
-            )
-            for each in cautions(self.record.repository, stored.trainee_id, the_day_after)
-            if stored.id in each.sessions or each.line_id in lines
-        ]
 
     def _next_due(self) -> Trainee | None:
         return due_next(self.record.repository, self._day, self.trainee_id)
@@ -311,18 +287,8 @@ class SessionForm(WorkArea):
 
     def _override(self, outcome: LineOutcome, position: Position, note: str) -> None:
         """The coach's word: it holds from the last session of the line on."""
-        opened = self.typing.opened
-        if opened is None or outcome.line.id is None:
-            return
-        done = opened.history.done(outcome.line.id)
-        last = max(
-            ((session.day, session.entry) for session, _ in done),
-            default=(opened.draft.day, opened.draft.entry),
-        )
-        word = Override(last[0], position, note, last[1] + 1)
-        line = self.record.repository.line(outcome.line.id)
-        text = self.tr("Set {exercise} otherwise").format(exercise=outcome.exercise.name)
-        self.record.save(text, replace(line, overrides=(*line.overrides, word)))
+        if self.typing.opened is not None:
+            self.desk.override(self.typing.opened, outcome, position, note)
 
     def _remove(self) -> None:
         opened = self.typing.opened
