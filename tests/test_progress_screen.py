@@ -254,7 +254,7 @@ def test_lines_measures_and_spans_are_chosen_by_keys(
     qtbot.keyClick(block.chart, Qt.Key.Key_PageUp, Qt.KeyboardModifier.ControlModifier)
     assert list(area.measures.codes) == ["estimate", "load", "set"]
     qtbot.keyClick(block.chart, Qt.Key.Key_L)
-    assert area.detail.text() == "Stroke · highest load of a session"
+    assert area.detail.whole == "Stroke · highest load of a session"
     for key, code in ((Qt.Key.Key_1, "8"), (Qt.Key.Key_3, "52"), (Qt.Key.Key_4, "all")):
         qtbot.keyClick(block.chart, key)
         assert area.spans.code == code

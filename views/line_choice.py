@@ -5,9 +5,15 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from datetime import date
 
-from PySide6.QtCore import QModelIndex, QPersistentModelIndex, Qt, Signal
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QSize, Qt, Signal
 from PySide6.QtGui import QFontMetrics
-from PySide6.QtWidgets import QComboBox, QStyledItemDelegate, QStyleOptionViewItem, QWidget
+from PySide6.QtWidgets import (
+    QComboBox,
+    QSizePolicy,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QWidget,
+)
 
 from desktop.planning.trained_lines import TrainedLine
 from views import words
@@ -25,7 +31,8 @@ class LineChoice(QComboBox):
         super().__init__(parent)
         self._theme = theme
         self.setProperty("kind", "title")
-        self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
+        self.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
+        self.currentTextChanged.connect(lambda _text: self.updateGeometry())
         self.setAccessibleName(self.tr("Line"))
         self.setItemDelegate(_WithLast(theme, self))
         self.activated.connect(lambda _index: self._tell())
@@ -58,6 +65,14 @@ class LineChoice(QComboBox):
         if 0 <= place < self.count():
             self.setCurrentIndex(place)
             self._tell()
+
+    def sizeHint(self) -> QSize:
+        """As wide as the line shown, not as the longest of the list."""
+        wide = self.fontMetrics().horizontalAdvance(self.currentText())
+        return QSize(wide + self._theme.grid(4), super().sizeHint().height())
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(self._theme.grid(12), super().minimumSizeHint().height())
 
     def _tell(self) -> None:
         if self.line_id is not None:

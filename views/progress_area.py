@@ -220,7 +220,7 @@ class ProgressArea(WorkArea):
     def _say_detail(self, series: Series) -> None:
         assert self._history is not None
         parts = [self._history.trainee.name, self._detail(series)]
-        self.detail.setText(words.DOT.join(parts))
+        self.detail.say(words.DOT.join(parts))
 
     def _sentence(self) -> str:
         return self.statement.text()
@@ -259,7 +259,7 @@ class ProgressArea(WorkArea):
         unit = history.trainee.unit
         picture = Picture(
             title=name,
-            detail=self.detail.text(),
+            detail=self.detail.whole,
             sentence=self._sentence(),
             legend=block.legend.text(),
             bars_title=self.tr("Hard sets a week, done over planned"),

@@ -103,6 +103,11 @@ class Series:
     weeks: tuple[Week, ...] = ()
 
     @property
+    def counts(self) -> bool:
+        """Whether values are repetitions or seconds, which another load makes incomparable."""
+        return self.shown is Shown.HOLD or (self.shown is Shown.SET and self.bodyweight)
+
+    @property
     def days(self) -> Floats:
         """The day of each spot."""
         return np.array([spot.day for spot in self.spots], dtype=np.float64)
@@ -236,16 +241,16 @@ def step_line(days: Floats, values: Floats) -> tuple[Floats, Floats]:
 
 
 def broken_line(series: Series) -> tuple[Floats, Floats]:
-    """A line from session to session that breaks where another variation begins."""
+    """A line from session to session that breaks where another variation or load begins."""
     days: list[float] = []
     values: list[float] = []
-    before: str | None = None
+    before: tuple[str | None, int] | None = None
     for spot in series.spots:
-        variation = spot.best.done.variation
-        if days and variation != before:
+        counted_at = (spot.best.done.variation, spot.best.done.load_g)
+        if series.counts and days and counted_at != before:
             days.append(float(spot.day))
             values.append(np.nan)
-        before = variation
+        before = counted_at
         days.append(float(spot.day))
         values.append(spot.value)
     return np.array(days), np.array(values)

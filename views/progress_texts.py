@@ -275,6 +275,8 @@ def _missing(progress: LineProgress) -> str:
     if not counted:
         if progress.points:
             return translate("Progress", "Sessions of deload or pain make no trend.")
+        if all(best.top_g is None for best in progress.best_sets):
+            return translate("Progress", "Variations known by their order alone make no trend.")
         return translate("Progress", "Such sets give no estimate of the maximum, so no trend.")
     short = LEAST_POINTS - len(counted)
     if short == 1:
