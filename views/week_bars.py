@@ -49,7 +49,7 @@ class WeekBars(QWidget):
     def _redraw(self) -> None:
         self.plot.clear()
         self.plot.name_values(lambda *_: ())
-        self.plot.name_days(self._counts)
+        self.plot.name_days(self.counts)
         middles = np.array([each.first.toordinal() + _MIDDLE for each in self._weeks])
         planned = np.array([each.planned_sets for each in self._weeks], dtype=np.float64)
         done = np.array([each.hard_sets for each in self._weeks], dtype=np.float64)
@@ -65,7 +65,7 @@ class WeekBars(QWidget):
         most = max((max(week.hard_sets, week.planned_sets) for week in seen), default=0)
         self.plot.show_values(0, max(most, 1) * 1.05)
 
-    def _counts(self, first: float, last: float, pixels: float) -> Sequence[tuple[float, str]]:
+    def counts(self, first: float, last: float, pixels: float) -> Sequence[tuple[float, str]]:
         """The sets done under each bar; under every other one and so on where it gets narrow."""
         room = self.plot.text_width("00") + self._theme.px(4)
         every = max(1, int(np.ceil(room / (7 / max(last - first, 1) * pixels))))
