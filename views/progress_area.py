@@ -5,6 +5,7 @@ The answer in a sentence first, the picture after it.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date
 from typing import TYPE_CHECKING, Final
 
@@ -36,6 +37,7 @@ if TYPE_CHECKING:
 
 SPANS: Final[dict[str, int | None]] = {"8": 8, "16": 16, "52": 52, "all": None}
 USUAL_SPAN: Final = "16"
+_NATIVE: Final = QKeySequence.SequenceFormat.NativeText
 MEASURE_KEYS: Final = {"estimate": "E", "load": "L", "set": "S", "hold": "H", "variation": "V"}
 
 
@@ -162,6 +164,21 @@ class ProgressArea(WorkArea):
         else:
             self.draw()
         QTimer.singleShot(0, self._arrange)
+
+    def keys(self) -> Sequence[tuple[str, str]]:
+        """What keys do here."""
+        pages = [QKeySequence(key).toString(_NATIVE) for key in ("Ctrl+PgUp", "Ctrl+PgDown")]
+        return (
+            (self.tr("Previous and next line"), ", ".join(pages)),
+            (self.tr("What is shown"), ", ".join(MEASURE_KEYS.values())),
+            (self.tr("Span"), "1, 2, 3, 4"),
+            (self.tr("From session to session"), self.tr("Left, Right")),
+            (self.tr("First and last session"), self.tr("Home, End")),
+            (self.tr("Less and more of the time"), "+, −"),
+            (self.tr("Open the session"), self.tr("Enter")),
+            (self.tr("Table, body mass"), "T, B"),
+            (self.tr("Save as…"), QKeySequence("Ctrl+S").toString(_NATIVE)),
+        )
 
     def draw(self) -> None:
         """Draw the line and measure chosen; the first time, fetch the chart library."""
