@@ -128,6 +128,11 @@ def test_pain_is_told_and_strong_pain_stops(room: Room) -> None:
     assert LimitId.PAIN not in told(room, MONDAY + WEEK + DAY)
 
 
+def test_pain_of_today_is_told_today(room: Room) -> None:
+    room.train(MONDAY, sore(2))
+    assert told(room, MONDAY)[LimitId.PAIN]["pain"] == 2
+
+
 def test_an_override_far_above_what_was_done_is_told(room: Room) -> None:
     room.train(MONDAY)
     line = room.line("back-squat")

@@ -80,7 +80,15 @@ def cautions(repository: Repository, trainee_id: int, today: date) -> tuple[Caut
     Cautions that the coach set aside are left out while their evidence is the same.
     """
     history = read_history(repository, trainee_id)
-    return cautions_of(history, today, standings_in_use(history, today))
+    return cautions_of(history, today, standings_in_use(history, after_today(history, today)))
+
+
+def after_today(history: History, today: date) -> date:
+    """The day from which standings tell of all that is known: the next one where somebody has
+    trained ``today`` already, so that what was just typed is cautioned about at once.
+    """
+    trained = any(session.day == today for session in history.sessions)
+    return today + DAY if trained else today
 
 
 def dismissal(caution: Caution, trainee_id: int, day: date, why: str) -> DismissedCaution:

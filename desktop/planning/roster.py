@@ -9,7 +9,7 @@ from enum import StrEnum
 from typing import Final
 
 from db.repository import Repository
-from desktop.planning.cautions import cautions_of, standings_in_use
+from desktop.planning.cautions import after_today, cautions_of, standings_in_use
 from desktop.planning.history import History, read_history, read_library
 from desktop.planning.schedule import (
     DAY,
@@ -122,7 +122,8 @@ def roster_without_cautions(repository: Repository, today: date) -> tuple[Roster
 
 def entry_of(history: History, today: date) -> RosterEntry:
     """One trainee's entry from what was read."""
-    cautions = cautions_of(history, today, standings_in_use(history, today))
+    standings = standings_in_use(history, after_today(history, today))
+    cautions = cautions_of(history, today, standings)
     last = max((one.day for one in history.sessions if one.day <= today), default=None)
     done_today = last == today
     days = training_days(history, today if done_today else today - DAY)
