@@ -16,6 +16,7 @@ from views.theme import Scheme, Theme
 from views.work_areas import WORK_AREAS
 
 _SETTLE_MS = 60
+_ROUNDS = 3  # what is fetched in the first may still lay itself out in the next
 
 
 class ForgottenSettings:
@@ -50,7 +51,8 @@ def draw_all(
             window.roster.choose(entry.trainee.id)
         for key in screens or [entry.key for entry in WORK_AREAS]:
             window.show_area(key)
-            settle()
+            for _ in range(_ROUNDS):
+                settle()
             drawn.append(save(window, out / _name(key, dark, text_percent)))
     return tuple(drawn)
 

@@ -89,6 +89,8 @@ class ProgressArea(WorkArea):
         self._column.addLayout(head)
         self._column.addWidget(self.statement)
         self._column.addLayout(self._choices)
+        self._chart_place = QWidget()  # keeps the words at the top until the chart is there
+        self._column.addWidget(self._chart_place, 1)
         self.beginning = _NothingYet(self.theme)
         self._page.body.addWidget(self.beginning)
         self._page.body.addWidget(self._shown, 1)
@@ -202,7 +204,9 @@ class ProgressArea(WorkArea):
         block.offer(self.saving.actions)
         block.show_table(self.table.on)
         block.chart.body_mass_shown = self.body_mass.on
-        self._column.addWidget(block, 1)
+        self._column.replaceWidget(self._chart_place, block)
+        self._column.setStretchFactor(block, 1)
+        self._chart_place.deleteLater()
         return block
 
     def _offer_measures(self) -> None:
