@@ -1,0 +1,388 @@
+"""The optimum: the best week of the candidates, as a mixed-integer problem.
+
+Every condition may be missed at a price, so that there always is a best week; the price says in
+which order conditions give way. Only the minutes never give way.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Hashable, Iterable, Mapping
+from itertools import combinations
+from typing import Final
+
+from desktop.drafting.candidates import Candidate, nearly_equal
+from desktop.drafting.linear import Problem
+from desktop.drafting.pairing import may_pair, saved_a_round
+from desktop.drafting.prescription import Role, place_of
+from desktop.drafting.week import GROUPS, LEAST_SETS, MOST_RATIO, Taken, Wanted, WeekPlan
+from desktop.drafting.wishes import Aim, DraftWishes
+from desktop.training.exercises import Muscle, Pattern
+from desktop.training.schedule import TIMING, WEEK
+from desktop.training.volume import LEGS, MARKS, PULLS, PUSHES
+
+# Hard sets a muscle that are worth their time, and those that are enough, by level.
+_WANTED_SETS: Final = {
+    Aim.STRENGTH: (6, 8, 9),
+    Aim.SIZE: (8, MARKS[1].sets, 12),
+    Aim.SKILL: (5, 6, 7),
+}
+_MOST_SETS: Final = {
+    Aim.STRENGTH: (18, 20, 24),
+    Aim.SIZE: (20, 24, 28),
+    Aim.SKILL: (16, 18, 20),
+}
+_MOST_SLOTS: Final = (6, 7, 8)
+_MORE_IN_TURN: Final = 2
+_LEAST_SLOTS: Final = 3
+_MOST_SMALL: Final = {Aim.STRENGTH: 1, Aim.SIZE: 3, Aim.SKILL: 1}
+_VARIETY_PRICE: Final = (3.0, 1.5, 0.8)
+
+_OVER: Final = 100.0
+_MISSED: Final = 1000.0  # a condition of the wishes: coverage, marks, sessions a week, ratio
+_CLOSE: Final = 150.0
+_PATTERN: Final = 40.0
+_NO_SKILL: Final = 40.0
+_SHORT_DAY: Final = 60.0
+_LOPSIDED: Final = 4.0
+_SET_SHORT: Final = 3.0
+_SECOND_DAY: Final = 3.0
+_UNUSUAL_SET: Final = 0.6
+_A_SLOT: Final = 1.0
+_TOGETHER: Final = 2.5
+_PAIRING: Final = 1.5
+_LATE_SQUAT: Final = 0.05
+_FEW: Final = 3
+_DUST: Final = 1e-6
+
+
+def best_week(
+    choice: tuple[Candidate, ...],
+    wishes: DraftWishes,
+    wanted: Wanted,
+    *,
+    tight: bool = False,
+) -> WeekPlan:
+    """The best week of these candidates.
+
+    ``tight``: for wishes that are hard to meet. Slots may be done in turn, which saves time; what
+    must be met is met, or NoSolution raised; but the minutes may give way, by as little as can be,
+    so that the plan says how many it takes. What would merely be nice is left aside.
+    """
+    return _Week(choice, wishes, wanted, tight).solved()
+
+
+class _Week:
+    """The problem of one week. Variables: ("on", e, d), ("sets", e, d), ("sets", e), ("used", e),
+    ("pattern", p, d); what is missed: ("missed", what).
+    """
+
+    def __init__(
+        self,
+        choice: tuple[Candidate, ...],
+        wishes: DraftWishes,
+        wanted: Wanted,
+        tight: bool,
+    ) -> None:
+        self._choice = _fewer(choice) if tight else choice
+        self._wishes = wishes
+        self._wanted = wanted
+        self._tight = tight
+        self._level = place_of(wishes.level)
+        self._weekdays = wishes.training_weekdays
+        self._days = range(wishes.days)
+        self._problem = Problem()
+        self._pairs: list[tuple[Candidate, Candidate, float]] = []
+        self._add_choices()
+        if tight:
+            self._add_pairs()
+        self._add_patterns()
+        self._require_days()
+        self._require_groups()
+        self._require_muscles()
+        self._require_spacing()
+        self._require_variety()
+        self._require_balance()
+
+    def solved(self) -> WeekPlan:
+        """The week."""
+        values = self._problem.solve()
+        letters = self._letters(values)
+        days = tuple(
+            tuple(
+                Taken(one, round(values[("sets", one.key, day)]), letters.get((one.key, day), ""))
+                for one in self._choice
+                if values[("on", one.key, day)] > 0.5
+            )
+            for day in self._days
+        )
+        missed = tuple(
+            (str(name[1]), values[name])
+            for name in values
+            if isinstance(name, tuple) and name[0] == "missed" and values[name] > _DUST
+        )
+        return WeekPlan(days, missed, values.get("over", 0.0))
+
+    # What can be chosen
+
+    def _add_choices(self) -> None:
+        problem = self._problem
+        for one in self._choice:
+            key, asked = one.key, one.prescribed
+            problem.add(("used", key), 1.0, cost=self._soft(_VARIETY_PRICE[self._level]))
+            problem.add(("sets", key), asked.most, lower=asked.fewest, whole=True)
+            apart = problem.add(("unusual", key), asked.most, cost=self._soft(_UNUSUAL_SET))
+            problem.require({("sets", key): 1, apart: 1}, least=asked.usual)
+            problem.require({("sets", key): 1, apart: -1}, most=asked.usual)
+            for day in self._days:
+                price = _A_SLOT + one.price + self._day_price(one, day)
+                on = problem.choice(("on", key, day), cost=price)
+                sets = problem.add(("sets", key, day), asked.most)
+                problem.require({on: 1, ("used", key): -1}, most=0)
+                problem.require({sets: 1, on: -asked.most}, most=0)
+                problem.require({sets: 1, ("sets", key): -1}, most=0)
+                # One line has one number of sets, whatever the day.
+                problem.require({sets: 1, ("sets", key): -1, on: -asked.most}, least=-asked.most)
+            problem.require({("on", key, day): 1 for day in self._days}, most=3)
+
+    def _day_price(self, one: Candidate, day: int) -> float:
+        """Next to nothing: it tells days apart that else are alike."""
+        return _LATE_SQUAT * day if one.pattern is Pattern.SQUAT else 0.0
+
+    def _add_pairs(self) -> None:
+        """Slots done in turn: different muscles, none of them a heavy lift of the legs."""
+        for one, other in combinations(self._choice, 2):
+            if not may_pair(one, other) or (saves := saved_a_round(one, other)) <= 0:
+                continue
+            self._pairs.append((one, other, saves))
+            most = min(one.prescribed.most, other.prescribed.most)
+            for day in self._days:
+                pair = (one.key, other.key, day)
+                both = self._problem.choice(("pair", *pair), cost=_PAIRING)
+                rounds = self._problem.add(("rounds", *pair), most)
+                self._problem.require({rounds: 1, both: -most}, most=0)
+                for each in (one, other):
+                    self._problem.require({both: 1, ("on", each.key, day): -1}, most=0)
+                    self._problem.require({rounds: 1, ("sets", each.key, day): -1}, most=0)
+        for one in self._choice:
+            for day in self._days:
+                pairs: dict[Hashable, float] = {
+                    ("pair", a.key, b.key, day): 1.0
+                    for a, b, _ in self._pairs
+                    if one.key in (a.key, b.key)
+                }
+                if pairs:
+                    self._problem.require(pairs, most=1)
+
+    def _add_patterns(self) -> None:
+        """Whether a day trains a pattern."""
+        for pattern in self._patterns():
+            for day in self._days:
+                trained = self._problem.add(("pattern", pattern, day), 1.0)
+                on = self._on(day, self._of_pattern(pattern))
+                for name in on:
+                    self._problem.require({name: 1, trained: -1}, most=0)
+                self._problem.require({**on, trained: -1}, least=0)
+
+    # What is required
+
+    def _require_days(self) -> None:
+        change_over = TIMING.change_over_s / 60
+        over = self._problem.add("over", cost=_OVER) if self._tight else None
+        for day in self._days:
+            spent: dict[Hashable, float] = {}
+            for one in self._choice:
+                spent[("sets", one.key, day)] = one.minutes
+                spent[("on", one.key, day)] = change_over
+            for one, other, saves in self._pairs:
+                spent[("rounds", one.key, other.key, day)] = -saves
+            if over is not None:
+                spent[over] = -1.0
+            self._problem.require(spent, most=self._wishes.minutes)
+            slots = self._on(day, self._choice)
+            most = _MOST_SLOTS[self._level] + (_MORE_IN_TURN if self._tight else 0)
+            self._problem.require(slots, most=most)
+            self._missed("slots", slots, _LEAST_SLOTS, _SHORT_DAY, day)
+            self._missed("nothing", slots, 1, _MISSED, day)
+            small = self._on(day, self._of_pattern(Pattern.SINGLE_JOINT))
+            self._problem.require(small, most=_MOST_SMALL[self._wishes.aim])
+            if self._wishes.aim is Aim.SKILL:
+                skills = self._on(day, [one for one in self._choice if one.role is Role.SKILL])
+                self._problem.require(skills, most=2)
+                self._missed("skill", skills, 1, _NO_SKILL, day)
+
+    def _require_groups(self) -> None:
+        for group in self._wanted.groups:
+            trained = {
+                ("pattern", pattern, day): 1.0
+                for pattern in self._patterns()
+                if pattern in group
+                for day in self._days
+            }
+            name = ", ".join(sorted(group))
+            # Two patterns of one group on one day are one session of the group.
+            counted: dict[Hashable, float] = {}
+            for day in self._days:
+                here: dict[Hashable, float] = {key: 1.0 for key in trained if key[2] == day}
+                any_of = self._problem.add(("group", name, day), 1.0)
+                self._problem.require({**here, any_of: -1}, least=0)
+                for each in here:
+                    self._problem.require({each: 1, any_of: -1}, most=0)
+                counted[any_of] = 1.0
+            self._missed("group", counted, self._wanted.times, _MISSED, name)
+        for pattern in self._patterns():
+            if pattern is Pattern.SINGLE_JOINT:
+                continue
+            on_days: dict[Hashable, float] = {("pattern", pattern, day): 1.0 for day in self._days}
+            self._missed("pattern", on_days, 1, _PATTERN, pattern)
+            if pattern not in (Pattern.CARRY, Pattern.LUNGE):
+                self._missed("twice", on_days, self._wanted.times, _SECOND_DAY, pattern)
+
+    def _require_muscles(self) -> None:
+        wanted_sets = _WANTED_SETS[self._wishes.aim][self._level]
+        for muscle in Muscle:
+            sets = self._sets(muscle)
+            if not sets:
+                continue
+            self._problem.require(sets, most=_MOST_SETS[self._wishes.aim][self._level])
+            if muscle not in self._wanted.muscles:
+                continue
+            self._missed("sets", sets, LEAST_SETS, _MISSED, muscle)
+            self._missed("wanted", sets, wanted_sets, _SET_SHORT, muscle)
+            sessions: dict[Hashable, float] = {}
+            for day in self._days:
+                trains = self._on(day, [one for one in self._choice if muscle in one.shares])
+                any_of = self._problem.add(("muscle", muscle, day), 1.0)
+                self._problem.require({**trains, any_of: -1}, least=0)
+                sessions[any_of] = 1.0
+            self._missed("sessions", sessions, self._wanted.times, _MISSED, muscle)
+
+    def _require_spacing(self) -> None:
+        """A full day between days of one pattern; the muscles of legs, and of push and pull, too
+        where that costs nothing else.
+        """
+        for one, other in self._following():
+            for pattern in self._patterns():
+                if pattern is Pattern.SINGLE_JOINT:
+                    continue
+                close: dict[Hashable, float] = {
+                    ("pattern", pattern, day): -1.0 for day in (one, other)
+                }
+                self._missed("close", close, -1, _CLOSE, pattern, one, other)
+            for group in GROUPS[:4]:
+                if len(group) > 1:
+                    name = ", ".join(sorted(group))
+                    both: dict[Hashable, float] = {
+                        ("group", name, day): -1.0 for day in (one, other)
+                    }
+                    if all(key in self._problem for key in both):
+                        self._missed("tired", both, -1, _TOGETHER, name, one, other)
+
+    def _require_variety(self) -> None:
+        """No two nearly equal exercises on a day, and of one pattern two at most."""
+        for day in self._days:
+            for one, other in combinations(self._choice, 2):
+                if nearly_equal(one.exercise, other.exercise):
+                    pair: dict[Hashable, float] = {
+                        ("on", each.key, day): 1.0 for each in (one, other)
+                    }
+                    self._problem.require(pair, most=1)
+            for pattern in self._patterns():
+                if pattern is not Pattern.SINGLE_JOINT:
+                    on = self._on(day, self._of_pattern(pattern))
+                    self._problem.require(on, most=2)
+
+    def _require_balance(self) -> None:
+        """Pushes to pulls within the ratio either way; legs and upper body not far apart."""
+        pushes, pulls = self._of(PUSHES), self._of(PULLS)
+        legs = self._of(LEGS)
+        if pushes and pulls:
+            for many, few, name in ((pushes, pulls, "push"), (pulls, pushes, "pull")):
+                held = {**_scaled(few, MOST_RATIO), **_scaled(many, -1.0)}
+                self._missed("ratio", held, 0, _MISSED, name)
+                even = {**_scaled(few, 1.15), **_scaled(many, -1.0)}
+                self._missed("even", even, 0, _LOPSIDED, name)
+        if legs and (pushes or pulls):
+            upper = {**pushes, **pulls}
+            for many, few, ratio, name in ((upper, legs, 1.8, "upper"), (legs, upper, 1.2, "legs")):
+                even = {**_scaled(few, ratio), **_scaled(many, -1.0)}
+                self._missed("even", even, 0, _LOPSIDED, name)
+
+    # Shorthand
+
+    def _missed(
+        self, what: str, terms: Mapping[Hashable, float], least: float, price: float, *of: Hashable
+    ) -> None:
+        """The sum should reach ``least``; each unit short of it costs ``price``."""
+        must = price >= _MISSED
+        if self._tight and (must or price < _PATTERN):
+            if must:
+                self._problem.require(terms, least=least)
+            return
+        name = ("missed" if must else "short", " ".join((what, *map(str, of))))
+        short = self._problem.add(name, cost=price)
+        self._problem.require({**terms, short: 1.0}, least=least)
+
+    def _soft(self, price: float) -> float:
+        """A price that does not count where wishes are hard to meet."""
+        return 0.0 if self._tight else price
+
+    def _patterns(self) -> tuple[Pattern, ...]:
+        there = {one.pattern for one in self._choice}
+        return tuple(pattern for pattern in Pattern if pattern in there)
+
+    def _on(self, day: int, which: Iterable[Candidate]) -> dict[Hashable, float]:
+        return {("on", one.key, day): 1.0 for one in which}
+
+    def _of_pattern(self, pattern: Pattern) -> list[Candidate]:
+        return [one for one in self._choice if one.pattern is pattern]
+
+    def _sets(self, muscle: Muscle) -> dict[Hashable, float]:
+        return {
+            ("sets", one.key, day): one.shares[muscle]
+            for one in self._choice
+            if muscle in one.shares
+            for day in self._days
+        }
+
+    def _of(self, patterns: frozenset[Pattern]) -> dict[Hashable, float]:
+        return {
+            ("sets", one.key, day): 1.0
+            for one in self._choice
+            if one.pattern in patterns
+            for day in self._days
+        }
+
+    def _following(self) -> list[tuple[int, int]]:
+        return [
+            (one, other)
+            for one, other in combinations(self._days, 2)
+            if (self._weekdays[other] - self._weekdays[one]) % WEEK in (1, WEEK - 1)
+        ]
+
+    def _letters(self, values: Mapping[Hashable, float]) -> dict[tuple[str, int], str]:
+        """The letter of each pair, by exercise and day."""
+        letters: dict[tuple[str, int], str] = {}
+        for day in self._days:
+            found = 0
+            for one, other, _ in self._pairs:
+                if values[("pair", one.key, other.key, day)] > 0.5:
+                    letter = chr(ord("A") + found)
+                    found += 1
+                    letters[(one.key, day)] = letters[(other.key, day)] = letter
+        return letters
+
+
+def _fewer(choice: tuple[Candidate, ...]) -> tuple[Candidate, ...]:
+    """The first few of each pattern: pairs make many more ways to put them together."""
+    found: Counter[Pattern] = Counter()
+    kept: list[Candidate] = []
+    for one in choice:
+        found[one.pattern] += 1
+        if found[one.pattern] <= _FEW:
+            kept.append(one)
+    return tuple(kept)
+
+
+def _scaled(terms: Mapping[Hashable, float], by: float) -> dict[Hashable, float]:
+    return {name: weight * by for name, weight in terms.items()}
