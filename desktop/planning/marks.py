@@ -8,7 +8,7 @@ from enum import StrEnum
 
 from desktop.planning.history import History
 from desktop.planning.schedule import assignment_on, deload_windows, phase_spans
-from desktop.training.program import Line
+from desktop.training.program import Line, PhasePurpose
 
 
 class MarkKind(StrEnum):
@@ -57,6 +57,8 @@ def _program_marks(history: History) -> list[Mark]:
         for index, span in enumerate(phase_spans(assignment, program)):
             if assignment_on(history.assignments, span.first) != assignment:
                 continue
+            if index and span.phase.purpose is PhasePurpose.DELOAD:
+                continue  # its deload window says so already
             kind, label = (
                 (MarkKind.PHASE, span.phase.name) if index else (MarkKind.PROGRAM, program.name)
             )
