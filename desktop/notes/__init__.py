@@ -1,0 +1,1 @@
+"""Reading free-text notes: what somebody scribbled after training, as proposed sets."""

@@ -1,0 +1,1 @@
+"""The corpus of notes and what is measured on it."""
