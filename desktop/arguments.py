@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import Final
 
 from desktop.training.quantities import Unit
+from desktop.training.trainee import Experience
 
 WEEKDAYS: Final = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
 
@@ -86,6 +87,7 @@ def _work_arguments(verb: AddVerb) -> None:
             asked.add_argument("--json", action="store_true")
         else:
             asked.add_argument("--pdf", required=True, type=Path, metavar="FILE")
+    _draft_arguments(verb)
     listed = verb("roster", "who trained last when, and trains next when")
     listed.add_argument("--date", type=_day, metavar="DAY", help="seen from this day")
     listed.add_argument("--json", action="store_true")
@@ -93,6 +95,24 @@ def _work_arguments(verb: AddVerb) -> None:
     case.add_argument("file", type=Path)
     case.add_argument("--json", action="store_true")
     case.add_argument("--unit", choices=[unit.value for unit in Unit], help="of the text")
+
+
+def _draft_arguments(verb: AddVerb) -> None:
+    drafted = verb("draft", "draft a balanced program from wishes, as a program file")
+    drafted.add_argument("--days", required=True, type=int, metavar="N", help="a week, 1 to 6")
+    drafted.add_argument("--minutes", required=True, type=int, metavar="M", help="a session")
+    drafted.add_argument(
+        "--equipment", required=True, choices=["none", "dumbbell", "barbell", "mixed"]
+    )
+    drafted.add_argument("--level", required=True, choices=[level.value for level in Experience])
+    drafted.add_argument("--goal", required=True, choices=["strength", "size", "skill"])
+    drafted.add_argument(
+        "--avoid",
+        action="append",
+        metavar="WHAT",
+        help="a pattern, an exercise, a muscle or a word in names; may be given again",
+    )
+    drafted.add_argument("--out", required=True, type=Path, metavar="FILE")
 
 
 def _file_arguments(verb: AddVerb) -> None:

@@ -35,13 +35,22 @@ from desktop.entries import EntryError
 from desktop.planning.arrivals import Arrival, CannotTake, take_program, take_trainees
 from desktop.planning.assignments import CannotAssign, assign
 from desktop.planning.days import DayPlan, day_plan
+from desktop.planning.drafts import (
+    Aim,
+    EquipmentClass,
+    InvalidWish,
+    Relaxation,
+    Wish,
+    draft_program,
+    wishes_for_class,
+)
 from desktop.planning.roster import roster
 from desktop.training.asking import starting_state, target_on
 from desktop.training.quantities import Unit
 from desktop.training.reasons import Reason
 from desktop.training.replay import replay
 from desktop.training.state import Context
-from desktop.training.trainee import Trainee
+from desktop.training.trainee import Experience, Trainee
 
 AHEAD = timedelta(days=366)
 """So far ahead may the dates of a log lie; later ones are slips of the year."""
@@ -198,6 +207,28 @@ class Verbs:
             print(f"what was assigned before ends on {ended.ended}")
         print(f"{trainee.name} trains by {program.name} from {options.start} on")
 
+    def draft(self, options: Options) -> None:
+        """Draft a program from wishes, or say which wish to relax."""
+        path = _database_path(options)
+        with _opened(path if path.exists() else MEMORY, create=not path.exists()) as repository:
+            try:
+                wishes = wishes_for_class(
+                    repository,
+                    EquipmentClass(options.equipment),
+                    options.days,
+                    options.minutes,
+                    Experience(options.level),
+                    Aim(options.goal),
+                    tuple(options.avoid or ()),
+                )
+            except InvalidWish as error:
+                raise Wrong(str(error)) from None
+            drafted = draft_program(repository, wishes)
+        if drafted.program is None:
+            raise Wrong(f"no program meets all of this; {_relaxed(drafted.relaxations)}")
+        write_program(drafted.program, options.out)
+        print(f"{drafted.program.name}, {drafted.program.weeks} weeks, written to {options.out}")
+
     def targets(self, options: Options) -> None:
         """What a trainee is asked on a day, and why."""
         with self._data(options) as repository:
@@ -353,6 +384,18 @@ def _program_id(repository: Repository, name: str) -> int:
         known = [one.name for one in repository.programs()]
         raise Wrong(f"there is no program called {name!r}{_near(name, known)}")
     return program.id
+
+
+def _relaxed(relaxations: Sequence[Relaxation]) -> str:
+    """Which wish to relax, the smallest change first."""
+    words = {
+        Wish.MINUTES: "relax the minutes to {} a session",
+        Wish.DAYS: "relax the days to {} a week",
+        Wish.EQUIPMENT: "relax the equipment to {}",
+        Wish.AVOID: "relax what is to be avoided: allow {}",
+    }
+    said = [words[one.wish].format(one.to) for one in relaxations]
+    return ", or ".join(said) or "relax more than one wish"
 
 
 def _near(name: str, known: Iterable[str]) -> str:

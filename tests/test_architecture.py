@@ -47,7 +47,7 @@ MAY_IMPORT: dict[str, tuple[str, ...] | None] = {
     "desktop.catalogue": ("desktop.entries", "desktop.training"),
     "desktop.limits": ("desktop.entries", "desktop.training"),
     "desktop.notes": ("numpy", "rapidfuzz", "desktop.training"),
-    "desktop.drafting": ("numpy", "scipy", "desktop.training"),
+    "desktop.drafting": ("numpy", "scipy", "desktop.training", "desktop.drafting"),
     "desktop.planning": (
         "numpy",
         "rapidfuzz",
