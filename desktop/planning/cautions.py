@@ -1,56 +1,47 @@
-"""Cautions: every check of recovery on one trainee's record, without what was set aside."""
+"""Cautions: what speaks against asking more of a trainee on a day, without what was set aside.
+
+The record is first boiled down to a `Brief`, dated facts that rest on no particular day; here the
+cautions of one day are read from it. A brief that was kept gives the same as one drawn up anew.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import date, timedelta
-from itertools import pairwise
 from typing import Final
 
 from db.repository import Repository
-from desktop.planning.clearance import red_flags, uncleared_red_flag, uncleared_screening
-from desktop.planning.history import History, read_history
-from desktop.planning.progress import plateau_probability, points_of, surroundings_by_day, trend_of
+from desktop.planning.briefs import (
+    A_BREAK,
+    IN_USE,
+    MAJOR,
+    began_again,
+    brief_of,
+)
+from desktop.planning.briefs import standings_in_use as standings_in_use
+from desktop.planning.history import History, Library, read_history
+from desktop.planning.line_briefs import RECENT
 from desktop.planning.schedule import (
     DAY,
     WEEK,
-    deload_on,
     deload_windows,
     place_on,
-    slot_in_phase,
     training_days,
-    weekdays_of,
 )
 from desktop.planning.signals import deload_signals
-from desktop.planning.standing import LineKey, Standing, key_of, lines_of_slots, standings_on
-from desktop.planning.surroundings import trained_parts
+from desktop.planning.standing import LineKey, Standing
 from desktop.training import recovery
 from desktop.training.asking import untrained_days
+from desktop.training.brief import Brief, LineBrief, SessionBrief
 from desktop.training.deload import reactive_deload
-from desktop.training.demand import effective_load_g, position_demand
 from desktop.training.exercises import Muscle, Pattern
 from desktop.training.limits import Limit, LimitId, Severity
-from desktop.training.program import Line
-from desktop.training.reasons import ReasonCode
+from desktop.training.program import TrainingDay
 from desktop.training.recovery import Caution, HardDay, evidence_key, is_dismissed
-from desktop.training.schedule import frequency_done, frequency_planned
-from desktop.training.state import Step
-from desktop.training.trainee import DismissedCaution
-from desktop.training.volume import sets_done
+from desktop.training.state import DeloadDays
+from desktop.training.trainee import DeloadWindow, DismissedCaution
 from desktop.training.workload import daily_loads, monotony
-
-RECENT: Final = 4 * WEEK
-"""Steps and sessions further back are no longer looked at."""
-
-IN_USE: Final = 8 * WEEK
-"""A line trained within this time is in use, whatever the program says."""
-
-PLATEAU_SPAN: Final = 26 * WEEK
-"""How far back a plateau is looked for; the present slope hardly depends on what is older."""
-
-A_BREAK: Final = timedelta(days=10)
-"""So long without a session is as good as an easier week (common practice)."""
 
 HARD_SETS: Final = 2
 """So many working sets make a session hard for a pattern (common practice)."""
@@ -58,37 +49,18 @@ HARD_SETS: Final = 2
 SPACED: Final = frozenset(Pattern) - {Pattern.TRUNK, Pattern.SINGLE_JOINT}
 """Patterns whose hard sessions want a full day between them."""
 
-MAJOR: Final = (
-    Muscle.QUADRICEPS,
-    Muscle.HAMSTRINGS,
-    Muscle.GLUTES,
-    Muscle.CHEST,
-    Muscle.UPPER_BACK,
-    Muscle.LATS,
-    Muscle.SHOULDERS,
-    Muscle.TRUNK,
-)
-"""The major muscle groups that are to be trained twice a week."""
-
-_SEVERITIES: Final = (Severity.STOP, Severity.CAUTION, Severity.NOTE)
-_IDS: Final = tuple(LimitId)
+_SEVERITIES: Final = {one: place for place, one in enumerate(reversed(Severity))}
+_IDS: Final = {one: place for place, one in enumerate(LimitId)}
 
 
 def cautions(repository: Repository, trainee_id: int, today: date) -> tuple[Caution, ...]:
-    """What speaks against asking more of a trainee ``today``, the most serious first.
+    """What speaks against asking more of a trainee ``today``, the most serious first; a session of
+    that day counts.
 
     Cautions that the coach set aside are left out while their evidence is the same.
     """
     history = read_history(repository, trainee_id)
-    return cautions_of(history, today, standings_in_use(history, after_today(history, today)))
-
-
-def after_today(history: History, today: date) -> date:
-    """The day from which standings tell of all that is known: the next one where somebody has
-    trained ``today`` already, so that what was just typed is cautioned about at once.
-    """
-    trained = any(session.day == today for session in history.sessions)
-    return today + DAY if trained else today
+    return cautions_on(brief_of(history, today), history.library, today)
 
 
 def dismissal(caution: Caution, trainee_id: int, day: date, why: str) -> DismissedCaution:
@@ -96,35 +68,26 @@ def dismissal(caution: Caution, trainee_id: int, day: date, why: str) -> Dismiss
     return DismissedCaution(trainee_id, caution.limit, evidence_key(caution), day, why)
 
 
-def standings_in_use(history: History, day: date) -> dict[LineKey, Standing]:
-    """Where the lines stand that the phase of ``day`` asks for or that were trained lately."""
-    place = place_on(history, day)
-    lines: dict[LineKey, Line] = {}
-    if place is not None and place.phase is not None:
-        slots = [slot for planned in place.phase.days for slot in planned.slots]
-        for line in lines_of_slots(history, slots, place.assignment):
-            lines[key_of(line)] = line
-    lately = {
-        part.line_id
-        for session in history.sessions
-        if day - IN_USE <= session.day <= day
-        for part in session.lines
-    }
-    for line in history.lines:
-        if line.id in lately:
-            lines.setdefault(key_of(line), line)
-    return standings_on(history, day, lines.values())
-
-
 def cautions_of(
     history: History, today: date, standings: Mapping[LineKey, Standing]
 ) -> tuple[Caution, ...]:
     """The cautions of ``today`` from what was read and where the lines in use stand."""
-    desk = _Desk(history, today)
-    plateaus = _plateaus(desk, standings.values())
+    return cautions_on(brief_of(history, today, standings), history.library, today)
+
+
+def cautions_on(brief: Brief, library: Library, today: date) -> tuple[Caution, ...]:
+    """The cautions of ``today``, a day on which ``brief`` holds."""
+    desk = Desk.of(brief, library, today)
+    lines = lines_in_use(brief, today)
+    plateaus = {
+        line.line_id: line.plateau
+        for line in lines
+        if line.line_id is not None and line.plateau is not None and _is_recent(line.worked, today)
+    }
     found: list[Caution | None] = [
-        *_of_trainee(desk),
-        *(caution for standing in standings.values() for caution in _of_line(desk, standing)),
+        *(told.caution(library.limits) for told in brief.holds),
+        recovery.gap(desk.limit(LimitId.GAP), brief.last, today),
+        *(caution for line in lines for caution in _of_line(desk, line)),
         *(
             recovery.plateau(desk.limit(LimitId.PLATEAU), probability, line_id=line_id)
             for line_id, probability in plateaus.items()
@@ -135,178 +98,136 @@ def cautions_of(
         _reactive_deload(desk, plateaus),
         _monotonous(desk),
     ]
-    open_ones = [
-        c for c in found if c is not None and not is_dismissed(c, history.dismissed, today)
-    ]
-    return tuple(
-        sorted(open_ones, key=lambda c: (_SEVERITIES.index(c.severity), _IDS.index(c.limit)))
-    )
+    open_ones = [c for c in found if c is not None and not is_dismissed(c, brief.dismissed, today)]
+    return tuple(sorted(open_ones, key=_rank))
+
+
+def lines_in_use(brief: Brief, today: date) -> list[LineBrief]:
+    """The lines that the phase asks for or that were trained lately, and those that they follow."""
+    by_key = {(line.exercise, line.name): line for line in brief.lines}
+    used: dict[LineKey, LineBrief] = {}
+
+    def use(line: LineBrief) -> None:
+        key = (line.exercise, line.name)
+        if key in used:
+            return
+        used[key] = line
+        leader = by_key.get((line.exercise, line.follows)) if line.follows is not None else None
+        if leader is not None:
+            use(leader)
+
+    for line in brief.lines:
+        lately = line.last_seen is not None and today - line.last_seen <= IN_USE
+        if line.in_phase or lately:
+            use(line)
+    return list(used.values())
+
+
+def last_easier(history: History, today: date) -> date | None:
+    """The day on which training last began again after an easier span or a break, or began at
+    all; None without sessions.
+    """
+    again = began_again(sorted({one.day for one in history.sessions if one.day <= today}))
+    return easier_since(again, deload_windows(history), today)
+
+
+def easier_since(again: date | None, windows: Iterable[DeloadWindow], today: date) -> date | None:
+    """The later of ``again`` and the day after the last of the windows that are over."""
+    if again is None:
+        return None
+    return max((again, *(one.last + DAY for one in windows if one.last < today)))
 
 
 @dataclass(frozen=True, slots=True)
-class _Desk:
-    """What every check looks at."""
+class Desk:
+    """What every check looks at. ``history`` holds only what tells the schedule."""
 
-    history: History
+    brief: Brief
+    library: Library
     today: date
+    history: History
+    windows: tuple[DeloadWindow, ...]
+
+    @classmethod
+    def of(cls, brief: Brief, library: Library, today: date) -> Desk:
+        """The desk of one trainee on one day."""
+        history = schedule_of(brief, library)
+        return cls(brief, library, today, history, deload_windows(history))
 
     def limit(self, limit_id: LimitId) -> Limit:
-        return self.history.library.limits[limit_id]
+        return self.library.limits[limit_id]
 
     @property
-    def session_days(self) -> list[date]:
-        return [session.day for session in self.history.sessions if session.day <= self.today]
+    def eased(self) -> bool:
+        """Whether today lies in an easier span."""
+        return any(one.first <= self.today <= one.last for one in self.windows)
+
+    @property
+    def late(self) -> list[SessionBrief]:
+        """The sessions of the last four weeks."""
+        return [one for one in self.brief.sessions if self.today - RECENT < one.day <= self.today]
 
 
-def _of_trainee(desk: _Desk) -> list[Caution | None]:
-    history, today = desk.history, desk.today
-    trainee = history.trainee
-    flagged = uncleared_red_flag(history, today)
-    refused = uncleared_screening(history, today)
-    ids = tuple(s.id for s in red_flags(history, today) if s.day == flagged and s.id is not None)
-    return [
-        recovery.red_flag(desk.limit(LimitId.RED_FLAG), flagged, ids) if flagged else None,
-        recovery.clearance(desk.limit(LimitId.CLEARANCE), refused) if refused else None,
-        recovery.screening(desk.limit(LimitId.SCREENING), trainee.screened),
-        recovery.minor(desk.limit(LimitId.MINOR), trainee.birth_year, today),
-        recovery.older(desk.limit(LimitId.OLDER), trainee.birth_year, today),
-        recovery.load_incomplete(desk.limit(LimitId.LOAD_INCOMPLETE), trainee.activities_recorded),
-        recovery.gap(desk.limit(LimitId.GAP), max(desk.session_days, default=None), today),
-    ]
-
-
-def _of_line(desk: _Desk, standing: Standing) -> list[Caution | None]:
-    line_id = standing.line.id
-    reason = standing.target.reason
-    found = [_pain(desk, standing), _gap(desk, standing), *_last_step(desk, standing)]
-    if reason.code is ReasonCode.IN_BETWEEN:
-        limit = desk.limit(LimitId.EQUIPMENT_JUMP)
-        found.append(recovery.equipment_jump(limit, reason, line_id=line_id))
-    if reason.code is ReasonCode.COMPLETE and standing.state.position is not None:
-        limit = desk.limit(LimitId.RULE_COMPLETE)
-        found.append(recovery.rule_complete(limit, standing.state.position, line_id=line_id))
-    return found
-
-
-def _pain(desk: _Desk, standing: Standing) -> Caution | None:
-    state, line_id = standing.state, standing.line.id
-    if not state.sore and state.held is None:
-        return None
-    sore = [
-        (session, part)
-        for session, part in trained_parts(desk.history, standing.line)
-        if part.worst_pain and session.day <= desk.today
-    ]
-    ids = tuple(session.id for session, _ in sore[-1:] if session.id is not None)
-    if state.held is not None:
-        limit = desk.limit(LimitId.PAIN_HOLD)
-        return recovery.pain_hold(limit, state.held, line_id=line_id, sessions=ids)
-    session, part = sore[-1]
-    return recovery.pain(
-        desk.limit(LimitId.PAIN),
-        part.worst_pain,
-        session.day,
-        state.sore,
-        line_id=line_id,
-        sessions=ids,
+def schedule_of(brief: Brief, library: Library) -> History:
+    """As much of a history as tells which days are training days."""
+    trainee_id = brief.trainee.id
+    assert trainee_id is not None
+    return History(
+        brief.trainee,
+        library,
+        assignments=brief.assignments,
+        sessions=tuple(turn.as_session(trainee_id) for turn in brief.turns),
+        deloads=brief.deloads,
+        absences=brief.absences,
     )
 
 
-def _gap(desk: _Desk, standing: Standing) -> Caution | None:
+def _of_line(desk: Desk, line: LineBrief) -> list[Caution | None]:
+    limits = desk.library.limits
+    told = [line.pain] if line.pain is not None else []
+    if _is_recent(line.stepped, desk.today):
+        told += line.step
+    if line.asks and not desk.eased and not _waited(desk, line):
+        told += line.asks
+    return [_gap(desk, line), *(one.caution(limits) for one in told)]
+
+
+def _gap(desk: Desk, line: LineBrief) -> Caution | None:
     """A line of the phase that was left out while others were trained; a gap of everything is
     said once, for the trainee.
     """
-    limit, last = desk.limit(LimitId.GAP), standing.state.last_trained
-    trained = max(desk.session_days, default=None)
-    if last is None or trained is None or (desk.today - trained).days >= limit.threshold:
+    limit, last, trained = desk.limit(LimitId.GAP), line.last_trained, desk.brief.last
+    if not line.in_phase or last is None or trained is None:
         return None
-    place = place_on(desk.history, desk.today)
-    if place is None or place.phase is None:
+    if (desk.today - trained).days >= limit.threshold:
         return None
-    if slot_in_phase(place.phase, *key_of(standing.line)) is None:
-        return None
-    days = untrained_days(last, desk.today, standing.state.deloads)
+    days = _untrained(desk, last)
     since = desk.today - timedelta(days=days)
-    return recovery.gap(limit, max(last, since), desk.today, line_id=standing.line.id)
+    return recovery.gap(limit, max(last, since), desk.today, line_id=line.line_id)
 
 
-def _last_step(desk: _Desk, standing: Standing) -> list[Caution | None]:
-    """The step that the line stands on, if it is recent and demand really rose too fast.
-
-    A line that follows another has no steps of its own to be told of.
-    """
-    if standing.state.rule.follow is not None:
-        return []
-    step = _standing_step(standing)
-    if step is None or step.before is None or step.after is None or desk.today - step.day > RECENT:
-        return []
-    line_id = standing.line.id
-    ids = (step.session_id,) if step.session_id is not None else ()
-    around, scheme = standing.state.surroundings, standing.state.rule.scheme
-    found = [
-        recovery.several_at_once(
-            desk.limit(LimitId.SEVERAL_AT_ONCE),
-            step.before,
-            step.after,
-            step.day,
-            scale=[each.key for each in around.scale],
-            line_id=line_id,
-            sessions=ids,
-        )
-    ]
-    limit = desk.limit(LimitId.LOAD_STEP)
-    old, new = (position_demand(at, scheme, around) for at in (step.before, step.after))
-    before, after = (
-        effective_load_g(at.load_g, at.variation, around) for at in (step.before, step.after)
-    )
-    if old and new and new > old * (1 + limit.threshold) and before and after:
-        found.append(
-            recovery.load_step(limit, before, after, step.day, line_id=line_id, sessions=ids)
-        )
-    return found
+def _waited(desk: Desk, line: LineBrief) -> bool:
+    """Whether the line waited so long that less is asked of it."""
+    since = max((day for day in (line.last_trained, line.vouched) if day), default=None)
+    repeats = desk.library.settings.progression.gap_repeat_days
+    return since is not None and _untrained(desk, since) >= repeats
 
 
-def _standing_step(standing: Standing) -> Step | None:
-    """The last step that moved the line, if it has stood there since."""
-    moved = [step for step in standing.replay.steps if step.before != step.after]
-    return moved[-1] if moved and moved[-1].after == standing.state.position else None
+def _untrained(desk: Desk, since: date) -> int:
+    spans = (DeloadDays(one.first, one.last) for one in desk.windows)
+    return untrained_days(since, desk.today, spans)
 
 
-def _plateaus(desk: _Desk, standings: Iterable[Standing]) -> dict[int, float]:
-    """The probability of a plateau of each line that has a trend."""
-    history, settings = desk.history, desk.history.library.settings
-    found: dict[int, float] = {}
-    for standing in standings:
-        line = standing.line
-        done = [
-            (session, part)
-            for session, part in trained_parts(history, line)
-            if desk.today - PLATEAU_SPAN < session.day <= desk.today
-        ]
-        if line.id is None or not done or desk.today - done[-1][0].day > RECENT:
-            continue
-        around = surroundings_by_day(history, line, [session.day for session, _ in done])
-        trend = trend_of(points_of(history, line, done, around), settings)
-        if trend is not None and trend.long_enough:
-            found[line.id] = plateau_probability(trend, settings)
-    return found
-
-
-def _too_close(desk: _Desk) -> tuple[Caution, ...]:
+def _too_close(desk: Desk) -> tuple[Caution, ...]:
     """Hard days of a pattern without a full day between, done in the last two weeks or, where
     those were well spaced, planned in the next.
     """
     limit = desk.limit(LimitId.TOO_CLOSE)
     done: dict[Pattern, list[HardDay]] = {}
-    for session in desk.history.sessions:
-        if not desk.today - 2 * WEEK < session.day <= desk.today:
+    for session in desk.late:
+        if session.day <= desk.today - 2 * WEEK:
             continue
-        sets: dict[Pattern, int] = {}
-        for part in session.lines:
-            pattern = desk.history.library.exercises[part.exercise].pattern
-            if not part.deload:
-                sets[pattern] = sets.get(pattern, 0) + sets_done(part)
-        for pattern, count in sets.items():
+        for pattern, count in session.hard:
             if count >= HARD_SETS and pattern in SPACED:
                 done.setdefault(pattern, []).append(HardDay(session.day, session.id))
     found = recovery.too_close(limit, done)
@@ -315,92 +236,85 @@ def _too_close(desk: _Desk) -> tuple[Caution, ...]:
     return (*found, *(caution for caution in planned if caution["pattern"] not in said))
 
 
-def _planned_days(desk: _Desk) -> dict[Pattern, list[HardDay]]:
+def _planned_days(desk: Desk) -> dict[Pattern, list[HardDay]]:
     planned: dict[Pattern, list[HardDay]] = {}
     for day, training_day in training_days(desk.history, desk.today - DAY):
         if day >= desk.today + WEEK + DAY:
             break
-        if deload_on(desk.history, day):
+        if any(one.first <= day <= one.last for one in desk.windows):
             continue
-        sets: dict[Pattern, int] = {}
-        for slot in training_day.slots:
-            pattern = desk.history.library.exercises[slot.exercise].pattern
-            sets[pattern] = sets.get(pattern, 0) + slot.start.sets
-        for pattern, count in sets.items():
-            if count >= HARD_SETS and pattern in SPACED:
-                planned.setdefault(pattern, []).append(HardDay(day))
+        for pattern in _hard_patterns(training_day, desk.library):
+            planned.setdefault(pattern, []).append(HardDay(day))
     return planned
 
 
-def _too_seldom(desk: _Desk) -> Caution | None:
-    """By the program's week where there is one, else by the last four weeks done."""
-    history = desk.history
-    birth_year = history.trainee.birth_year
-    if recovery.minor(desk.limit(LimitId.MINOR), birth_year, desk.today) is not None:
+def _hard_patterns(training_day: TrainingDay, library: Library) -> list[Pattern]:
+    sets: dict[Pattern, int] = {}
+    for slot in training_day.slots:
+        pattern = library.exercises[slot.exercise].pattern
+        sets[pattern] = sets.get(pattern, 0) + slot.start.sets
+    return [p for p, count in sets.items() if count >= HARD_SETS and p in SPACED]
+
+
+def _too_seldom(desk: Desk) -> Caution | None:
+    """By the last four weeks done, where no program says what is planned (see `Brief.holds`)."""
+    brief, today = desk.brief, desk.today
+    if recovery.minor(desk.limit(LimitId.MINOR), brief.trainee.birth_year, today) is not None:
         return None
-    exercises = history.library.exercises
-    place = place_on(history, desk.today)
+    place = place_on(desk.history, today)
     if place is not None and place.phase is not None:
-        days = weekdays_of(history, place)
-        times = frequency_planned(place.phase, exercises, float(len(days)) if days else None)
-    else:
-        recent = [s for s in history.sessions if desk.today - RECENT < s.day <= desk.today]
-        if not recent or min(desk.session_days) > desk.today - RECENT:
-            return None
-        times = frequency_done(recent, exercises, weeks=RECENT / WEEK)
-    return recovery.too_seldom(
-        desk.limit(LimitId.TOO_SELDOM),
-        {muscle: times.by_muscle.get(muscle, 0.0) for muscle in MAJOR},
-        planned=place is not None and place.phase is not None,
-    )
+        return None
+    late = desk.late
+    if not late or brief.began is None or brief.began > today - RECENT:
+        return None
+    days: dict[date, set[Muscle]] = {}
+    for session in late:
+        days.setdefault(session.day, set()).update(session.muscles)
+    times = {m: sum(m in done for done in days.values()) / (RECENT / WEEK) for m in MAJOR}
+    return recovery.too_seldom(desk.limit(LimitId.TOO_SELDOM), times, planned=False)
 
 
-def _no_deload(desk: _Desk) -> Caution | None:
+def _no_deload(desk: Desk) -> Caution | None:
     if _easier_about_now(desk):
         return None
     return recovery.no_deload(
         desk.limit(LimitId.NO_DELOAD),
-        last_easier(desk.history, desk.today),
+        easier_since(desk.brief.began_again, desk.windows, desk.today),
         desk.today,
-        desk.history.trainee.experience,
+        desk.brief.trainee.experience,
     )
 
 
-def last_easier(history: History, today: date) -> date | None:
-    """The day on which training last began again after an easier span or a break, or began at
-    all; None without sessions.
-    """
-    days = sorted({session.day for session in history.sessions if session.day <= today})
-    if not days:
-        return None
-    after_break = [later for earlier, later in pairwise(days) if later - earlier >= A_BREAK]
-    deloads = [one.last + DAY for one in deload_windows(history) if one.last < today]
-    return max((days[0], *after_break, *deloads))
-
-
-def _easier_about_now(desk: _Desk) -> bool:
+def _easier_about_now(desk: Desk) -> bool:
     """Whether a deload runs, begins within a week or has just ended, or nobody trains anyway."""
-    last = max(desk.session_days, default=None)
+    last = desk.brief.last
     if last is None or desk.today - last >= A_BREAK:
         return True
     return any(
-        one.first <= desk.today + WEEK and one.last >= desk.today - WEEK
-        for one in deload_windows(desk.history)
+        one.first <= desk.today + WEEK and one.last >= desk.today - WEEK for one in desk.windows
     )
 
 
-def _reactive_deload(desk: _Desk, plateaus: Mapping[int, float]) -> Caution | None:
+def _reactive_deload(desk: Desk, plateaus: Mapping[int, float]) -> Caution | None:
     if _easier_about_now(desk):
         return None
     at_least = desk.limit(LimitId.PLATEAU).threshold
-    seen = deload_signals(desk.history, desk.today, plateaus, at_least)
+    seen = deload_signals(desk.brief.sessions, desk.today, plateaus, at_least)
     return reactive_deload(desk.limit(LimitId.REACTIVE_DELOAD), seen)
 
 
-def _monotonous(desk: _Desk) -> Caution | None:
+def _monotonous(desk: Desk) -> Caution | None:
     """The last calendar week, Monday to Sunday, that is over."""
-    history = desk.history
+    brief = desk.brief
     week_ends = desk.today - timedelta(days=desk.today.weekday() + 1)
-    loads = daily_loads([*history.sessions, *history.activities], week_ends - 6 * DAY, week_ends)
-    value = monotony(loads, history.library.settings.monotony_sample)
+    loads = daily_loads([*brief.sessions, *brief.activities], week_ends - 6 * DAY, week_ends)
+    value = monotony(loads, desk.library.settings.monotony_sample)
     return recovery.monotonous(desk.limit(LimitId.MONOTONY), value, week_ends)
+
+
+def _is_recent(day: date | None, today: date) -> bool:
+    return day is not None and today - day <= RECENT
+
+
+def _rank(caution: Caution) -> tuple[int, int, int]:
+    return (_SEVERITIES[caution.severity], _IDS[caution.limit], caution.line_id or 0)

@@ -9,7 +9,7 @@ from typing import Final
 from db.repository import Repository
 from desktop.planning.history import History, read_history
 from desktop.planning.rules import rule_revisions as rule_revisions
-from desktop.planning.schedule import deload_windows
+from desktop.planning.schedule import DAY, deload_windows
 from desktop.planning.surroundings import (
     parts_of,
     scope_of,
@@ -62,16 +62,19 @@ class LineFacts:
     events: tuple[Event, ...]
 
 
-def line_facts(history: History, line: Line, until: date | None = None) -> LineFacts:
-    """The facts of ``line`` for a replay up to ``until``: sessions before that day, and whatever
-    else (rules, starts, overrides, equipment, body mass, clearances) holds on that day.
+def line_facts(
+    history: History, line: Line, until: date | None = None, *, evening: bool = False
+) -> LineFacts:
+    """The facts of ``line`` for a replay up to ``until``: sessions before that day (``evening``:
+    and on it), and whatever else (rules, starts, overrides, equipment, body mass, clearances)
+    holds on that day.
 
     ``until`` None: everything on record, but no rule that a later phase will bring.
     """
     last = _last_recorded(history, line) if until is None else until
     revisions = rule_revisions(history, line)
     start = start_of(history, line)
-    sessions = _session_events(history, line, until)
+    sessions = _session_events(history, line, until + DAY if until and evening else until)
     first = min(
         (*([start.day] if start else []), *(one.day for one in sessions)),
         default=last,
@@ -96,9 +99,11 @@ def line_facts(history: History, line: Line, until: date | None = None) -> LineF
     )
 
 
-def replay_of(history: History, line: Line, until: date | None = None) -> Replay:
+def replay_of(
+    history: History, line: Line, until: date | None = None, *, evening: bool = False
+) -> Replay:
     """Where ``line`` stands by its facts up to ``until`` (see `line_facts`), and every step."""
-    facts = line_facts(history, line, until)
+    facts = line_facts(history, line, until, evening=evening)
     return replay(facts.revisions, facts.start, facts.events, history.context)
 
 

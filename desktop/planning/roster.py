@@ -9,8 +9,9 @@ from enum import StrEnum
 from typing import Final
 
 from db.repository import Repository
-from desktop.planning.cautions import after_today, cautions_of, standings_in_use
-from desktop.planning.history import History, read_history, read_library
+from desktop.planning.briefs import brief_of
+from desktop.planning.cautions import cautions_on, schedule_of
+from desktop.planning.history import History, Library, read_history, read_library
 from desktop.planning.schedule import (
     DAY,
     WEEK,
@@ -20,6 +21,7 @@ from desktop.planning.schedule import (
     place_on,
     training_days,
 )
+from desktop.training.brief import Brief
 from desktop.training.limits import Severity
 from desktop.training.program import Assignment
 from desktop.training.reasons import ReasonValue
@@ -122,16 +124,18 @@ def roster_without_cautions(repository: Repository, today: date) -> tuple[Roster
 
 def entry_of(history: History, today: date) -> RosterEntry:
     """One trainee's entry from what was read."""
-    standings = standings_in_use(history, after_today(history, today))
-    cautions = cautions_of(history, today, standings)
-    last = max((one.day for one in history.sessions if one.day <= today), default=None)
-    done_today = last == today
-    days = training_days(history, today if done_today else today - DAY)
-    following = next((day for day, _ in days), None)
+    return entry_on(brief_of(history, today), history.library, today)
+
+
+def entry_on(brief: Brief, library: Library, today: date) -> RosterEntry:
+    """One trainee's entry on a day on which ``brief`` holds."""
+    history = schedule_of(brief, library)
+    cautions = cautions_on(brief, library, today)
+    following = _following(history, brief.last, today)
     return RosterEntry(
-        trainee=history.trainee,
-        headline=_headline(history, today, last, following, cautions),
-        last=last,
+        trainee=brief.trainee,
+        headline=_headline(history, today, brief.last, following, cautions),
+        last=brief.last,
         next=following,
         due_today=following == today,
         cautions=cautions,
@@ -154,10 +158,15 @@ def _need(entry: RosterEntry) -> tuple[int, date, str]:
 
 
 def _entry_by_dates(history: History, last: date | None, today: date) -> RosterEntry:
-    days = training_days(history, today if last == today else today - DAY)
-    following = next((day for day, _ in days), None)
+    following = _following(history, last, today)
     headline = _headline(history, today, last, following, ())
     return RosterEntry(history.trainee, headline, last, following, following == today)
+
+
+def _following(history: History, last: date | None, today: date) -> date | None:
+    """The next training day: today itself, as long as nothing was done today."""
+    days = training_days(history, today if last == today else today - DAY)
+    return next((day for day, _ in days), None)
 
 
 def _headline(

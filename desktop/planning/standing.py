@@ -30,7 +30,7 @@ class Standing:
 
     @property
     def state(self) -> State:
-        """Where the line stands before the day's session."""
+        """Where the line stands."""
         return self.replay.state
 
 
@@ -58,8 +58,11 @@ def lines_of_slots(history: History, slots: Iterable[Slot], assignment: Assignme
     return [line_for(history, slot, assignment.start) for slot in by_key.values()]
 
 
-def standings_on(history: History, day: date, lines: Iterable[Line]) -> dict[LineKey, Standing]:
-    """Where each of ``lines`` stands on ``day``, and the lines that they follow, by key.
+def standings_on(
+    history: History, day: date, lines: Iterable[Line], *, evening: bool = False
+) -> dict[LineKey, Standing]:
+    """Where each of ``lines`` stands on ``day``, and the lines that they follow, by key: before
+    the day's session, or with it, in the ``evening``.
 
     A line that follows another is asked a share of what that one is asked; a circle of lines that
     follow each other falls back to the line's own position.
@@ -67,7 +70,7 @@ def standings_on(history: History, day: date, lines: Iterable[Line]) -> dict[Lin
     wanted = {key_of(line): line for line in lines}
     reached: dict[LineKey, tuple[Line, Replay]] = {}
     for line in wanted.values():
-        _replay_with_leaders(history, line, wanted, day, reached)
+        _replay_with_leaders(history, line, wanted, day, reached, evening)
     deload = deload_on(history, day)
     return {
         key: Standing(
@@ -91,10 +94,11 @@ def _replay_with_leaders(
     wanted: dict[LineKey, Line],
     day: date,
     reached: dict[LineKey, tuple[Line, Replay]],
+    evening: bool,
 ) -> None:
     if key_of(line) in reached:
         return
-    replayed = replay_of(history, line, day)
+    replayed = replay_of(history, line, day, evening=evening)
     reached[key_of(line)] = (line, replayed)
     follow = replayed.state.rule.follow
     if follow is None:
@@ -102,7 +106,7 @@ def _replay_with_leaders(
     leader_key = (line.exercise, follow.line_name)
     leader = wanted.get(leader_key) or history.line_of(*leader_key)
     if leader is not None:
-        _replay_with_leaders(history, leader, wanted, day, reached)
+        _replay_with_leaders(history, leader, wanted, day, reached, evening)
 
 
 def _target(
