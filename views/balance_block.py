@@ -8,7 +8,7 @@ from collections.abc import Mapping, Sequence
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QBoxLayout, QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QBoxLayout, QGridLayout, QVBoxLayout, QWidget
 
 from desktop.training.balance import Finding
 from desktop.training.exercises import Exercise
@@ -89,15 +89,13 @@ class BalanceBlock(Block):
         )  # fmt: skip
 
     def _assemble(self) -> None:
-        top = QHBoxLayout()
-        top.setSpacing(self._theme.px(10))
-        top.addWidget(self._heading)
-        top.addWidget(self._marks)
-        top.addWidget(self._why)
-        top.addStretch(1)
+        line = QWidget()
+        top = FlowLayout(self._theme.px(10), 0, line, centred=True)
+        for part in (self._heading, self._marks, self._why):
+            top.addWidget(part)
         left = QVBoxLayout()
         left.setSpacing(self._theme.grid())
-        left.addLayout(top)
+        left.addWidget(line)
         left.addWidget(self._sources)
         left.addWidget(self._bars)
         left.addStretch(1)

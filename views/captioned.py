@@ -6,10 +6,10 @@ from collections.abc import Sequence
 from typing import Any
 
 from PySide6.QtCore import Signal
-from PySide6.QtGui import QWheelEvent
+from PySide6.QtGui import QKeySequence, QWheelEvent
 from PySide6.QtWidgets import QComboBox, QSizePolicy, QVBoxLayout, QWidget
 
-from views.blocks import Label
+from views.blocks import Label, Tone, WordButton
 from views.theme import Theme
 
 
@@ -49,6 +49,20 @@ class Captioned(QWidget):
             self.field.setFixedWidth(wide)
 
 
+def keyed_word(
+    word: str, key: str, *, tone: Tone = "muted", flush: bool = False, parent: QWidget | None = None
+) -> WordButton:
+    """A word with its key beside it, where the key itself is listened for elsewhere.
+
+    A button's own shortcut acts only after the time of a click that is shown: what is typed right
+    after it would go astray.
+    """
+    native = QKeySequence(key).toString(QKeySequence.SequenceFormat.NativeText)
+    button = WordButton(f"{word}  {native}", tone=tone, flush=flush, parent=parent)
+    button.setAccessibleName(word)
+    return button
+
+
 class ChoiceBox(QComboBox):
     """One of a few words. ``picked`` when the coach chooses another one."""
 
@@ -56,33 +70,34 @@ class ChoiceBox(QComboBox):
 
     def __init__(self, name: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        # Not as the items' data: Qt would give an enumeration of strings back as plain strings.
+        self._values: list[Any] = []
         self.setAccessibleName(name)
         self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         self.activated.connect(lambda _index: self.picked.emit())
 
     @property
     def choice(self) -> Any:
-        """What is chosen."""
-        return self.currentData()
+        """What is chosen; None where nothing is."""
+        row = self.currentIndex()
+        return self._values[row] if 0 <= row < len(self._values) else None
 
     def offer(self, choices: Sequence[tuple[Any, str]], chosen: Any) -> None:
-        """Offer (value, word) pairs; emits nothing. A value not among them adds itself."""
-        shown = [(self.itemData(row), self.itemText(row)) for row in range(self.count())]
-        if shown != list(choices):
+        """Offer (value, word) pairs, ``chosen`` among them; emits nothing."""
+        values = [value for value, _ in choices]
+        shown = [self.itemText(row) for row in range(self.count())]
+        if values != self._values or shown != [word for _, word in choices]:
             self.clear()
-            for value, word in choices:
-                self.addItem(word, value)
+            self._values = values
+            self.addItems([word for _, word in choices])
             wide = self.view().sizeHintForColumn(0) + 2 * self.fontMetrics().height()
             self.view().setMinimumWidth(wide)
         self.choose(chosen)
 
     def choose(self, value: Any) -> None:
         """Show ``value`` as chosen; emits nothing."""
-        for row in range(self.count()):
-            if self.itemData(row) == value:
-                self.setCurrentIndex(row)
-                return
-        self.setCurrentIndex(-1)
+        known = value in self._values
+        self.setCurrentIndex(self._values.index(value) if known else -1)
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         """The wheel scrolls the page; it never changes a choice by accident."""

@@ -73,12 +73,14 @@ class DayHead(QWidget):
     def say_ahead(self, there_are_cells: bool) -> None:
         """Say what the small cells are, for as many as there is room."""
         count = row_columns(self.width(), self._theme).count
+        narrow = self.width() < self._theme.px(500)
         number = {3: self.tr("three"), 4: self.tr("four"), 6: self.tr("six"), 8: self.tr("eight")}
         if count >= 6:
             text = self.tr("the next {count} sessions, if all goes as asked")
         else:
             text = self.tr("the next {count}, if all goes well")
-        self._ahead.setText(text.format(count=number[count]) if there_are_cells else "")
+        said = there_are_cells and not narrow
+        self._ahead.setText(text.format(count=number[count]) if said else "")
 
     def _space(self) -> None:
         inside = self._theme.grid(2)
@@ -200,6 +202,7 @@ class DayBlock(QFrame):
         before = self.rows[-1] if self.rows else self.head
         at = self._column.indexOf(before) + 1
         self._column.insertWidget(at, row)
+        row.show()  # at once, so that it can take the focus
         self.rows.append(row)
 
     def _space(self) -> None:

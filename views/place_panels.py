@@ -15,7 +15,7 @@ from desktop.training.program import Phase, PhasePurpose, TrainingDay
 from desktop.training.program_edits import MOST_WEEKS
 from views import words
 from views.blocks import WordButton
-from views.captioned import Captioned, ChoiceBox
+from views.captioned import Captioned, ChoiceBox, keyed_word
 from views.flow import FlowLayout
 from views.number_fields import FieldError, WholeField
 from views.phase_line import purpose_word
@@ -57,15 +57,14 @@ class PlacePanel(QFrame):
         for text, key, act in (
             (self.tr("Earlier"), keys[0], RowAct.MOVE_UP),
             (self.tr("Later"), keys[1], RowAct.MOVE_DOWN),
-            (self.tr("Duplicate"), self.tr("Ctrl+D"), RowAct.DUPLICATE),
-            (self.tr("Remove"), self.tr("Delete"), RowAct.REMOVE),
+            (self.tr("Duplicate"), "Ctrl+D", RowAct.DUPLICATE),
+            (self.tr("Remove"), "Delete", RowAct.REMOVE),
         ):
-            button = WordButton(f"{text}  {key}", tone="muted", flush=True)
-            button.setAccessibleName(text)
+            button = keyed_word(text, key, flush=True)
             button.clicked.connect(lambda _on=False, act=act: self.acted.emit(act))
             self.buttons[act] = button
             self._words.addWidget(button)
-        self._close = WordButton(self.tr("Close  Esc"), flush=True)
+        self._close = keyed_word(self.tr("Close"), "Esc", tone="", flush=True)
         self._close.clicked.connect(self.closed)
         self._words.addWidget(self._close)
         theme.changed.connect(self._space)

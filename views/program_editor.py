@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date, timedelta
 
+from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QApplication, QStackedWidget, QWidget
 
 from db.changes import Changes, Kind
@@ -19,7 +20,7 @@ from desktop.training.program_edits import SlotPlace, free_name, with_slot
 from views.program_acts import ProgramActs
 from views.program_page import ProgramPage
 from views.program_scene import program_scene
-from views.program_shelf import ProgramShelf, ShelfEntry
+from views.program_shelf import NEW_KEY, ProgramShelf, ShelfEntry
 from views.record import Record
 from views.slot_face import slot_face
 from views.theme import Theme
@@ -47,6 +48,7 @@ class ProgramEditor(WorkArea):
         self._faces = QStackedWidget()
         self._faces.addWidget(self.shelf)
         self.outer.addWidget(self._faces)
+        QShortcut(QKeySequence(NEW_KEY), self).activated.connect(self.new_program)
         self.shelf.opened.connect(self.open_program)
         self.shelf.new_wanted.connect(self.new_program)
         self.shelf.duplicated.connect(self._duplicate)

@@ -3,16 +3,17 @@
 from __future__ import annotations
 
 from datetime import date
+from typing import Final
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QFontMetrics, QKeyEvent
-from PySide6.QtWidgets import QCheckBox, QFrame, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QFrame, QVBoxLayout, QWidget
 
 from desktop.training.program import Assignment, Program
 from desktop.training.trainee import Trainee
 from views import words
 from views.blocks import MainButton, WordButton
-from views.captioned import Captioned
+from views.captioned import Captioned, keyed_word
 from views.date_field import DateField
 from views.elided_label import ElidedLabel
 from views.flow import FlowLayout
@@ -21,10 +22,17 @@ from views.program_shelf import days_words
 from views.rows_editor import TextField
 from views.theme import TextSize, Theme
 
+REPLACE_KEY: Final = "Ctrl+H"
+SHELF_KEY: Final = "F4"
+
 
 class TitleField(TextField):
-    """A title that is renamed where it stands; as wide as what is written."""
+    """A title that is renamed where it stands; as wide as what is written.
 
+    ``done`` on Return, after what was typed has been taken; ``given_up`` on Escape.
+    """
+
+    done = Signal()
     given_up = Signal()
 
     def __init__(self, theme: Theme, name: str, parent: QWidget | None = None) -> None:
@@ -46,6 +54,9 @@ class TitleField(TextField):
         if event.key() == Qt.Key.Key_Escape:
             self.setText(self._last)
             self.given_up.emit()
+        elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self.editingFinished.emit()
+            self.done.emit()
         else:
             super().keyPressEvent(event)
 
@@ -66,14 +77,11 @@ class ProgramHead(QWidget):
         self._detail = ElidedLabel(tone="muted")
         self.assign = WordButton("")
         self.end = WordButton(self.tr("End"), tone="muted")
-        self.replace = WordButton(self.tr("Replace"), "Ctrl+H")
-        self.shelf = WordButton(self.tr("Programs"), "F4")
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(theme.grid())
+        self.replace = keyed_word(self.tr("Replace"), REPLACE_KEY, tone="")
+        self.shelf = keyed_word(self.tr("Programs"), SHELF_KEY, tone="")
+        row = FlowLayout(theme.grid(), theme.px(2), self, centred=True)
         row.addWidget(self.name)
-        row.addSpacing(theme.grid())
-        row.addWidget(self._detail, 1)
+        row.addWidget(self._detail)
         for button in (self.assign, self.end, self.replace, self.shelf):
             row.addWidget(button)
         self.name.committed.connect(lambda: self.renamed.emit(self.name.text().strip()))
@@ -81,6 +89,11 @@ class ProgramHead(QWidget):
         self.assign.clicked.connect(self.assign_wanted)
         self.end.clicked.connect(self.end_wanted)
         self.replace.clicked.connect(self.replace_wanted)
+
+    @property
+    def detail(self) -> str:
+        """What is said of the program."""
+        return self._detail.whole
 
     def show_program(
         self,
@@ -121,12 +134,12 @@ class AssignPanel(QFrame):
         self._theme, self._today = theme, today
         self._own: tuple[int, ...] = ()
         self._count: int | None = None
-        self._days: dict[int, QCheckBox] = {}
+        self.days: dict[int, QCheckBox] = {}
         self.start = DateField(self.tr("First day"), today)
         self.error = FieldError()
         self.start.bind_error(self.error)
         self.give = MainButton(self.tr("Give"))
-        self._close = WordButton(self.tr("Close  Esc"))
+        self._close = keyed_word(self.tr("Close"), "Esc", tone="")
         self._assemble()
         self.give.clicked.connect(self._assign)
         self._close.clicked.connect(self.closed)
@@ -141,7 +154,7 @@ class AssignPanel(QFrame):
         self._own = fixed
         self._count = len(days) if len(fixed) == len(days) else None
         chosen = fixed or trainee.weekdays
-        for weekday, box in self._days.items():
+        for weekday, box in self.days.items():
             box.setChecked(weekday in chosen)
         self.show()
         self.start.setFocus(Qt.FocusReason.TabFocusReason)
@@ -158,7 +171,7 @@ class AssignPanel(QFrame):
         if day is None:
             self.say(self.tr("Say when it starts."))
             return
-        chosen = tuple(sorted(weekday for weekday, box in self._days.items() if box.isChecked()))
+        chosen = tuple(sorted(weekday for weekday, box in self.days.items() if box.isChecked()))
         if self._count is not None and len(chosen) != self._count:
             text = self.tr("The program has {count} days a week: choose as many weekdays.")
             self.say(text.format(count=self._count))
@@ -182,7 +195,7 @@ class AssignPanel(QFrame):
         for weekday in words.weekdays_in_order():
             box = QCheckBox(words.short_weekday(weekday))
             box.setAccessibleName(words.weekday(weekday))
-            self._days[weekday] = box
+            self.days[weekday] = box
             flow.addWidget(box)
         flow.addWidget(self.give)
         flow.addWidget(self._close)

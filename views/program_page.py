@@ -2,18 +2,22 @@
 
 from __future__ import annotations
 
+from typing import Final
+
 from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QHBoxLayout, QWidget
 
 from desktop.training.exercises import Exercise
 from desktop.training.program_edits import DayPlace, SlotPlace, slot_at
 from desktop.training.shorthand import Shorthand
 from views.balance_block import BalanceBlock
-from views.blocks import Page, WordButton
+from views.blocks import Page
+from views.captioned import keyed_word
 from views.day_block import DayBlock
 from views.phase_line import PhaseLine
 from views.place_panels import DayPanel, PhasePanel
-from views.program_head import AssignPanel, ProgramHead
+from views.program_head import REPLACE_KEY, SHELF_KEY, AssignPanel, ProgramHead
 from views.program_scene import ProgramScene
 from views.replace_bar import ReplaceBar
 from views.slot_face import SlotFace
@@ -21,7 +25,8 @@ from views.slot_panel import SlotPanel
 from views.slot_row import RowAct
 from views.theme import Theme
 
-PHASE = "phase"
+PHASE: Final = "phase"
+DAY_KEY: Final = "Ctrl+Shift+D"
 Place = SlotPlace | DayPlace | str
 """What is edited or has the focus; PHASE is the phase looked at."""
 
@@ -51,7 +56,7 @@ class ProgramPage(Page):
         self.day_panel = DayPanel(theme)
         self.slot_panel = SlotPanel(theme)
         self.days: list[DayBlock] = []
-        self.more = WordButton(self.tr("Add a training day"), "Ctrl+Shift+D", flush=True)
+        self.more = keyed_word(self.tr("Add a training day"), DAY_KEY, tone="", flush=True)
         self.balance = BalanceBlock(theme)
         for part in (
             self.head,
@@ -274,6 +279,7 @@ class ProgramPage(Page):
         block.added.connect(lambda exercise, said: self._add(number, exercise, said))
         block.finder_left.connect(lambda by: self._finder_left(number, by))
         self.body.insertWidget(self._days_end() + number, block)
+        block.show()  # at once, so that its field can take the focus
         self.days.append(block)
 
     def _days_end(self) -> int:
@@ -291,15 +297,30 @@ class ProgramPage(Page):
         for panel in (self.phase_panel, self.day_panel, self.slot_panel):
             panel.closed.connect(self.close)
         self.more.clicked.connect(self.day_wanted)
+        for key, act in (
+            (DAY_KEY, self.day_wanted.emit),
+            (REPLACE_KEY, self.ask_replacement),
+            (SHELF_KEY, self.head.shelf_wanted.emit),
+        ):
+            QShortcut(QKeySequence(key), self).activated.connect(act)
         self.replace_bar.closed.connect(self._close_replacement)
         self.assign_panel.closed.connect(self._close_assignment)
         self.head.name.given_up.connect(lambda: self.step(PHASE, 1))
+        self.head.name.done.connect(self._go_on)
         self.head.replace_wanted.connect(self.ask_replacement)
         self.head.assign_wanted.connect(self._ask_assignment)
 
     def _act_open(self, act: RowAct) -> None:
         if self._open is not None:
             self.acted.emit(self._open, act)
+
+    def _go_on(self) -> None:
+        """From the name to where something is missing: an empty day, else the phases."""
+        empty = next((n for n, block in enumerate(self.days) if not block.rows), None)
+        if empty is None:
+            self.focus(PHASE)
+        else:
+            self.focus_finder(empty)
 
     def _close_replacement(self) -> None:
         self.replace_bar.hide()

@@ -19,7 +19,7 @@ from desktop.training.trainee import Trainee
 from desktop.training.volume import Volume
 from views.day_block import DayFace
 from views.exercise_words import pattern_word
-from views.range_rows import RuleScene
+from views.range_row import RuleScene
 from views.slot_face import slot_face
 from views.slot_panel import PanelScene
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import Final
 
 from PySide6.QtCore import QCoreApplication, QEvent, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent
@@ -16,6 +17,8 @@ from views.slot_row import RowAct, act_of
 from views.theme import Theme
 
 translate = QCoreApplication.translate
+
+NEW_KEY: Final = "Ctrl+Shift+N"
 
 
 @dataclass(frozen=True, slots=True)
@@ -115,8 +118,7 @@ class ProgramShelf(Page):
         self._theme = theme
         self.rows: list[ShelfRow] = []
         self.new = MainButton(self.tr("New program"))
-        self.new.setShortcut("Ctrl+Shift+N")
-        self.new.setToolTip(self.tr("Ctrl+Shift+N"))
+        self.new.setToolTip(NEW_KEY)
         self.new.clicked.connect(self.new_wanted)
         self._heading = Heading(theme, self.new)
         self.body.addWidget(self._heading)
@@ -147,6 +149,7 @@ class ProgramShelf(Page):
         )
         self._teach.setVisible(not count)
         self._programs.setVisible(bool(count))
+        focused = next((row.program.id for row in self.rows if row.hasFocus()), None)
         for row in self.rows:
             self._programs.body.removeWidget(row)
             row.hide()
@@ -156,7 +159,10 @@ class ProgramShelf(Page):
             row = ShelfRow(self._theme, entry)
             row.acted.connect(lambda act, row=row: self._act(row, act))
             self._programs.body.addWidget(row)
+            row.show()
             self.rows.append(row)
+        if focused is not None:
+            self.take_focus(focused)
         if tuple(starters) != self._shown_starters:
             self._shown_starters = tuple(starters)
             self._fill_starters()

@@ -1,271 +1,16 @@
-"""The ranges of a rule as rows: what grows, from where to where, by how much, in which order."""
+"""The ranges of a rule as rows: what grows, in which order."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
-from typing import Final
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QKeyEvent, QResizeEvent
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QSizePolicy, QWidget
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QWidget
 
-from desktop.training.exercises import Exercise, LoadingKind
-from desktop.training.position import (
-    DEFAULT_WHEN_SLOWER,
-    InvalidRule,
-    Surroundings,
-    Variable,
-    VariableRange,
-    WhenSlower,
-)
-from desktop.training.quantities import Unit
-from views import words
-from views.blocks import Label, WordButton
-from views.captioned import ChoiceBox
-from views.number_fields import FieldError, LoadField, NumberField, WholeField
-from views.rule_words import then_word, variable_name
+from desktop.training.position import Variable, VariableRange
+from views.blocks import Label
+from views.range_row import NAME_WIDTH, NUMBER_WIDTH, THEN_WIDTH, RangeRow, RuleScene, between
 from views.theme import Theme
-
-_NAME: Final = 92
-_NUMBER: Final = 58
-_THEN: Final = 168
-_WIDE: Final = 720
-_MOST: Final = {Variable.SETS: 20, Variable.TEMPO: 60}
-
-
-@dataclass(frozen=True, slots=True)
-class RuleScene:
-    """What a rule is edited against: the exercise, what surrounds it, the unit of loads."""
-
-    exercise: Exercise
-    around: Surroundings
-    unit: Unit
-    total: bool = False
-
-    @property
-    def variations(self) -> tuple[tuple[str, str], ...]:
-        """Keys and names of the variations to choose from, easiest first."""
-        if self.around.scale:
-            return tuple((each.key, each.name) for each in self.around.scale)
-        return tuple((each.key, each.name) for each in self.exercise.variations)
-
-
-class RangeRow(QWidget):
-    """One variable's range. Alt with left and right moves it among the others.
-
-    ``edited`` when an allowed value was typed or chosen; ``typed`` while typing; ``moved(-1)``
-    towards faster, ``moved(1)`` towards slower; ``removed``.
-    """
-
-    edited = Signal()
-    typed = Signal()
-    moved = Signal(int)
-    removed = Signal()
-
-    def __init__(
-        self, theme: Theme, ranged: VariableRange, scene: RuleScene, parent: QWidget | None = None
-    ) -> None:
-        super().__init__(parent)
-        self._theme, self._range, self._scene = theme, ranged, scene
-        self._fields: list[NumberField] = []
-        self._ends: list[ChoiceBox] = []
-        self.error = FieldError()
-        self._name = variable_name(ranged.variable, total=scene.total)
-        self._then = ChoiceBox(self.tr("{name}: when a slower one moves").format(name=self._name))
-        self.faster = WordButton(self.tr("Faster"), tone="muted")
-        self.slower = WordButton(self.tr("Slower"), tone="muted")
-        self.remove = WordButton(self.tr("Remove"), tone="muted")
-        self.faster.hide()
-        self.slower.hide()
-        self._build()
-        self._connect()
-        self.show_range(ranged)
-
-    @property
-    def variable(self) -> Variable:
-        """Which variable it is."""
-        return self._range.variable
-
-    @property
-    def range(self) -> VariableRange:
-        """The range last shown."""
-        return self._range
-
-    def take_focus(self) -> None:
-        """Put the cursor into the first field."""
-        first: QWidget = self._fields[0] if self._fields else self._ends[0]
-        first.setFocus(Qt.FocusReason.OtherFocusReason)
-
-    def show_range(self, ranged: VariableRange) -> None:
-        """Show a range; a field that is being typed in keeps its text."""
-        self._range = ranged
-        if ranged.variable is Variable.VARIATION:
-            known = self._scene.variations
-            easiest = [(None, self.tr("the easiest there is")), *known]
-            hardest = [(None, self.tr("the hardest there is")), *known]
-            self._ends[0].offer(easiest, ranged.easiest)
-            self._ends[1].offer(hardest, ranged.hardest)
-        else:
-            values = (ranged.floor, ranged.ceiling, ranged.increment)
-            for field, value in zip(self._fields, values, strict=True):
-                if field.hasFocus() and field.isModified() and field.error:
-                    continue
-                if isinstance(field, LoadField):
-                    field.set_grams(value)
-                else:
-                    field.set_value(value)
-        usual = DEFAULT_WHEN_SLOWER[ranged.variable]
-        choices = [(None, then_word(usual))]
-        offered = list(WhenSlower) if ranged.variable is Variable.REPS else [
-            WhenSlower.RESET, WhenSlower.KEEP,
-        ]  # fmt: skip
-        choices += [(each, then_word(each)) for each in offered if each is not usual]  # type: ignore[misc]
-        chosen = None if ranged.when_slower is usual else ranged.when_slower
-        self._then.offer(choices, chosen)
-
-    def set_place(self, place: int, count: int) -> None:
-        """Where it stands among the others: the slowest has nobody to follow."""
-        slowest = place == count - 1
-        self._then.setVisible(not slowest)
-        room = 3 * _NUMBER + 8 + (_THEN + 8 if slowest else 0)
-        for box in self._ends:
-            box.setFixedWidth(self._theme.px(room // 2))
-        self.faster.setEnabled(place > 0)
-        self.slower.setEnabled(place < count - 1)
-
-    def read(self, *, slowest: bool) -> VariableRange | None:
-        """The range as it stands; None where something is wrong, which is said beside it."""
-        if not all(field.check() for field in self._fields):
-            return None
-        try:
-            ranged = self._made()
-            wrong = self._wrong(ranged, slowest)
-        except InvalidRule as error:
-            wrong = str(error)
-        self.error.setText(wrong)
-        return None if wrong else ranged
-
-    def _made(self) -> VariableRange:
-        then = self._then.choice
-        if self.variable is Variable.VARIATION:
-            return replace(
-                self._range,
-                easiest=self._ends[0].choice,
-                hardest=self._ends[1].choice,
-                when_slower=then,
-            )
-        floor, ceiling, increment = (_value(field) for field in self._fields)
-        self._check_order(floor, ceiling, increment or 1)
-        return replace(
-            self._range, floor=floor, ceiling=ceiling, increment=increment or 1, when_slower=then
-        )
-
-    def _check_order(self, floor: int | None, ceiling: int | None, increment: int) -> None:
-        """The model's own checks, in the units that are typed here."""
-        if floor is None or ceiling is None:
-            return
-        if ceiling < floor:
-            text = self.tr("To {ceiling} is below from {floor}: allowed is {floor} and more.")
-            raise InvalidRule(text.format(ceiling=self._said(ceiling), floor=self._said(floor)))
-        if self.variable is not Variable.LOAD and (ceiling - floor) % increment:
-            below = ceiling - (ceiling - floor) % increment
-            text = self.tr("In steps of {by} from {floor}: allowed is {below} or {above}.")
-            raise InvalidRule(
-                text.format(
-                    by=increment, floor=floor, below=max(below, floor), above=below + increment
-                )
-            )
-
-    def _said(self, value: int) -> str:
-        if self.variable is Variable.LOAD:
-            return words.load(value, self._scene.unit)
-        return words.number(value)
-
-    def _wrong(self, ranged: VariableRange, slowest: bool) -> str:
-        open_ended = ranged.ceiling is None and ranged.variable is not Variable.VARIATION
-        if open_ended and not slowest:
-            return self.tr("Say how far: only the slowest may go on without an end.")
-        keys = [key for key, _ in self._scene.variations]
-        ends = [keys.index(key) for key in (ranged.easiest, ranged.hardest) if key in keys]
-        if len(ends) == 2 and ends[1] < ends[0]:
-            return self.tr("The hardest is easier than the easiest: exchange them.")
-        return ""
-
-    def _build(self) -> None:
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(self._theme.grid())
-        name = Label(self._name)
-        name.setFixedWidth(self._theme.px(_NAME))
-        row.addWidget(name)
-        if self.variable is Variable.VARIATION:
-            for what in (self.tr("easiest"), self.tr("hardest")):
-                box = ChoiceBox(f"{self._name}, {what}")
-                box.setSizeAdjustPolicy(
-                    ChoiceBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
-                )
-                box.setMinimumContentsLength(12)
-                self._ends.append(box)
-                row.addWidget(box)
-        else:
-            for field in self._number_fields():
-                field.setFixedWidth(self._theme.px(_NUMBER))
-                field.bind_error(self.error)
-                self._fields.append(field)
-                row.addWidget(field)
-        self._then.setFixedWidth(self._theme.px(_THEN))
-        row.addWidget(self._then)
-        policy = self._then.sizePolicy()
-        policy.setRetainSizeWhenHidden(not self._ends)
-        self._then.setSizePolicy(policy)
-        for button in (self.faster, self.slower, self.remove):
-            row.addWidget(button)
-        self.error.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
-        row.addWidget(self.error, 1)
-
-    def _number_fields(self) -> tuple[NumberField, NumberField, NumberField]:
-        name, scene = self._name, self._scene
-        floor = self.tr("{name}, from").format(name=name)
-        ceiling = self.tr("{name}, to").format(name=name)
-        increment = self.tr("{name}, by").format(name=name)
-        if self.variable is Variable.LOAD:
-            signed = scene.exercise.loading is LoadingKind.BODYWEIGHT
-            return (
-                LoadField(floor, scene.unit, signed=signed),
-                LoadField(ceiling, scene.unit, signed=signed),
-                LoadField(increment, scene.unit, optional=False),
-            )
-        most = _MOST.get(self.variable, 999)
-        return (
-            WholeField(floor, 1, most, optional=False),
-            WholeField(ceiling, 1, most),
-            WholeField(increment, 1, most, optional=False),
-        )
-
-    def _connect(self) -> None:
-        for field in self._fields:
-            field.committed.connect(self.edited)
-            field.textEdited.connect(lambda _text: self.typed.emit())
-        for box in (*self._ends, self._then):
-            box.picked.connect(self.edited)
-        self.faster.clicked.connect(lambda: self.moved.emit(-1))
-        self.slower.clicked.connect(lambda: self.moved.emit(1))
-        self.remove.clicked.connect(lambda: self.removed.emit())
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """Where there is little room the keys alone move the row."""
-        super().resizeEvent(event)
-        wide = self.width() >= self._theme.px(_WIDE)
-        self.faster.setVisible(wide)
-        self.slower.setVisible(wide)
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        step = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1}.get(Qt.Key(event.key()), 0)
-        if step and event.modifiers() & Qt.KeyboardModifier.AltModifier:
-            self.moved.emit(step)
-        else:
-            super().keyPressEvent(event)
 
 
 class RangeRows(QWidget):
@@ -340,7 +85,7 @@ class RangeRows(QWidget):
                 widget.deleteLater()
         self.rows = []
         if ranges:
-            self._grid.addWidget(_Headings(self._theme, scene), 0, 0)
+            self._grid.addWidget(_Headings(self._theme), 0, 0)
         for place, ranged in enumerate(ranges):
             row = RangeRow(self._theme, ranged, scene)
             row.set_place(place, len(ranges))
@@ -355,25 +100,27 @@ class RangeRows(QWidget):
 class _Headings(QWidget):
     """The words above the columns."""
 
-    def __init__(self, theme: Theme, scene: RuleScene) -> None:
+    def __init__(self, theme: Theme) -> None:
         super().__init__()
+        self._theme = theme
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(theme.grid())
+        self._labels: list[tuple[Label, int]] = []
         for text, width in (
-            (self.tr("Fastest first"), _NAME),
-            (self.tr("from"), _NUMBER),
-            (self.tr("to"), _NUMBER),
-            (self.tr("by"), _NUMBER),
-            (self.tr("when a slower one moves"), _THEN),
+            (self.tr("Fastest first"), NAME_WIDTH),
+            (self.tr("from"), NUMBER_WIDTH),
+            (self.tr("to"), NUMBER_WIDTH),
+            (self.tr("by"), NUMBER_WIDTH),
+            (self.tr("when a slower one moves"), THEN_WIDTH),
         ):
             label = Label(text, "small", "muted")
-            label.setFixedWidth(theme.px(width))
+            self._labels.append((label, width))
             row.addWidget(label)
         row.addStretch(1)
+        theme.changed.connect(self._space)
+        self._space()
 
-
-def _value(field: NumberField) -> int | None:
-    if isinstance(field, LoadField):
-        return field.grams
-    return field.whole if isinstance(field, WholeField) else None
+    def _space(self) -> None:
+        for label, width in self._labels:
+            between(label, self._theme.px(40), self._theme.px(width))

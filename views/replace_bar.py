@@ -13,8 +13,8 @@ from desktop.training.program import Program
 from desktop.training.program_edits import slots_with
 from desktop.training.quantities import Unit
 from views import words
-from views.blocks import Label, WordButton
-from views.captioned import ChoiceBox
+from views.blocks import Label
+from views.captioned import ChoiceBox, keyed_word
 from views.exercise_finder import ExerciseFinder
 from views.theme import Theme
 
@@ -32,7 +32,7 @@ class ReplaceBar(QFrame):
         self.new = ExerciseFinder(
             theme, self.tr("with: part of its name"), self.tr("The exercise to put in its place")
         )
-        self._close = WordButton(self.tr("Close  Esc"))
+        self._close = keyed_word(self.tr("Close"), "Esc", tone="")
         row = QHBoxLayout(self)
         inside = theme.grid(2)
         row.setContentsMargins(inside, theme.px(8), inside, theme.px(8))

@@ -35,7 +35,8 @@ from views.blocks import Label, WordButton
 from views.captioned import ChoiceBox
 from views.flow import FlowLayout
 from views.number_fields import FieldError, NumberField, WholeField
-from views.range_rows import RangeRows, RuleScene
+from views.range_row import RuleScene
+from views.range_rows import RangeRows
 from views.rule_words import (
     back_off_word,
     criterion_word,
@@ -64,7 +65,7 @@ class RuleEditor(QWidget):
         self._sentence = Label(tone="muted", wrap=True)
         self.ranges = RangeRows(theme)
         self.error = FieldError()
-        self._more: dict[Variable, WordButton] = {}
+        self.more: dict[Variable, WordButton] = {}
         self._criterion = ChoiceBox(self.tr("A step when"))
         self._sessions = WholeField(self.tr("So many times in a row"), 1, 10, optional=False)
         self._over = WholeField(self.tr("Repetitions over in the last set"), 1, 10, optional=False)
@@ -140,7 +141,7 @@ class RuleEditor(QWidget):
 
     def _show_more(self, rule: ProgressionRule, scene: RuleScene) -> None:
         growing = {ranged.variable for ranged in rule.ranges}
-        for variable, button in self._more.items():
+        for variable, button in self.more.items():
             button.setVisible(variable not in growing and _can_grow(variable, scene))
 
     def _show_criterion(self, rule: ProgressionRule) -> None:
@@ -209,7 +210,7 @@ class RuleEditor(QWidget):
         for variable in Variable:
             button = WordButton(variable_name(variable))
             button.clicked.connect(lambda _on=False, v=variable: self._add(v))
-            self._more[variable] = button
+            self.more[variable] = button
             flow.addWidget(button)
         return line
 
@@ -233,6 +234,11 @@ class RuleEditor(QWidget):
             flow.addWidget(self._phrase(before, field, after))
         return line
 
+    def _space(self) -> None:
+        for field in self._phrases:
+            if isinstance(field, NumberField):
+                field.setFixedWidth(self._theme.px(44))
+
     def _phrase(self, before: str, field: QWidget, after: str) -> QWidget:
         phrase = QWidget()
         row = QHBoxLayout(phrase)
@@ -241,7 +247,6 @@ class RuleEditor(QWidget):
         if before:
             row.addWidget(Label(before, "small", "muted"))
         if isinstance(field, NumberField):
-            field.setFixedWidth(self._theme.px(44))
             field.bind_error(self.error)
         row.addWidget(field)
         if after:
@@ -250,6 +255,8 @@ class RuleEditor(QWidget):
         return phrase
 
     def _connect(self) -> None:
+        self._theme.changed.connect(self._space)
+        self._space()
         self.ready.picked.connect(self._choose_ready)
         self.ranges.edited.connect(lambda: self._emit(self.tr("range of the rule")))
         self.ranges.typed.connect(self.typed)

@@ -17,7 +17,7 @@ from views.captioned import Captioned, ChoiceBox
 from views.clock_field import ClockField
 from views.flow import FlowLayout
 from views.number_fields import FieldError, LoadField, NumberField, WholeField
-from views.range_rows import RuleScene
+from views.range_row import RuleScene
 from views.rows_editor import TextField
 from views.theme import Theme
 

@@ -11,10 +11,11 @@ from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
 
 from desktop.training.exercises import Exercise
 from desktop.training.program import Slot
-from views.blocks import WordButton, rule
+from views.blocks import rule
+from views.captioned import keyed_word
 from views.exercise_finder import ExerciseFinder
 from views.flow import FlowLayout
-from views.range_rows import RuleScene
+from views.range_row import RuleScene
 from views.rule_editor import RuleEditor
 from views.slot_fields import SlotFields
 from views.slot_row import RowAct
@@ -102,14 +103,13 @@ class SlotPanel(QFrame):
         self.exchange.setFixedWidth(self._theme.px(220))
         flow.addWidget(self.exchange)
         for text, key, act in (
-            (self.tr("Up"), self.tr("Alt+Up"), RowAct.MOVE_UP),
-            (self.tr("Down"), self.tr("Alt+Down"), RowAct.MOVE_DOWN),
-            (self.tr("Duplicate"), self.tr("Ctrl+D"), RowAct.DUPLICATE),
-            (self.tr("Remove"), self.tr("Delete"), RowAct.REMOVE),
-            (self.tr("Close"), self.tr("Esc"), RowAct.LEAVE),
+            (self.tr("Up"), "Alt+Up", RowAct.MOVE_UP),
+            (self.tr("Down"), "Alt+Down", RowAct.MOVE_DOWN),
+            (self.tr("Duplicate"), "Ctrl+D", RowAct.DUPLICATE),
+            (self.tr("Remove"), "Delete", RowAct.REMOVE),
+            (self.tr("Close"), "Esc", RowAct.LEAVE),
         ):
-            button = WordButton(f"{text}  {key}", tone="" if act is RowAct.LEAVE else "muted")
-            button.setAccessibleName(text)
+            button = keyed_word(text, key, tone="" if act is RowAct.LEAVE else "muted")
             button.clicked.connect(lambda _on=False, act=act: self._act(act))
             flow.addWidget(button)
         return line

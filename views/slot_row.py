@@ -246,7 +246,10 @@ class SlotRow(QWidget):
         colours = strip_colours(self._theme.palette)
         height = QFontMetricsF(fonts.caption).height() + QFontMetricsF(fonts.cell).height() * 1.67
         strip = QRectF(columns.strip_x, (self.height() - height) / 2, columns.strip, height)
+        painter.save()
+        painter.setClipRect(strip)
         paint_strip(painter, strip, face.strip, colours, fonts, face.unit)
+        painter.restore()
         self._draw_next(painter, face)
         painter.end()
 
