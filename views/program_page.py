@@ -110,13 +110,13 @@ class ProgramPage(Page):
 
     def show_scene(self, scene: ProgramScene) -> None:
         """Show another scene; widgets, focus and an open panel stay where they can."""
+        if scene.trainee != self._scene.trainee or scene.assignment is not None:
+            self.assign_panel.hide()
         self._scene = scene
         days_a_week = len(scene.phase.days)
         self.head.show_program(
             scene.program, days_a_week, scene.trainee, scene.assignment, scene.today
         )
-        if scene.trainee is None or scene.assignment is not None:
-            self.assign_panel.hide()
         self.phases.show_program(scene.program, scene.at, scene.week)
         if not self._exists(self._open):
             self._release()
