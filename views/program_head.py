@@ -7,7 +7,7 @@ from typing import Final
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QFontMetrics, QKeyEvent
-from PySide6.QtWidgets import QCheckBox, QFrame, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QFrame, QSizePolicy, QVBoxLayout, QWidget
 
 from desktop.training.program import Assignment, Program
 from desktop.training.trainee import Trainee
@@ -41,6 +41,7 @@ class TitleField(TextField):
         self.setProperty("kind", "quiet")
         self.setProperty("scale", "title")
         self.setToolTip(self.tr("Type to rename"))
+        self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
         self.textChanged.connect(self._fit)
         theme.changed.connect(self._fit)
 
