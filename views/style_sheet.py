@@ -30,12 +30,14 @@ QLabel[tone="text"] { color: $text; }
 
 QFrame[kind="block"] { background: $surface; border: 1px solid $line; border-radius: ${p6}px; }
 QFrame[kind="rule"] { background: $line; border: none; max-height: 1px; min-height: 1px; }
-QFrame[kind="inset"] { background: $background; border: none; border-bottom: 1px solid $line; }
+QFrame[kind="inset"] { background: $background; border: none; border-bottom: 1px solid $line;
+  border-left: ${p3}px solid $accent; }
 QLineEdit[kind="quiet"] { background: transparent; border: 1px solid transparent;
   padding-left: 0; }
 QLineEdit[kind="quiet"]:hover { border-color: $line; padding-left: ${p5}px; }
 QLineEdit[kind="quiet"]:focus { background: $surface; border: 2px solid $accent;
   padding-left: ${p5}px; }
+QLineEdit[scale="title"] { font-size: ${title}pt; font-weight: 600; }
 QWidget[kind="side"] { background: $surface; border: none; border-right: 1px solid $line; }
 QFrame[kind="map"] { background: $surface; border: none; border-left: 1px solid $line; }
 QFrame[kind="banner"][tone="note"] { background: $accent_soft; border: 1px solid $accent; }
