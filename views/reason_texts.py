@@ -129,6 +129,16 @@ def _sentence(reason: Reason) -> str:
             )
         case ReasonCode.OVERRIDE if reason.get("note"):
             return translate("Reasons", "Set by the coach{on_day}: {note}")
+        case ReasonCode.TEST if reason.get("hold"):
+            return translate(
+                "Reasons", "A test, no maximum: stop while the position is still clean"
+            )
+        case ReasonCode.TEST if reason.get("rising"):
+            return translate(
+                "Reasons",
+                "A test, no maximum: loads rise; stop after the first set with {stop_rir} or fewer "
+                "clean repetitions left",
+            )
         case ReasonCode.FOLLOWS if not reason.get("line"):
             return translate("Reasons", "{percent} % of the main line")
     return _fixed(reason.code)
@@ -264,6 +274,9 @@ def _fixed(code: ReasonCode) -> str:
         ReasonCode.START_NEEDED: translate("Reasons", "A start is needed: assess, or enter one"),
         ReasonCode.CLEARANCE_NEEDED: translate(
             "Reasons", "Nothing is asked until a licensed professional's clearance is recorded"
+        ),
+        ReasonCode.TEST: translate(
+            "Reasons", "A test, no maximum: stop with {stop_rir} clean repetitions left"
         ),
         ReasonCode.START_CORRECTED: translate(
             "Reasons", "The start corrected: {before_g} becomes {after_g}"

@@ -8,7 +8,7 @@ from datetime import date
 from db.repository import Repository
 from desktop.planning.lines import PROGRAM_START
 from desktop.planning.schedule import DAY
-from desktop.training.program import Assignment, Line, LineStart, Program, Slot
+from desktop.training.program import Assignment, Line, LineStart, PhasePurpose, Program, Slot
 
 
 class CannotAssign(ValueError):
@@ -68,18 +68,24 @@ def assign(
 
 def lines_needed(repository: Repository, assignment: Assignment) -> tuple[Line, ...]:
     """The lines that the program's slots refer to and the trainee does not have yet, each with
-    the slot's start; to be saved.
+    the start of the first slot that trains it (or else tests it); to be saved.
     """
     program = repository.program(assignment.program_id)
     known = {(line.exercise, line.name): line for line in repository.lines(assignment.trainee_id)}
     needed: dict[tuple[str, str], Line] = {}
-    for slot in slots_of(program):
+    for slot in _training_first(program):
         key = (slot.exercise, slot.line_name)
         if key in known or key in needed:
             continue
         start = LineStart(assignment.start, slot.start, kind=PROGRAM_START)
         needed[key] = Line(assignment.trainee_id, *key, starts=(start,))
     return tuple(needed.values())
+
+
+def _training_first(program: Program) -> tuple[Slot, ...]:
+    tests = tuple(phase for phase in program.phases if phase.purpose is PhasePurpose.ASSESS)
+    others = tuple(phase for phase in program.phases if phase.purpose is not PhasePurpose.ASSESS)
+    return slots_of(replace(program, phases=(*others, *tests)))
 
 
 def slots_of(program: Program) -> tuple[Slot, ...]:

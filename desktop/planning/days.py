@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 from enum import StrEnum
 from typing import Final
 
 from db.repository import Repository
+from desktop.planning.assessments import is_test_day, line_test_on, target_of
 from desktop.planning.cautions import cautions_of, standings_in_use
 from desktop.planning.clearance import clearance_needed
 from desktop.planning.history import History, read_history
@@ -63,7 +64,8 @@ class SlotPlan:
 
     ``last_time`` on ``last_day`` and ``best`` are from before the day. ``discs`` per side (grams,
     largest first) on ``bar``; None where nothing is loaded so. ``set_up`` is in the trainee's
-    words. ``next_positions``: the sessions after this one, if all goes as asked.
+    words. ``next_positions``: the sessions after this one, if all goes as asked. ``test``: a test
+    is asked, and saved as one; `desktop.planning.assessments` reads the start from its session.
     """
 
     slot: Slot
@@ -82,6 +84,7 @@ class SlotPlan:
     set_up: str = ""
     next_positions: tuple[Position, ...] = ()
     share: Share | None = None
+    test: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -170,6 +173,9 @@ def _slot_plan(
 ) -> SlotPlan:
     standing = standings[key_of(slot)]
     state, target = standing.state, standing.target
+    test = line_test_on(history, standing, day) if is_test_day(history, day) else None
+    if test is not None:
+        target = target_of(standing, test)
     around = state.surroundings
     before = [
         (session, part)
@@ -180,6 +186,8 @@ def _slot_plan(
     heaviest = max(target.sets, key=lambda asked: asked.load_g, default=None)
     loaded = _loaded(history, standing.exercise, heaviest, day)
     variation = target.position.variation if target.position else None
+    if test is not None:
+        variation = test.sets[0].variation
     equipment = equipment_on(history.equipment, day)
     return SlotPlan(
         slot=slot,
@@ -194,10 +202,11 @@ def _slot_plan(
         discs=loaded.discs_per_side if loaded and _has_discs(loaded) else None,
         bar=loaded.bar if loaded else None,
         loading=loaded,
-        warm_up=_warm_up(heaviest, around),
+        warm_up=test.ramp if test else _warm_up(heaviest, around),
         set_up=set_up(standing.exercise, variation, equipment) if variation else "",
-        next_positions=_next_positions(history, standing, day),
+        next_positions=() if test else _next_positions(history, standing, day),
         share=_share(history, standing.exercise, variation),
+        test=test is not None,
     )
 
 
@@ -256,7 +265,12 @@ def _minutes(history: History, planned: TrainingDay | None, slots: tuple[SlotPla
     """Minutes of the training day by what its slots ask; 0 on a day without any."""
     if planned is None:
         return 0
-    asked = {key_of(one.slot): one.target.position for one in slots}
+    asked = {
+        key_of(one.slot): replace(one.slot.start, sets=len(one.target.sets))
+        if one.test
+        else one.target.position
+        for one in slots
+    }
 
     def position_of(slot: Slot) -> Position:
         return asked.get(key_of(slot)) or slot.start

@@ -80,6 +80,7 @@ def line_of_slot(slot: SlotPlan, unit: Unit, why: str, *, planned: bool = True) 
         usual_g=_usual_g(slot.exercise, last),
         planned=planned,
         deload=slot.target.deload,
+        test=slot.test,
         reason=why,
     )
 

@@ -8,7 +8,7 @@ from datetime import date
 from desktop.planning.history import History
 from desktop.planning.schedule import DAY, phase_spans, place_on, slot_in_phase
 from desktop.training.position import ProgressionRule
-from desktop.training.program import Line, PhasePurpose, RuleRevision
+from desktop.training.program import Line, PhasePurpose, Program, RuleRevision
 
 
 def rule_revisions(history: History, line: Line) -> tuple[RuleRevision, ...]:
@@ -16,7 +16,7 @@ def rule_revisions(history: History, line: Line) -> tuple[RuleRevision, ...]:
 
     The running program's rule for the line holds from the first day of each phase; the coach's
     own revision for this trainee holds from its day until the program's rule really changes. On
-    one day the coach's goes last. Deload phases leave the rule as it is.
+    one day the coach's goes last. Deload phases and tests leave the rule as it is.
     """
     program = [(revision, False) for revision in _program_rules(history, line)]
     own = [(revision, True) for revision in line.revisions]
@@ -50,8 +50,16 @@ def _program_rules(history: History, line: Line) -> list[RuleRevision]:
         slot = slot_in_phase(place.phase, line.exercise, line.name)
         if slot is None or (rules and place.phase.purpose is PhasePurpose.DELOAD):
             continue
+        if place.phase.purpose is PhasePurpose.ASSESS and _is_built(place.program, line):
+            continue
         rules.append(RuleRevision(day, slot.rule))
     return rules
+
+
+def _is_built(program: Program, line: Line) -> bool:
+    """Whether the program trains the line besides testing it."""
+    building = (phase for phase in program.phases if phase.purpose is PhasePurpose.BUILD)
+    return any(slot_in_phase(phase, line.exercise, line.name) for phase in building)
 
 
 def _last_of_each_day(revisions: Iterable[RuleRevision]) -> list[RuleRevision]:

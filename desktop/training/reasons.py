@@ -56,6 +56,7 @@ class ReasonCode(StrEnum):
     PROPOSE_DAY_IMPOSSIBLE = "propose day impossible"  # weekdays
     START_NEEDED = "start needed"
     CLEARANCE_NEEDED = "clearance needed"
+    TEST = "test"  # fewest, most (repetitions to aim at), stop_rir, hold, rising
     START_CORRECTED = "start corrected"  # before_g, after_g
 
 
