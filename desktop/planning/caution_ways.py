@@ -1,0 +1,219 @@
+"""Ways out of a caution: what can be done about it, in one step or on another screen.
+
+A way that changes something carries what is to be saved, so that the screen can do it as one act
+that is undone as one. The others only say where to look. Nothing is written here.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, replace
+from datetime import date
+from enum import StrEnum
+
+from desktop.planning.briefs import brief_of
+from desktop.planning.cautions import cautions_on
+from desktop.planning.deload_plan import eased_as, monday_from
+from desktop.planning.history import History
+from desktop.planning.lines import replay_of
+from desktop.planning.schedule import DAY, WEEK, deload_windows, place_on
+from desktop.training.adjusting import back_off
+from desktop.training.asking import mover_of
+from desktop.training.limits import LimitId, Proposal
+from desktop.training.position import Position
+from desktop.training.program import Assignment, Line, Override
+from desktop.training.recovery import Caution
+from desktop.training.trainee import DeloadWindow
+
+
+class WayKind(StrEnum):
+    """What can be done. Those above the line change the record in one step."""
+
+    HOLD = "hold"  # back to the position before the step
+    LIGHTER = "lighter"  # one step easier, as the line's rule backs off
+    DELOAD = "deload"  # an easier week from a day on
+    DAY_OFF = "day off"  # another weekday, so that a full day lies between
+    # ----
+    CLEARANCE = "clearance"  # record who cleared the trainee, and when
+    PLANNER = "planner"  # look at the easier week first
+    RULE = "rule"  # look at the rule in the program
+    SUBSTITUTE = "substitute"  # another exercise in the program
+    VARIABLE = "variable"  # another variable grows: the rule in the program
+    PROGRAM = "program"
+    PROGRESS = "progress"
+    SESSION = "session"
+    TRAINEE = "trainee"
+    WEEK = "week"  # the days of the week side by side
+    ACTIVITIES = "activities"  # say what is recorded
+
+
+Changed = Line | DeloadWindow | Assignment
+
+
+@dataclass(frozen=True, slots=True)
+class Way:
+    """One way out. ``changed`` is to be saved (None: only a place to go). ``position`` is where the
+    line stands then, ``day`` when it begins, ``weekday`` (0 = Monday) the new training day.
+    """
+
+    kind: WayKind
+    changed: Changed | None = None
+    position: Position | None = None
+    day: date | None = None
+    weekday: int | None = None
+
+
+def ways_of(history: History, caution: Caution, today: date) -> tuple[Way, ...]:
+    """What can be done about ``caution``, the most likely first."""
+    ways = _BY_PROPOSAL.get(caution.proposal)
+    return tuple(ways(history, caution, today)) if ways else (Way(WayKind.PROGRAM),)
+
+
+def _smaller_step(history: History, caution: Caution, _today: date) -> Iterator[Way]:
+    held = _held_back(history, caution.line_id)
+    if held is not None:
+        yield held
+    yield Way(WayKind.RULE)
+
+
+def _move_a_day(history: History, _caution: Caution, today: date) -> Iterator[Way]:
+    found = day_off(history, today)
+    if found is not None:
+        yield found
+    yield Way(WayKind.PROGRAM)
+
+
+def _plan_a_deload(history: History, _caution: Caution, today: date) -> Iterator[Way]:
+    first = monday_from(today)
+    window = eased_as(
+        history, DeloadWindow(history.trainee_id, first, first + 6 * DAY, planned=False)
+    )
+    taken = any(one.first <= window.last and one.last >= first for one in deload_windows(history))
+    if not taken:
+        yield Way(WayKind.DELOAD, window, day=first)
+    yield Way(WayKind.PLANNER)
+
+
+def _vary_the_days(_history: History, _caution: Caution, _today: date) -> Iterator[Way]:
+    yield Way(WayKind.WEEK)
+    yield Way(WayKind.PROGRAM)
+
+
+def _choose_for_pain(history: History, caution: Caution, _today: date) -> Iterator[Way]:
+    eased = _lighter(history, caution.line_id)
+    if eased is not None:
+        yield eased
+    yield Way(WayKind.SUBSTITUTE)
+    if caution.limit is LimitId.PAIN_HOLD:
+        yield Way(WayKind.CLEARANCE)
+
+
+def _other_variable(history: History, caution: Caution, today: date) -> Iterator[Way]:
+    yield Way(WayKind.VARIABLE)
+    yield from _plan_a_deload(history, caution, today)
+    yield Way(WayKind.PROGRESS)
+
+
+def _goes_to(kind: WayKind) -> Callable[[History, Caution, date], Iterator[Way]]:
+    def ways(_history: History, _caution: Caution, _today: date) -> Iterator[Way]:
+        yield Way(kind)
+
+    return ways
+
+
+_BY_PROPOSAL = {
+    Proposal.SMALLER_STEP: _smaller_step,
+    Proposal.ONE_VARIABLE: _smaller_step,
+    Proposal.MOVE_A_DAY: _move_a_day,
+    Proposal.PLAN_A_DELOAD: _plan_a_deload,
+    Proposal.VARY_THE_DAYS: _vary_the_days,
+    Proposal.CHOOSE_FOR_PAIN: _choose_for_pain,
+    Proposal.OTHER_VARIABLE: _other_variable,
+    Proposal.RECORD_ACTIVITIES: _goes_to(WayKind.ACTIVITIES),
+    Proposal.EASE_BACK_IN: _goes_to(WayKind.SESSION),
+    Proposal.FOLLOW_GUIDANCE: _goes_to(WayKind.TRAINEE),
+    Proposal.SCREEN: _goes_to(WayKind.TRAINEE),
+    Proposal.IN_BETWEEN: _goes_to(WayKind.RULE),
+    Proposal.EXTEND_THE_RULE: _goes_to(WayKind.RULE),
+    Proposal.RECORD_CLEARANCE: _goes_to(WayKind.CLEARANCE),
+    Proposal.ADD_A_SESSION: _goes_to(WayKind.PROGRAM),
+}
+
+
+def _held_back(history: History, line_id: int | None) -> Way | None:
+    """The line at the position before the step that it stands on; None where there is none."""
+    if line_id is None:
+        return None
+    line = history.line(line_id)
+    told = replay_of(history, line)
+    steps = [step for step in told.steps if step.before != step.after]
+    if not steps or steps[-1].before is None or steps[-1].after != told.state.position:
+        return None
+    return Way(WayKind.HOLD, _set_to(history, line, steps[-1].before), steps[-1].before)
+
+
+def _lighter(history: History, line_id: int | None) -> Way | None:
+    """The line one step easier, as its rule backs off after misses; None where nothing can."""
+    if line_id is None:
+        return None
+    line = history.line(line_id)
+    state = replay_of(history, line).state
+    if state.position is None:
+        return None
+    eased = back_off(state.position, mover_of(state, history.context))
+    if eased is None:
+        return None
+    return Way(WayKind.LIGHTER, _set_to(history, line, eased[1]), eased[1])
+
+
+def _set_to(history: History, line: Line, position: Position) -> Line:
+    """The coach's word, holding from right after the line's last session."""
+    assert line.id is not None
+    done = [(session.day, session.entry) for session, _ in history.done(line.id)]
+    said = [(each.day, each.entry) for each in line.overrides]
+    last = max([*done, *said])
+    word = Override(last[0], position, entry=last[1] + 1)
+    return replace(line, overrides=(*line.overrides, word))
+
+
+def day_off(history: History, today: date) -> Way | None:
+    """One training day on another weekday, so that hard days of a pattern planned from ``today``
+    on have a full day between them; days that the trainee named go first, then those nearest.
+
+    None where the program leaves weekdays open, nothing is too close, or no weekday mends it.
+    """
+    place = place_on(history, today)
+    if place is None or place.phase is None or not place.phase.days:
+        return None
+    named = place.assignment.weekdays
+    weekdays = [
+        named[index] if index < len(named) else day.weekday
+        for index, day in enumerate(place.phase.days)
+    ]
+    fixed = [day for day in weekdays if day is not None]
+    if len(fixed) < len(weekdays) or not _too_close(history, place.assignment, today):
+        return None
+    free = [day for day in range(7) if day not in fixed]
+    wishes = history.trainee.weekdays
+    tries = sorted(
+        ((index, weekday) for index in range(len(fixed)) for weekday in free),
+        key=lambda one: (one[1] not in wishes, abs(one[1] - fixed[one[0]]), -one[0]),
+    )
+    for index, weekday in tries:
+        moved = (*fixed[:index], weekday, *fixed[index + 1 :])
+        changed = replace(place.assignment, weekdays=moved)
+        if not _too_close(history, changed, today):
+            return Way(WayKind.DAY_OFF, changed, weekday=weekday)
+    return None
+
+
+def _too_close(history: History, assignment: Assignment, today: date) -> bool:
+    """Whether hard days planned in the next weeks leave no full day between them."""
+    others = tuple(one for one in history.assignments if one.id != assignment.id)
+    tried = replace(history, assignments=(*others, assignment), sessions=(), dismissed=())
+    monday = today + (7 - today.weekday()) * DAY
+    return any(
+        caution.limit is LimitId.TOO_CLOSE
+        for day in (today, monday, monday + WEEK)
+        for caution in cautions_on(brief_of(tried, day, {}), history.library, day)
+    )
