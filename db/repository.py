@@ -9,11 +9,13 @@ from typing import Any, TypeVar
 
 from db import schema
 from db.aggregates import Aggregates
+from db.briefs import KeptBrief, briefs_on, keep_briefs
 from db.changes import Changes
 from db.database import Database
 from db.errors import NotFound
 from db.exercises import sync_catalogue
 from db.sessions import sessions_where, utc_now
+from desktop.training.brief import Brief
 from desktop.training.coach import CoachSettings
 from desktop.training.exercises import Exercise
 from desktop.training.program import Assignment, Line, Program
@@ -172,6 +174,18 @@ class Repository:
     def session_changes(self, session_id: int) -> tuple[SessionChange, ...]:
         """What was done to a session's record, oldest first."""
         return self._read(SessionChange, schema.SessionChange.session_id == session_id)
+
+    # Briefs
+
+    def briefs(self, made_by: str, day: date) -> dict[int, Brief]:
+        """By trainee, the briefs kept by the build ``made_by`` that hold on ``day``."""
+        return briefs_on(self.database, made_by, day)
+
+    def keep_briefs(self, made_by: str, kept: Iterable[KeptBrief]) -> None:
+        """Keep briefs until something of the trainee is written; call it in the `transaction` in
+        which they were drawn up.
+        """
+        keep_briefs(self.database, made_by, kept)
 
     # The coach's settings and the catalogue
 

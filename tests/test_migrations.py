@@ -19,8 +19,8 @@ from desktop.training.session import SetDone
 STORED = Path(__file__).parent / "stored"
 
 # A table that gains a column in the simple way, and one that is rebuilt.
-SECOND = Rung(
-    2,
+NEXT = Rung(
+    len(LADDER) + 1,
     (
         "ALTER TABLE trainee ADD COLUMN phone TEXT NOT NULL DEFAULT ''",
         "CREATE TABLE activity_2 (id {identity}, revision INTEGER NOT NULL, trainee_id INTEGER"
@@ -32,7 +32,7 @@ SECOND = Rung(
         "ALTER TABLE activity_2 RENAME TO activity",
     ),
 )
-TWO_RUNGS = (*LADDER, SECOND)
+LONGER = (*LADDER, NEXT)
 
 
 def stored_file(version: int, folder: Path) -> Path:
@@ -87,14 +87,14 @@ def test_the_stored_file_of_version_1_reads_as_it_was_written(tmp_path: Path) ->
 
 def test_a_climb_keeps_every_row_and_a_copy_of_the_file(tmp_path: Path) -> None:
     path = stored_file(1, tmp_path)
-    with closing(Database.open(path, ladder=TWO_RUNGS)) as opened:
-        assert opened.schema_version == 2
+    with closing(Database.open(path, ladder=LONGER)) as opened:
+        assert opened.schema_version == len(LONGER)
         assert opened.execute("SELECT name, phone FROM trainee") == [("Ada Example", "")]
         assert opened.execute("SELECT seconds FROM activity") == [(2_700,)]
         assert len(opened.execute("SELECT * FROM set_done")) == 2
         assert opened.execute("PRAGMA foreign_keys") == [(1,)]
         assert opened.quick_check() == []
-    with closing(Database.open(tmp_path / "data.version-1.db")) as copy:
+    with closing(Database.open(tmp_path / "data.version-1.db", ladder=LADDER[:1])) as copy:
         assert copy.schema_version == 1
         assert len(Repository(copy).trainees()) == 1
     with pytest.raises(NewerFile):
@@ -102,8 +102,8 @@ def test_a_climb_keeps_every_row_and_a_copy_of_the_file(tmp_path: Path) -> None:
 
 
 def test_the_same_schema_comes_from_climbing_and_from_making(tmp_path: Path) -> None:
-    climbed = Database.open(stored_file(1, tmp_path), ladder=TWO_RUNGS)
-    made = Database.open(tmp_path / "made.db", ladder=TWO_RUNGS)
+    climbed = Database.open(stored_file(1, tmp_path), ladder=LONGER)
+    made = Database.open(tmp_path / "made.db", ladder=LONGER)
     with closing(climbed), closing(made):
         assert schema_of(climbed) == schema_of(made)
     assert not (tmp_path / "made.version-1.db").exists()
@@ -113,18 +113,21 @@ def test_an_earlier_copy_is_never_overwritten(tmp_path: Path) -> None:
     path = stored_file(1, tmp_path)
     for name in ("data.version-1.db", "data.version-1-2.db"):
         (tmp_path / name).write_text("earlier")
-    Database.open(path, ladder=TWO_RUNGS).close()
+    Database.open(path, ladder=LONGER).close()
     assert (tmp_path / "data.version-1.db").read_text() == "earlier"
     assert (tmp_path / "data.version-1-3.db").exists()
 
 
 def test_a_rung_that_fails_leaves_the_version_before(tmp_path: Path) -> None:
     path = stored_file(1, tmp_path)
-    broken = Rung(3, ("ALTER TABLE trainee ADD COLUMN email TEXT", "DROP TABLE not_there"))
+    broken = Rung(
+        len(LONGER) + 1,
+        ("ALTER TABLE trainee ADD COLUMN email TEXT", "DROP TABLE not_there"),
+    )
     with pytest.raises(sqlite3.OperationalError, match="no such table"):
-        Database.open(path, ladder=(*TWO_RUNGS, broken))
-    with closing(Database.open(path, ladder=TWO_RUNGS)) as opened:
-        assert opened.schema_version == 2
+        Database.open(path, ladder=(*LONGER, broken))
+    with closing(Database.open(path, ladder=LONGER)) as opened:
+        assert opened.schema_version == len(LONGER)
         columns = [row[1] for row in opened.execute("PRAGMA table_info(trainee)")]
         assert "phone" in columns
         assert "email" not in columns
@@ -132,7 +135,7 @@ def test_a_rung_that_fails_leaves_the_version_before(tmp_path: Path) -> None:
 
 def test_a_full_disk_while_climbing_leaves_the_version_before(tmp_path: Path) -> None:
     path = stored_file(1, tmp_path)
-    big = Rung(2, ("UPDATE trainee SET notes = hex(zeroblob(1000000))",))
+    big = Rung(len(LADDER) + 1, ("UPDATE trainee SET notes = hex(zeroblob(1000000))",))
     with closing(sqlite3.connect(path, isolation_level=None)) as connection:
         pages = connection.execute("PRAGMA page_count").fetchone()[0]
         connection.execute(f"PRAGMA max_page_count = {pages}")
@@ -145,8 +148,8 @@ def test_a_full_disk_while_climbing_leaves_the_version_before(tmp_path: Path) ->
 
 def test_a_rung_that_would_lose_references_is_undone(tmp_path: Path) -> None:
     path = stored_file(1, tmp_path)
-    careless = Rung(2, ("DELETE FROM trainee",))
-    with pytest.raises(DamagedFile, match=r"Version 2 cannot be reached: rows of .*line.* refer"):
+    careless = Rung(len(LADDER) + 1, ("DELETE FROM trainee",))
+    with pytest.raises(DamagedFile, match=r"Version \d+ cannot be reached: rows of .*line.* refer"):
         Database.open(path, ladder=(*LADDER, careless))
     with closing(Database.open(path)) as opened:
         assert len(Repository(opened).trainees()) == 1
@@ -158,16 +161,16 @@ def test_a_faster_process_may_have_climbed_already(tmp_path: Path) -> None:
 
         def climb_elsewhere(version: int) -> None:
             assert version == 1
-            Database.open(path, ladder=TWO_RUNGS).close()
+            Database.open(path, ladder=LONGER).close()
 
-        climb(connection, TWO_RUNGS, climb_elsewhere)
-        assert version_of(connection) == 2
+        climb(connection, LONGER, climb_elsewhere)
+        assert version_of(connection) == len(LONGER)
 
 
 def test_data_in_memory_are_not_copied() -> None:
     with closing(Database.open(MEMORY)) as opened:
-        opened._take_in(TWO_RUNGS)
-        assert opened.schema_version == 2
+        opened._take_in(LONGER)
+        assert opened.schema_version == len(LONGER)
 
 
 def test_the_rungs_are_numbered_without_a_gap() -> None:

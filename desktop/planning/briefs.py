@@ -15,7 +15,7 @@ from desktop.planning.line_briefs import line_brief
 from desktop.planning.schedule import DAY, WEEK, phase_spans, place_on, weekdays_of
 from desktop.planning.standing import LineKey, Standing, key_of, lines_of_slots, standings_on
 from desktop.training import recovery
-from desktop.training.brief import ActivityBrief, Brief, SessionBrief, Told, Turn
+from desktop.training.brief import ActivityBrief, Brief, LineName, SessionBrief, Told, Turn
 from desktop.training.deload import COMPARED, WorkDone, mean_wellness
 from desktop.training.exercises import LoadingKind, Muscle, Pattern
 from desktop.training.limits import LimitId
@@ -28,7 +28,7 @@ from desktop.training.volume import muscle_shares, sets_done
 IN_USE: Final = 8 * WEEK
 """A line trained within this time is in use, whatever the program says."""
 
-KEPT: Final = COMPARED
+KEPT: Final = COMPARED + DAY
 """Sessions and activities of so long go into a brief one by one."""
 
 A_BREAK: Final = timedelta(days=10)
@@ -88,9 +88,9 @@ def brief_of(
         activities=tuple(
             ActivityBrief(one.day, one.effort, one.minutes)
             for one in history.activities
-            if one.day > day - KEPT
+            if one.day >= day - KEPT
         ),
-        sessions=tuple(session_brief(history, one) for one in done if one.day > day - KEPT),
+        sessions=tuple(session_brief(history, one) for one in done if one.day >= day - KEPT),
         turns=_turns(done),
         began=days[0] if days else None,
         last=days[-1] if days else None,
@@ -99,6 +99,11 @@ def brief_of(
         lines=tuple(
             line_brief(history, day, standing, standings, key in asked)
             for key, standing in standings.items()
+        ),
+        names=tuple(
+            LineName(line.id, line.exercise, line.name)
+            for line in history.lines
+            if line.id is not None
         ),
     )
 

@@ -60,7 +60,7 @@ def cautions(repository: Repository, trainee_id: int, today: date) -> tuple[Caut
     Cautions that the coach set aside are left out while their evidence is the same.
     """
     history = read_history(repository, trainee_id)
-    return cautions_on(brief_of(history, today), history.library, today)
+    return cautions_on(Desk.of(brief_of(history, today), history.library, today))
 
 
 def dismissal(caution: Caution, trainee_id: int, day: date, why: str) -> DismissedCaution:
@@ -72,22 +72,17 @@ def cautions_of(
     history: History, today: date, standings: Mapping[LineKey, Standing]
 ) -> tuple[Caution, ...]:
     """The cautions of ``today`` from what was read and where the lines in use stand."""
-    return cautions_on(brief_of(history, today, standings), history.library, today)
+    return cautions_on(Desk.of(brief_of(history, today, standings), history.library, today))
 
 
-def cautions_on(brief: Brief, library: Library, today: date) -> tuple[Caution, ...]:
-    """The cautions of ``today``, a day on which ``brief`` holds."""
-    desk = Desk.of(brief, library, today)
-    lines = lines_in_use(brief, today)
-    plateaus = {
-        line.line_id: line.plateau
-        for line in lines
-        if line.line_id is not None and line.plateau is not None and _is_recent(line.worked, today)
-    }
+def cautions_on(desk: Desk) -> tuple[Caution, ...]:
+    """The cautions of the desk's day."""
+    brief, today = desk.brief, desk.today
+    plateaus = plateaus_on(desk)
     found: list[Caution | None] = [
-        *(told.caution(library.limits) for told in brief.holds),
+        *(told.caution(desk.library.limits) for told in brief.holds),
         recovery.gap(desk.limit(LimitId.GAP), brief.last, today),
-        *(caution for line in lines for caution in _of_line(desk, line)),
+        *(caution for line in desk.lines for caution in _of_line(desk, line)),
         *(
             recovery.plateau(desk.limit(LimitId.PLATEAU), probability, line_id=line_id)
             for line_id, probability in plateaus.items()
@@ -100,6 +95,17 @@ def cautions_on(brief: Brief, library: Library, today: date) -> tuple[Caution, .
     ]
     open_ones = [c for c in found if c is not None and not is_dismissed(c, brief.dismissed, today)]
     return tuple(sorted(open_ones, key=_rank))
+
+
+def plateaus_on(desk: Desk) -> dict[int, float]:
+    """The probability of a plateau of each line trained lately that has a trend."""
+    return {
+        line.line_id: line.plateau
+        for line in desk.lines
+        if line.line_id is not None
+        and line.plateau is not None
+        and _is_recent(line.worked, desk.today)
+    }
 
 
 def lines_in_use(brief: Brief, today: date) -> list[LineBrief]:
@@ -140,21 +146,26 @@ def easier_since(again: date | None, windows: Iterable[DeloadWindow], today: dat
 
 @dataclass(frozen=True, slots=True)
 class Desk:
-    """What every check looks at. ``history`` holds only what tells the schedule."""
+    """One trainee on a day on which the brief holds. ``history`` holds what tells the schedule,
+    ``windows`` are the easier spans, ``lines`` the lines in use.
+    """
 
     brief: Brief
     library: Library
     today: date
     history: History
     windows: tuple[DeloadWindow, ...]
+    lines: tuple[LineBrief, ...]
 
     @classmethod
     def of(cls, brief: Brief, library: Library, today: date) -> Desk:
         """The desk of one trainee on one day."""
         history = schedule_of(brief, library)
-        return cls(brief, library, today, history, deload_windows(history))
+        lines = tuple(lines_in_use(brief, today))
+        return cls(brief, library, today, history, deload_windows(history), lines)
 
     def limit(self, limit_id: LimitId) -> Limit:
+        """What is watched under this id."""
         return self.library.limits[limit_id]
 
     @property

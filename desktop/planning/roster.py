@@ -10,8 +10,8 @@ from typing import Final
 
 from db.repository import Repository
 from desktop.planning.briefs import brief_of
-from desktop.planning.cautions import cautions_on, schedule_of
-from desktop.planning.history import History, Library, read_history, read_library
+from desktop.planning.cautions import Desk, cautions_on
+from desktop.planning.history import History, read_history, read_library
 from desktop.planning.schedule import (
     DAY,
     WEEK,
@@ -21,7 +21,6 @@ from desktop.planning.schedule import (
     place_on,
     training_days,
 )
-from desktop.training.brief import Brief
 from desktop.training.limits import Severity
 from desktop.training.program import Assignment
 from desktop.training.reasons import ReasonValue
@@ -124,17 +123,17 @@ def roster_without_cautions(repository: Repository, today: date) -> tuple[Roster
 
 def entry_of(history: History, today: date) -> RosterEntry:
     """One trainee's entry from what was read."""
-    return entry_on(brief_of(history, today), history.library, today)
+    return entry_on(Desk.of(brief_of(history, today), history.library, today))
 
 
-def entry_on(brief: Brief, library: Library, today: date) -> RosterEntry:
-    """One trainee's entry on a day on which ``brief`` holds."""
-    history = schedule_of(brief, library)
-    cautions = cautions_on(brief, library, today)
-    following = _following(history, brief.last, today)
+def entry_on(desk: Desk) -> RosterEntry:
+    """One trainee's entry on the desk's day."""
+    brief, today = desk.brief, desk.today
+    cautions = cautions_on(desk)
+    following = _following(desk.history, brief.last, today)
     return RosterEntry(
         trainee=brief.trainee,
-        headline=_headline(history, today, brief.last, following, cautions),
+        headline=_headline(desk.history, today, brief.last, following, cautions),
         last=brief.last,
         next=following,
         due_today=following == today,

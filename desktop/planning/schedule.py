@@ -178,6 +178,45 @@ def weekdays_of(history: History, place: Place) -> tuple[int, ...]:
     return tuple(sorted(fixed))
 
 
+def days_planned(history: History, first: date, last: date) -> int:
+    """How many days from ``first`` to ``last``, both included, the programs of those days asked
+    for training, without those on which the trainee was away.
+
+    Where a rotation names no weekdays, each of its days is planned once a week.
+    """
+    planned = 0.0
+    for assignment in history.assignments:
+        program = history.library.programs[assignment.program_id]
+        for span in phase_spans(assignment, program):
+            days = _days_between(max(first, span.first), min(last, span.last))
+            here = [day for day in days if assignment_on(history.assignments, day) == assignment]
+            free = [day for day in here if not absence_on(history, day)]
+            if not free:
+                continue
+            week = assignment.week_of(free[0])
+            weekdays = weekdays_of(history, Place(assignment, program, week, span.phase))
+            if weekdays:
+                planned += sum(day.weekday() in weekdays for day in free)
+            else:
+                planned += len(span.phase.days) * len(free) / WEEK.days
+    return round(planned)
+
+
+def next_is_certain(history: History, day: date) -> bool:
+    """Whether the training days ahead are the same whether or not those before them are done: not
+    for a rotation that names no weekdays.
+    """
+    place = place_on(history, day)
+    if place is None or place.phase is None or not place.phase.days:
+        return True
+    return bool(weekdays_of(history, place))
+
+
+def _days_between(first: date, last: date) -> Iterator[date]:
+    for ahead in range((last - first).days + 1):
+        yield first + ahead * DAY
+
+
 @dataclass(frozen=True, slots=True)
 class _Rotation:
     """Which day of a phase's rotation comes next, and when the last session was."""

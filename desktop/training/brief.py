@@ -143,9 +143,7 @@ class Turn:
 
 @dataclass(frozen=True, slots=True)
 class GoalBrief:
-    """A goal, and the days between which the trend reaches it (None: not in a year, or no trend).
-    ``reached``: the level is there already.
-    """
+    """A goal, and the days between which the trend reaches it; None: not in a year, or no trend."""
 
     line_id: int
     kind: GoalKind
@@ -155,6 +153,15 @@ class GoalBrief:
     earliest: date | None = None
     likely: date | None = None
     latest: date | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class LineName:
+    """What a line is called: the key of its exercise and its own name."""
+
+    line_id: int
+    exercise: str
+    name: str
 
 
 class SparkKind(StrEnum):
@@ -198,5 +205,6 @@ class Brief:
     began_again: date | None = None
     holds: tuple[Told, ...] = ()
     lines: tuple[LineBrief, ...] = ()
+    names: tuple[LineName, ...] = ()
     goals: tuple[GoalBrief, ...] = ()
     spark: Spark = NO_SPARK
