@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from typing import Literal
 
-from PySide6.QtCore import Qt
-from PySide6.QtGui import QKeySequence
+from PySide6.QtCore import QEvent, Qt
+from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcutEvent
 from PySide6.QtWidgets import (
     QBoxLayout,
     QFrame,
@@ -50,7 +50,25 @@ class Label(QLabel):
             restyle(self)
 
 
-class WordButton(QPushButton):
+class PromptButton(QPushButton):
+    """A button that acts at once: on Return as on Space, and on its shortcut without the pause of
+    an animated click, in which keys typed right after it would go astray.
+    """
+
+    def event(self, event: QEvent) -> bool:
+        if isinstance(event, QShortcutEvent) and not event.isAmbiguous() and self.isEnabled():
+            self.click()
+            return True
+        return super().event(event)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self.click()
+            return
+        super().keyPressEvent(event)
+
+
+class WordButton(PromptButton):
     """An action as a word, with its key beside it where it has one ("All as asked  F9").
 
     ``shortcut`` acts in the whole window while the button is shown and enabled. ``flush``: the
@@ -90,7 +108,7 @@ class WordButton(QPushButton):
             self.setShortcut(QKeySequence(self._key))
 
 
-class MainButton(QPushButton):
+class MainButton(PromptButton):
     """The one most likely next action of a screen or panel."""
 
     def __init__(self, text: str, parent: QWidget | None = None) -> None:
