@@ -19,12 +19,14 @@ from typing import Final, Literal
 from rapidfuzz import process
 
 from db.log_rows import COLUMNS, PROBLEM_COLUMN, LogRow, Problem, RowFormat, RowReader
+from db.steps import Steps, finished
 from desktop.training.quantities import Unit
 
 DateOrder = Literal["day first", "month first"]
 DecimalMark = Literal[".", ","]
 
 SEPARATORS: Final = (",", ";", "\t")
+_SLICE: Final = 200
 MOST_BYTES: Final = 200_000_000
 _ISO: Final = re.compile(r"([0-9]{4})-([0-9]{1,2})-([0-9]{1,2})(?:[T ].*)?")
 _DOTTED: Final = re.compile(r"([0-9]{1,2})\.\s?([0-9]{1,2})\.\s?([0-9]{4})")
@@ -107,7 +109,18 @@ def read_log_text(
     date_order: DateOrder | None = None,
     latest: date | None = None,
 ) -> LogPreview:
-    """Read a log from its text.
+    """Read a log from its text, whole; see `reading_log`."""
+    return finished(reading_log(text, trainee, unit, date_order, latest))
+
+
+def reading_log(
+    text: str,
+    trainee: str = "",
+    unit: Unit | None = None,
+    date_order: DateOrder | None = None,
+    latest: date | None = None,
+) -> Steps[LogPreview]:
+    """Read a log from its text, step by step.
 
     ``trainee`` and ``unit`` serve lines that name none; ``date_order`` decides what the file
     leaves open; dates after ``latest`` are problems. Raises UnreadableLog where there is no
@@ -127,7 +140,9 @@ def read_log_text(
     rows: list[LogRow] = []
     spoiled: list[LogRow] = []
     problems = list(broken)
-    for line, cells in table:
+    for number, (line, cells) in enumerate(table):
+        if number % _SLICE == 0:
+            yield number / len(table)
         row, wrong = _row(line, cells, names, row_format, days, trainee)
         problems += wrong
         (spoiled if wrong else rows).append(row)

@@ -8,16 +8,17 @@ from dataclasses import dataclass, fields, replace
 from datetime import date
 from typing import Any, Final
 
-from db.changes import Changes, Kind
 from db.log_files import LogPreview
 from db.log_names import KnownNames, NewTrainees, UnknownName
 from db.log_rows import LogRow, Problem
 from db.repository import Repository
-from desktop.training.program import Line
+from db.steps import Steps, finished
+from desktop.training.exercises import Exercise
 from desktop.training.quantities import Unit
 from desktop.training.session import Activity, LineDone, Session, SetDone, Wellness
-from desktop.training.trainee import BodyMass, Trainee
+from desktop.training.trainee import BodyMass
 
+_SLICE: Final = 200
 _SESSION_FIELDS: Final = ("effort", "minutes", "session_note", "program", "week", "day_name")
 
 
@@ -39,7 +40,8 @@ class ImportPlan:
 
     ``problems`` name every line that is not taken, with ``held_back`` those that are good but
     belong to an exercise with a bad line. ``doubles`` are lines whose content is already there.
-    ``new_trainees`` would be added with these units. ``unknown`` names what has to be told.
+    ``new_trainees`` would be added with these units, and ``new_exercises``. ``unknown`` names what
+    has to be told.
     """
 
     preview: LogPreview
@@ -47,6 +49,7 @@ class ImportPlan:
     body_masses: tuple[tuple[str, BodyMass], ...] = ()
     activities: tuple[tuple[str, Activity], ...] = ()
     new_trainees: tuple[tuple[str, Unit], ...] = ()
+    new_exercises: tuple[Exercise, ...] = ()
     unknown: tuple[UnknownName, ...] = ()
     problems: tuple[Problem, ...] = ()
     held_back: tuple[Problem, ...] = ()
@@ -64,36 +67,37 @@ class ImportPlan:
         return {line: "; ".join(texts) for line, texts in found.items()}
 
 
-@dataclass(frozen=True, slots=True)
-class ImportResult:
-    """What an import did. ``sets`` counts sets of new parts; ``doubles`` lines already there."""
-
-    changes: Changes
-    new_trainees: int = 0
-    new_sessions: int = 0
-    extended_sessions: int = 0
-    sets: int = 0
-    body_masses: int = 0
-    activities: int = 0
-    doubles: int = 0
-
-
 def plan_import(
     repository: Repository,
     preview: LogPreview,
     names: Mapping[str, str] | None = None,
     new_trainees: NewTrainees = "unlike",
+    new_exercises: Sequence[Exercise] = (),
 ) -> ImportPlan:
-    """What taking ``preview`` into the data would do; reads only.
+    """What taking ``preview`` into the data would do, at once; see `planning_import`."""
+    return finished(planning_import(repository, preview, names, new_trainees, new_exercises))
+
+
+def planning_import(
+    repository: Repository,
+    preview: LogPreview,
+    names: Mapping[str, str] | None = None,
+    new_trainees: NewTrainees = "unlike",
+    new_exercises: Sequence[Exercise] = (),
+) -> Steps[ImportPlan]:
+    """What taking ``preview`` into the data would do, step by step; reads only.
 
     ``names`` says what names of the log stand for (trainees and exercises). A trainee who is not
-    there is added when ``new_trainees`` is "always", or "unlike" every name known; a name that is
-    close to a known one is a question first.
+    there is added when ``new_trainees`` is "always", or "unlike" every name known, or when
+    ``names`` says so; a name close to a known one is a question first. ``new_exercises`` are known
+    as well, and added where a line that is taken names them.
     """
-    known = KnownNames(repository, names or {}, new_trainees)
+    known = KnownNames(repository, names or {}, new_trainees, new_exercises)
     problems: list[Problem] = list(preview.problems)
     good: list[LogRow] = []
-    for row in preview.rows:
+    for number, row in enumerate(preview.rows):
+        if number % _SLICE == 0:
+            yield 0.6 * number / len(preview.rows)
         resolved, wrong = known.resolve(row)
         problems += wrong
         if not wrong:
@@ -111,92 +115,11 @@ def plan_import(
         if row.line not in bad_lines and row.exercise and known.part_of(row) in bad_parts
     ]
     left = bad_lines | {problem.line for problem in held}
-    return _Draft(repository, known, [row for row in good if row.line not in left]).plan(
-        preview, problems, held
-    )
+    draft = _Draft(repository, known, [row for row in good if row.line not in left])
+    return (yield from draft.plan(preview, problems, held, new_exercises))
 
 
 _WHY_HELD: Final = "so that the exercise is not judged by a part of its sets"
-
-
-def carry_out(repository: Repository, plan: ImportPlan) -> ImportResult:
-    """Save what was planned, all in one transaction. Raises StoreError (Conflict where a session
-    was changed since the plan was made); then nothing is saved.
-    """
-    saved: list[Changes] = []
-    with repository.transaction():
-        added = [Trainee(name=name, unit=unit) for name, unit in plan.new_trainees]
-        saved.append(repository.save(*added))
-        ids = {trainee.name: _id(trainee.id) for trainee in repository.trainees(archived=True)}
-        line_ids, new_lines = _lines(repository, plan, ids)
-        saved.append(new_lines)
-        sessions = [_with_ids(planned, ids, line_ids) for planned in plan.sessions]
-        masses = [replace(mass, trainee_id=ids[name]) for name, mass in plan.body_masses]
-        activities = [replace(one, trainee_id=ids[name]) for name, one in plan.activities]
-        saved.append(repository.save(*sessions, *masses, *activities))
-    new = sum(session.id is None for session in sessions)
-    return ImportResult(
-        changes=_joined(saved),
-        new_trainees=len(added),
-        new_sessions=new,
-        extended_sessions=len(sessions) - new,
-        sets=sum(len(done.sets) for planned in plan.sessions for _, _, done in planned.lines),
-        body_masses=len(masses),
-        activities=len(activities),
-        doubles=len(plan.doubles),
-    )
-
-
-# --- carrying out -------------------------------------------------------------------------------
-
-
-def _lines(
-    repository: Repository, plan: ImportPlan, ids: Mapping[str, int]
-) -> tuple[dict[tuple[int, str, str], int], Changes]:
-    """The id of every line that the plan writes to; lines that are missing are made."""
-    wanted = dict.fromkeys(
-        (ids[planned.trainee], exercise, name)
-        for planned in plan.sessions
-        for exercise, name, _ in planned.lines
-    )
-    found = {
-        (line.trainee_id, line.exercise, line.name): _id(line.id)
-        for trainee_id in dict.fromkeys(trainee_id for trainee_id, _, _ in wanted)
-        for line in repository.lines(trainee_id)
-    }
-    missing = [Line(*key) for key in wanted if key not in found]
-    changes = repository.save(*missing)
-    for line in changes.saved:
-        found[(line.trainee_id, line.exercise, line.name)] = _id(line.id)
-    return found, changes
-
-
-def _with_ids(
-    planned: PlannedSession, ids: Mapping[str, int], line_ids: Mapping[tuple[int, str, str], int]
-) -> Session:
-    trainee_id = ids[planned.trainee]
-    new = tuple(
-        replace(done, line_id=line_ids[(trainee_id, exercise, name)], exercise=exercise)
-        for exercise, name, done in planned.lines
-    )
-    session = planned.session
-    return replace(session, trainee_id=trainee_id, lines=session.lines + new)
-
-
-def _joined(changes: Iterable[Changes]) -> Changes:
-    kinds: frozenset[Kind] = frozenset()
-    trainees: frozenset[int] = frozenset()
-    saved: tuple[object, ...] = ()
-    for one in changes:
-        kinds |= one.kinds
-        trainees |= one.trainees
-        saved += one.saved
-    return Changes(kinds, trainees, saved)
-
-
-def _id(value: int | None) -> int:
-    assert value is not None, "what the store gives has an id"
-    return value
 
 
 # --- planning -----------------------------------------------------------------------------------
@@ -252,10 +175,15 @@ class _Draft:
         self._remarks: list[str] = []
 
     def plan(
-        self, preview: LogPreview, problems: Sequence[Problem], held: Sequence[Problem]
-    ) -> ImportPlan:
+        self,
+        preview: LogPreview,
+        problems: Sequence[Problem],
+        held: Sequence[Problem],
+        new_exercises: Sequence[Exercise],
+    ) -> Steps[ImportPlan]:
         """The whole plan."""
-        sessions = self._sessions()
+        sessions = yield from self._sessions()
+        trained = {exercise for planned in sessions for exercise, _, _ in planned.lines}
         masses, activities = self._body_masses(), self._activities()
         not_taken = {p.line for p in self._problems} | set(self._doubles)
         taken = tuple(row.line for row in self._rows if row.line not in not_taken)
@@ -268,6 +196,7 @@ class _Draft:
             new_trainees=tuple(
                 (name, unit) for name, unit in self._known.new_trainees if name in wanted
             ),
+            new_exercises=tuple(one for one in new_exercises if one.key in trained),
             unknown=self._known.unknown,
             problems=tuple(sorted((*problems, *self._problems), key=lambda p: p.line)),
             held_back=tuple(held),
@@ -276,13 +205,19 @@ class _Draft:
             remarks=(*preview.remarks, *dict.fromkeys(self._remarks)),
         )
 
-    def _sessions(self) -> list[PlannedSession]:
+    def _sessions(self) -> Steps[list[PlannedSession]]:
         groups: dict[tuple[str, date, int], list[LogRow]] = defaultdict(list)
         for row in self._rows:
             if row.session:
                 groups[(row.trainee, row.day, row.entry)].append(row)
-        planned = (self._session(*key, rows) for key, rows in groups.items())
-        return [one for one in planned if one is not None]
+        planned: list[PlannedSession] = []
+        for number, (key, rows) in enumerate(groups.items()):
+            if number % _SLICE == 0:
+                yield 0.7 + 0.3 * number / len(groups)
+            session = self._session(*key, rows)
+            if session is not None:
+                planned.append(session)
+        return planned
 
     def _session(
         self, trainee: str, day: date, entry: int, rows: Sequence[LogRow]

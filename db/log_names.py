@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 from functools import lru_cache
@@ -42,13 +42,17 @@ class KnownNames:
     """The names and records of a data file, read when first asked for."""
 
     def __init__(
-        self, repository: Repository, names: Mapping[str, str], new_trainees: NewTrainees
+        self,
+        repository: Repository,
+        names: Mapping[str, str],
+        new_trainees: NewTrainees,
+        new_exercises: Sequence[Exercise] = (),
     ) -> None:
         self._repository = repository
         self._told = {folded(name): known for name, known in names.items()}
         self._new = new_trainees
         self._trainees = {folded(one.name): one for one in repository.trainees(archived=True)}
-        self._exercises = _by_name(repository.exercises(retired=True))
+        self._exercises = _by_name((*repository.exercises(retired=True), *new_exercises))
         self._added: dict[str, tuple[str, Unit]] = {}
         self._unknown: dict[tuple[str, str], list[int]] = {}
         self._sessions: dict[str, dict[tuple[date, int], Session]] = {}
@@ -112,7 +116,8 @@ class KnownNames:
         if folded(name) in self._added:
             return self._added[folded(name)][0]
         like = any(fuzz.ratio(folded(name), other) >= _LIKE for other in self._trainees)
-        if self._new == "always" or (self._new == "unlike" and not like):
+        told = folded(row.trainee) in self._told
+        if told or self._new == "always" or (self._new == "unlike" and not like):
             self._added[folded(name)] = (name, row.unit or Unit.KG)
             return name
         problems.append(self._strange("trainee", name, row.line))

@@ -23,7 +23,8 @@ from db.errors import StoreError
 from db.json_files import InvalidFile
 from db.log_export import COMMA_STYLE, LogStyle, write_log
 from db.log_files import UnreadableLog, read_log, write_back
-from db.log_import import ImportPlan, carry_out, plan_import
+from db.log_import import ImportPlan, plan_import
+from db.log_saving import carry_out
 from db.log_names import nearest
 from db.program_files import read_program, write_program
 from db.repository import Repository

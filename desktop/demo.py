@@ -13,7 +13,8 @@ from pathlib import Path
 from typing import Any, Final, TypeVar
 
 from db.log_files import read_log
-from db.log_import import carry_out, plan_import
+from db.log_import import plan_import
+from db.log_saving import carry_out
 from db.program_files import read_program
 from db.repository import Repository
 from db.trainee_files import read_trainees

@@ -14,7 +14,8 @@ from hypothesis import strategies as st
 from db.database import MEMORY, Database
 from db.log_export import COMMA_STYLE, LogStyle, write_log
 from db.log_files import UnreadableLog, decode, read_log, read_log_text, write_back
-from db.log_import import carry_out, plan_import
+from db.log_import import plan_import
+from db.log_saving import carry_out
 from db.repository import Repository
 from desktop.catalogue import load_catalogue
 from desktop.training.program import Line, Program
