@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Hashable, Iterable, Mapping
+from enum import Enum
 from itertools import combinations
 from typing import Final
 
@@ -65,11 +66,25 @@ def best_week(
 ) -> WeekPlan:
     """The best week of these candidates.
 
-    ``tight``: for wishes that are hard to meet. Slots may be done in turn, which saves time; what
-    must be met is met, or NoSolution raised; but the minutes may give way, by as little as can be,
-    so that the plan says how many it takes. What would merely be nice is left aside.
+    First what stands on which day, with as many sets as usual, or else as few as will do; then
+    the sets. ``tight``: for wishes that are hard to meet, both at once. Slots may be done in turn,
+    which saves time; what must be met is met, or NoSolution raised; but the minutes may give way,
+    by as little as can be, so that the plan says how many it takes. What would merely be nice is
+    left aside.
     """
-    return _Week(choice, wishes, wanted, tight).solved()
+    if tight:
+        return _Week(_fewer(choice), wishes, wanted, _Sets.TIGHT).solved()
+    plan = _Week(choice, wishes, wanted, _Sets.USUAL).with_sets()
+    return plan if not plan.missed else _Week(choice, wishes, wanted, _Sets.FEWEST).with_sets()
+
+
+class _Sets(Enum):
+    """How the numbers of sets are found: as usual, as few as will do, or with all the rest."""
+
+    USUAL = "usual"
+    FEWEST = "fewest"
+    FREE = "free"
+    TIGHT = "tight"
 
 
 class _Week:
@@ -82,19 +97,22 @@ class _Week:
         choice: tuple[Candidate, ...],
         wishes: DraftWishes,
         wanted: Wanted,
-        tight: bool,
+        numbers: _Sets,
+        fixed: frozenset[tuple[str, int]] | None = None,
     ) -> None:
-        self._choice = _fewer(choice) if tight else choice
+        self._choice = choice
         self._wishes = wishes
         self._wanted = wanted
-        self._tight = tight
+        self._numbers = numbers
+        self._tight = numbers is _Sets.TIGHT
+        self._fixed = fixed
         self._level = place_of(wishes.level)
         self._weekdays = wishes.training_weekdays
         self._days = range(wishes.days)
         self._problem = Problem()
         self._pairs: list[tuple[Candidate, Candidate, float]] = []
         self._add_choices()
-        if tight:
+        if self._tight:
             self._add_pairs()
         self._add_patterns()
         self._require_days()
@@ -103,6 +121,14 @@ class _Week:
         self._require_spacing()
         self._require_variety()
         self._require_balance()
+
+    def with_sets(self) -> WeekPlan:
+        """The week, with the sets that suit what stands on its days."""
+        found = self.solved()
+        standing = frozenset(
+            (one.candidate.key, number) for number, day in enumerate(found.days) for one in day
+        )
+        return _Week(self._choice, self._wishes, self._wanted, _Sets.FREE, standing).solved()
 
     def solved(self) -> WeekPlan:
         """The week."""
@@ -130,20 +156,39 @@ class _Week:
         for one in self._choice:
             key, asked = one.key, one.prescribed
             problem.add(("used", key), 1.0, cost=self._soft(_VARIETY_PRICE[self._level]))
+            for day in self._days:
+                on = self._on_choice(one, day)
+                problem.require({on: 1, ("used", key): -1}, most=0)
+                problem.add(("sets", key, day), asked.most)
+            self._add_sets(one)
+            problem.require({("on", key, day): 1 for day in self._days}, most=3)
+
+    def _on_choice(self, one: Candidate, day: int) -> Hashable:
+        """Whether the exercise stands on the day; open, or settled already."""
+        name = ("on", one.key, day)
+        price = _A_SLOT + one.price + self._day_price(one, day)
+        if self._fixed is None:
+            return self._problem.choice(name, cost=price)
+        there = float((one.key, day) in self._fixed)
+        return self._problem.add(name, there, lower=there, cost=price)
+
+    def _add_sets(self, one: Candidate) -> None:
+        """The sets: a number known before, or one to be found; one for a line, whatever the day."""
+        problem, key, asked = self._problem, one.key, one.prescribed
+        known = {_Sets.USUAL: asked.usual, _Sets.FEWEST: asked.fewest}.get(self._numbers)
+        if known is None:
             problem.add(("sets", key), asked.most, lower=asked.fewest, whole=True)
             apart = problem.add(("unusual", key), asked.most, cost=self._soft(_UNUSUAL_SET))
             problem.require({("sets", key): 1, apart: 1}, least=asked.usual)
             problem.require({("sets", key): 1, apart: -1}, most=asked.usual)
-            for day in self._days:
-                price = _A_SLOT + one.price + self._day_price(one, day)
-                on = problem.choice(("on", key, day), cost=price)
-                sets = problem.add(("sets", key, day), asked.most)
-                problem.require({on: 1, ("used", key): -1}, most=0)
-                problem.require({sets: 1, on: -asked.most}, most=0)
-                problem.require({sets: 1, ("sets", key): -1}, most=0)
-                # One line has one number of sets, whatever the day.
-                problem.require({sets: 1, ("sets", key): -1, on: -asked.most}, least=-asked.most)
-            problem.require({("on", key, day): 1 for day in self._days}, most=3)
+        for day in self._days:
+            on, sets = ("on", key, day), ("sets", key, day)
+            if known is not None:
+                problem.require({sets: 1, on: -known}, 0, 0)
+                continue
+            problem.require({sets: 1, on: -asked.most}, most=0)
+            problem.require({sets: 1, ("sets", key): -1}, most=0)
+            problem.require({sets: 1, ("sets", key): -1, on: -asked.most}, least=-asked.most)
 
     def _day_price(self, one: Candidate, day: int) -> float:
         """Next to nothing: it tells days apart that else are alike."""
