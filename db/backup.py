@@ -6,8 +6,9 @@ from collections.abc import Callable, Hashable, Iterable
 from datetime import date
 from pathlib import Path
 
-from db.database import UNFINISHED, Database
+from db.database import Database
 from db.errors import CannotWrite
+from db.files import UNFINISHED
 
 DAYS, WEEKS, MONTHS = 7, 4, 12
 

@@ -6,7 +6,6 @@ codes. Every thread has its own connection; a worker uses ``connection_context()
 
 from __future__ import annotations
 
-import os
 import sqlite3
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import closing, contextmanager, suppress
@@ -18,19 +17,19 @@ import peewee
 from db.errors import (
     CannotWrite,
     DamagedFile,
-    FileBusy,
     InvalidRecord,
     NewerFile,
     NotFound,
     NotOurFile,
     StoreError,
 )
+from db.files import clear_unfinished, free_name, make_private, replacing
 from db.migrations import APPLICATION_ID, LADDER, Rung, climb, version_of
+from db.refusals import cannot_write, name_of, not_ours, told
 
 BUSY_SECONDS = 5.0
 LEAST_SQLITE = (3, 37, 0)
 MEMORY = ":memory:"
-UNFINISHED = ".unfinished"
 
 _MAGIC = b"SQLite format 3\0"
 _PRAGMAS = {
@@ -39,15 +38,6 @@ _PRAGMAS = {
     "temp_store": "MEMORY",
     "trusted_schema": 0,
     "cache_size": -16000,
-}
-_BUSY = {sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED}
-_DAMAGED = {sqlite3.SQLITE_CORRUPT, sqlite3.SQLITE_NOTADB}
-_NOT_WRITTEN = {
-    sqlite3.SQLITE_READONLY,
-    sqlite3.SQLITE_FULL,
-    sqlite3.SQLITE_IOERR,
-    sqlite3.SQLITE_CANTOPEN,
-    sqlite3.SQLITE_PERM,
 }
 
 
@@ -135,6 +125,21 @@ class Database:
         with self._errors(), self._database.transaction("DEFERRED"):
             yield
 
+    @contextmanager
+    def without_waiting(self) -> Iterator[None]:
+        """Writes in the block wait neither for the disk nor for another process that writes.
+
+        They outlive the end of this process, but not a power cut; for what is no record. Not
+        within a transaction: it is committed as it began.
+        """
+        self.execute("PRAGMA synchronous = NORMAL")
+        self.execute("PRAGMA busy_timeout = 0")
+        try:
+            yield
+        finally:
+            self.execute(f"PRAGMA busy_timeout = {round(BUSY_SECONDS * 1000)}")
+            self.execute("PRAGMA synchronous = FULL")
+
     def execute(self, sql: str, parameters: Sequence[object] = ()) -> list[tuple[Any, ...]]:
         """Run one statement with ``?`` for each parameter, and give all its rows."""
         with self._errors():
@@ -192,21 +197,9 @@ class Database:
         The copy is made beside the target, checked, written through to the disk and only then put
         in its place, so that ``target`` is at any time the old copy or a good new one.
         """
-        unfinished = target.with_name(f"{target.name}.{os.getpid()}{UNFINISHED}")
-        try:
+        with replacing(target) as unfinished, self._errors(target):
             self._refuse_in_use(target)
-            unfinished.unlink(missing_ok=True)
-            _make_private(unfinished)
-            with self._errors(target):
-                self._copy_and_check(unfinished)
-            _write_through(unfinished)
-            os.replace(unfinished, target)
-            _write_through(target.parent)
-        except OSError as error:
-            raise _cannot_write(target, error) from error
-        finally:
-            with suppress(OSError):
-                unfinished.unlink(missing_ok=True)
+            self._copy_and_check(unfinished)
 
     def _refuse_in_use(self, target: Path) -> None:
         own = isinstance(self.path, Path) and target.exists() and target.samefile(self.path)
@@ -225,7 +218,7 @@ class Database:
             problems = checked.quick_check()
         if problems:
             raise DamagedFile(
-                f"{_name(self.path)} is damaged ({problems[0]}); no copy was made of it.",
+                f"{name_of(self.path)} is damaged ({problems[0]}); no copy was made of it.",
                 "Open the latest backup.",
             )
 
@@ -241,10 +234,10 @@ class Database:
         tables = int(connection.execute("SELECT count(*) FROM sqlite_master").fetchone()[0])
         empty = application == 0 and version == 0 and tables == 0
         if not empty and application != APPLICATION_ID:
-            raise _not_ours(self.path)
+            raise not_ours(self.path)
         if version > newest:
             raise NewerFile(
-                f"{_name(self.path)} was written by a newer version of this program "
+                f"{name_of(self.path)} was written by a newer version of this program "
                 f"(its data have version {version}, this program knows up to {newest}).",
                 "Install the newer version of the program, or open a backup.",
             )
@@ -252,49 +245,20 @@ class Database:
     def _keep_copy(self, version: int) -> None:
         if not isinstance(self.path, Path):
             return
-        name = f"{self.path.stem}.version-{version}"
-        target = self.path.with_name(name + self.path.suffix)
-        number = 2
-        while target.exists():
-            target = self.path.with_name(f"{name}-{number}{self.path.suffix}")
-            number += 1
-        self.copy_to(target)
+        clear_unfinished(self.path.parent, f"{self.path.stem}.version-{version}")
+        self.copy_to(free_name(self.path, f"version-{version}"))
 
     @contextmanager
     def _errors(self, path: Path | str | None = None) -> Iterator[None]:
         try:
             yield
         except (peewee.DatabaseError, sqlite3.DatabaseError) as error:
-            told = _told(error, path or self.path)
-            if told is None:
+            refusal = told(error, path or self.path)
+            if refusal is None:
                 raise
-            raise told from error
+            raise refusal from error
         except (UnicodeEncodeError, OverflowError) as error:
             raise InvalidRecord(f"The record holds what cannot be kept: {error}.") from error
-
-
-def _told(error: Exception, path: Path | str) -> StoreError | None:
-    """The error in the words of the store; None where it is a bug rather than the surroundings."""
-    origin = getattr(error, "orig", error)
-    extended = getattr(origin, "sqlite_errorcode", None)
-    if extended is None:
-        return None
-    code = extended & 0xFF
-    name = _name(path)
-    if code in _BUSY:
-        return FileBusy(
-            f"{name} is being written by another process.",
-            "Wait until it has finished, or close the other program, and try again.",
-        )
-    if code in _DAMAGED:
-        return DamagedFile(
-            f"{name} is damaged: {origin}.", "Do not go on with it; open the latest backup."
-        )
-    if code in _NOT_WRITTEN:
-        return _cannot_write(path, origin)
-    if code == sqlite3.SQLITE_CONSTRAINT:
-        return InvalidRecord(f"The record breaks a rule of the data: {origin}.")
-    return None
 
 
 def _prepare_file(path: Path, create: bool) -> None:
@@ -305,28 +269,14 @@ def _prepare_file(path: Path, create: bool) -> None:
             with path.open("rb") as file:
                 start = file.read(len(_MAGIC))
             if start != _MAGIC and (start or not create):
-                raise _not_ours(path)
+                raise not_ours(path)
         elif create:
             with suppress(FileExistsError):  # another process may be making it just now
-                _make_private(path)
+                make_private(path)
         else:
             raise NotFound(f"There is no file {path}.", "Check the name, or make a new data file.")
     except OSError as error:
-        raise _cannot_write(path, error) from error
-
-
-def _make_private(path: Path) -> None:
-    os.close(os.open(path, os.O_CREAT | os.O_EXCL | os.O_RDWR, 0o600))
-
-
-def _write_through(path: Path) -> None:
-    if path.is_dir() and os.name == "nt":  # folders cannot be opened there
-        return
-    handle = os.open(path, os.O_RDONLY if path.is_dir() else os.O_RDWR)
-    try:
-        os.fsync(handle)
-    finally:
-        os.close(handle)
+        raise cannot_write(path, error) from error
 
 
 def _require_sqlite(version: tuple[int, ...]) -> None:
@@ -336,19 +286,3 @@ def _require_sqlite(version: tuple[int, ...]) -> None:
             f"{'.'.join(map(str, LEAST_SQLITE))} or newer.",
             "Use a Python that brings a newer SQLite.",
         )
-
-
-def _not_ours(path: Path | str) -> NotOurFile:
-    return NotOurFile(f"{_name(path)} is not a data file of this program.", "It was left as it is.")
-
-
-def _cannot_write(path: Path | str, error: object) -> CannotWrite:
-    why = getattr(error, "strerror", None) or error
-    return CannotWrite(
-        f"{_name(path)} cannot be read or written: {why}.",
-        "Check that its folder exists, that you may write there and that the disk is not full.",
-    )
-
-
-def _name(path: Path | str) -> str:
-    return path.name if isinstance(path, Path) else "The data"

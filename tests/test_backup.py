@@ -13,8 +13,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from db import backup
-from db import database as database_module
+from db import backup, files
 from db.backup import back_up, back_up_on_closing, kept, rotate
 from db.database import Database
 from db.errors import CannotWrite
@@ -98,7 +97,7 @@ def test_an_interrupted_copy_leaves_the_one_before(
     def no_space(path: Path) -> None:
         raise OSError(28, "No space left on device")
 
-    monkeypatch.setattr(database_module, "_write_through", no_space)
+    monkeypatch.setattr(files, "write_through", no_space)
     with pytest.raises(CannotWrite, match="No space left on device"):
         back_up(database, tmp_path / "copy.db")
     assert names_in(tmp_path / "copy.db") == ["Zoë"]

@@ -1,0 +1,70 @@
+"""What SQLite and the system say when they refuse something, in the words of the store."""
+
+from __future__ import annotations
+
+import sqlite3
+from pathlib import Path
+
+from db.errors import (
+    CannotWrite,
+    DamagedFile,
+    FileBusy,
+    InvalidRecord,
+    NotOurFile,
+    StoreError,
+)
+
+_BUSY = {sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED}
+_DAMAGED = {sqlite3.SQLITE_CORRUPT, sqlite3.SQLITE_NOTADB}
+_NOT_WRITTEN = {
+    sqlite3.SQLITE_READONLY,
+    sqlite3.SQLITE_FULL,
+    sqlite3.SQLITE_IOERR,
+    sqlite3.SQLITE_CANTOPEN,
+    sqlite3.SQLITE_PERM,
+}
+
+
+def told(error: Exception, path: Path | str) -> StoreError | None:
+    """The error in the words of the store; None where it is a bug rather than the surroundings."""
+    origin = getattr(error, "orig", error)
+    extended = getattr(origin, "sqlite_errorcode", None)
+    if extended is None:
+        return None
+    code = extended & 0xFF
+    name = name_of(path)
+    if code in _BUSY:
+        return FileBusy(
+            f"{name} is being written by another process.",
+            "Wait until it has finished, or close the other program, and try again.",
+        )
+    if code in _DAMAGED:
+        return DamagedFile(
+            f"{name} is damaged: {origin}.", "Do not go on with it; open the latest backup."
+        )
+    if code in _NOT_WRITTEN:
+        return cannot_write(path, origin)
+    if code == sqlite3.SQLITE_CONSTRAINT:
+        return InvalidRecord(f"The record breaks a rule of the data: {origin}.")
+    return None
+
+
+def not_ours(path: Path | str) -> NotOurFile:
+    """The file is not a data file of this program."""
+    return NotOurFile(
+        f"{name_of(path)} is not a data file of this program.", "It was left as it is."
+    )
+
+
+def cannot_write(path: Path | str, error: object) -> CannotWrite:
+    """The system or SQLite refused to read or write the file."""
+    why = getattr(error, "strerror", None) or error
+    return CannotWrite(
+        f"{name_of(path)} cannot be read or written: {why}.",
+        "Check that its folder exists, that you may write there and that the disk is not full.",
+    )
+
+
+def name_of(path: Path | str) -> str:
+    """What to call a data file in a sentence."""
+    return path.name if isinstance(path, Path) else "The data"
