@@ -11,7 +11,7 @@ import sqlite3
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
-from db import version_1, version_2
+from db import version_1, version_2, version_3
 from db.errors import DamagedFile
 
 APPLICATION_ID = int.from_bytes(b"Rung", "big")
@@ -31,7 +31,11 @@ class Rung:
     statements: tuple[str, ...]
 
 
-LADDER = (Rung(1, version_1.STATEMENTS), Rung(2, version_2.STATEMENTS))
+LADDER = (
+    Rung(1, version_1.STATEMENTS),
+    Rung(2, version_2.STATEMENTS),
+    Rung(3, version_3.STATEMENTS),
+)
 
 
 def version_of(connection: sqlite3.Connection) -> int:

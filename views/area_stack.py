@@ -8,6 +8,7 @@ from datetime import date
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 
+from desktop.planning.session_draft import SessionDraft
 from views.blocks import Label, Page
 from views.record import Record
 from views.theme import Theme
@@ -74,6 +75,12 @@ class AreaStack(QStackedWidget):
         if self.area is not None:
             self.area.show_session(session_id)
 
+    def resume(self, draft: SessionDraft) -> None:
+        """Open a draft of the trainee chosen, where sessions are typed."""
+        self.show_area(SESSION)
+        if self.area is not None:
+            self.area.resume(draft)
+
     def leave(self) -> None:
         """The window closes: every area built keeps its draft."""
         for area in self._built.values():
@@ -90,6 +97,7 @@ class AreaStack(QStackedWidget):
             area.trainee_wanted.connect(self.trainee_wanted)
             area.area_wanted.connect(self.area_wanted)
             area.session_wanted.connect(self.show_session)
+            area.draft_wanted.connect(self.resume)
             self.addWidget(area)
         self.setCurrentWidget(area)
         area.show_trainee(self._trainee_id)

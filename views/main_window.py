@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QVBoxLayout, QWidget
 
 from db.changes import Changes
 from db.errors import StoreError
+from desktop.planning.kept_drafts import at_work
 from desktop.planning.roster import RosterEntry
 from desktop.training.recovery import Caution, evidence_key
 from desktop.training.trainee import DismissedCaution
@@ -193,6 +194,11 @@ class MainWindow(QMainWindow):
         keys = {entry.key for entry in WORK_AREAS}
         last = self._settings.last_screen
         self.areas.show_area(last if last in keys and last != TRAINEE else DESK)
+        draft = at_work(self._record.repository)
+        if draft is not None and draft.trainee_id in known:
+            self.roster.choose(draft.trainee_id)
+            self.areas.resume(draft)
+            self._record.say(self.tr("Here is what was being typed when the program ended."))
 
     def closeEvent(self, event: QCloseEvent) -> None:
         self.areas.leave()

@@ -35,7 +35,7 @@ from desktop.training.trainee import (
 )
 from views.lineage import Lineage
 from views.roster_source import RosterSource
-from views.undo_commands import Desk, RemoveCommand, SaveCommand, StoreCommand
+from views.undo_commands import Desk, RemoveCommand, ReplaceCommand, SaveCommand, StoreCommand
 
 if TYPE_CHECKING:
     from db.repository import Repository
@@ -105,24 +105,37 @@ class Record(QObject):
         return name
 
     def save(
-        self, text: str, *aggregates: Any, before: Sequence[Any | None] | None = None
+        self,
+        text: str,
+        *aggregates: Any,
+        before: Sequence[Any | None] | None = None,
+        also: Callable[[], None] = lambda: None,
     ) -> tuple[Any, ...] | None:
         """Save aggregates as one act called ``text`` ("Rename Bow"); it can be undone.
 
-        New ones have ``id`` None. ``before`` is looked up unless given. Returns them as saved,
-        with identities and revisions, or None where it failed (the coach has been told why).
+        New ones have ``id`` None. ``before`` is looked up unless given. ``also`` is done in the
+        same transaction. Returns them as saved, with identities and revisions, or None where it
+        failed (the coach has been told why).
         """
-        try:
-            found = tuple(before) if before is not None else tuple(map(self._stored, aggregates))
-        except StoreError as error:
-            self._failed(error)
+        found = self._found(aggregates) if before is None else tuple(before)
+        if found is None:
             return None
-        command = SaveCommand(text, self._desk, aggregates, found)
+        command = SaveCommand(text, self._desk, aggregates, found, also)
         return command.saved if self._push(command) else None
 
     def remove(self, text: str, *aggregates: Any) -> bool:
         """Remove aggregates, and what hangs on them, as one act that can be undone."""
         return self._push(RemoveCommand(text, self._desk, aggregates))
+
+    def replace(
+        self, text: str, removed: Sequence[Any], saved: Sequence[Any]
+    ) -> tuple[Any, ...] | None:
+        """Remove some and save others as one act, all or none; returns those saved, as `save`."""
+        found = self._found(saved)
+        if found is None:
+            return None
+        command = ReplaceCommand(text, self._desk, removed, saved, found)
+        return command.saved if self._push(command) else None
 
     @contextmanager
     def together(self, text: str) -> Iterator[None]:
@@ -180,6 +193,14 @@ class Record(QObject):
         self.say(" ".join(part for part in (str(error), remedy) if part), MessageKind.ERROR)
         if isinstance(error, Conflict):
             self._wrote(_EVERYTHING)
+
+    def _found(self, aggregates: Sequence[Any]) -> tuple[Any | None, ...] | None:
+        """What the store holds of each; None where it cannot be read (the coach is told)."""
+        try:
+            return tuple(map(self._stored, aggregates))
+        except StoreError as error:
+            self._failed(error)
+            return None
 
     def _stored(self, aggregate: Any) -> Any | None:
         """What the store holds of an aggregate now; None where it is new."""

@@ -1,7 +1,7 @@
 """The session desk: opens drafts from the record, keeps them, and writes sessions back.
 
-It holds no widget. A draft that is left is kept as it was typed, by trainee, day and session, and
-comes back when that day is opened again.
+It holds no widget. What is typed is kept in the data file at every field, by trainee, day and
+session, and comes back when that day is opened again, in this run of the program or the next.
 """
 
 from __future__ import annotations
@@ -11,6 +11,8 @@ from datetime import date
 
 from PySide6.QtCore import QCoreApplication, QLocale
 
+from db.errors import StoreError
+from desktop.planning import kept_drafts
 from desktop.planning.cautions import cautions
 from desktop.planning.days import DayPlan, SlotPlan, day_plan_of
 from desktop.planning.history import History, read_history
@@ -46,8 +48,6 @@ from views.session_texts import why_text
 
 translate = QCoreApplication.translate
 
-_Key = tuple[int, date, int | None]
-
 
 @dataclass(frozen=True, slots=True)
 class Opened:
@@ -73,8 +73,9 @@ class SessionDesk:
 
     def __init__(self, record: Record, today: date) -> None:
         self._record, self._today = record, today
-        self._kept: dict[_Key, SessionDraft] = {}
+        self._not_written = False
         self._typed: dict[int, SessionDraft] = {}
+        self._undone: set[int] = set()
 
     def open(self, trainee_id: int, day: date, session_id: int | None = None) -> Opened:
         """The session of a day: the one named, else the first on record, else the plan."""
@@ -88,16 +89,34 @@ class SessionDesk:
         """One more session of a day that has one already; nothing is planned for it."""
         history = read_history(self._record.repository, trainee_id)
         plan = day_plan_of(history, day)
-        fresh = unplanned_draft(history.trainee, day, _mark())
-        return Opened(history, plan, fresh, (), None, fresh)
+        return self._with_kept(history, plan, unplanned_draft(history.trainee, day, _mark()), None)
 
-    def keep(self, opened: Opened) -> None:
-        """Keep what was typed, until it is saved."""
-        key = _key(opened.draft)
-        if opened.changed:
-            self._kept[key] = opened.draft
+    def resume(self, draft: SessionDraft) -> Opened:
+        """A draft that was left, as it was."""
+        day, session_id = draft.day, draft.session_id
+        of_day = self._record.repository.session_on(draft.trainee_id, day)
+        if session_id is None and of_day:
+            return self.open_another(draft.trainee_id, day)
+        return self.open(draft.trainee_id, day, session_id)
+
+    def keep(self, opened: Opened, *, at_work: bool = False) -> bool:
+        """Keep what was typed, until it is saved; ``at_work``: it stands in the form.
+
+        False where it cannot be written now: it should be tried again. The coach is told once.
+        """
+        repository = self._record.repository
+        try:
+            if opened.changed:
+                kept_drafts.keep(repository, opened.draft, at_work=at_work)
+            else:
+                kept_drafts.drop(repository, opened.draft)
+        except StoreError as error:
+            if not self._not_written:
+                self._record.reported(error)
+            self._not_written = True
         else:
-            self._kept.pop(key, None)
+            self._not_written = False
+        return not self._not_written
 
     def added(
         self, opened: Opened, exercise: Exercise, after: int | None = None
@@ -130,12 +149,14 @@ class SessionDesk:
         with self._record.together(self._act(opened)):
             line_ids = self._make_lines(draft)
             if line_ids is not None and self._save_mass(opened):
-                found = self._record.save(self._act(opened), session_of(draft, line_ids))
+                found = self._record.save(
+                    self._act(opened),
+                    session_of(draft, line_ids),
+                    also=lambda: kept_drafts.drop(self._record.repository, draft),
+                )
                 saved = found[0] if found else None
-        if saved is not None and saved.id is not None:
-            self._kept.pop(_key(draft), None)
-            if opened.stored is None:
-                self._typed[saved.id] = draft
+        if saved is not None and saved.id is not None and opened.stored is None:
+            self._typed[saved.id] = draft
         return saved
 
     def remove(self, opened: Opened) -> bool:
@@ -179,17 +200,24 @@ class SessionDesk:
     def forget_undone(self, trainee_id: int) -> None:
         """A session that is no longer on record, since its saving was undone, is a draft again."""
         repository = self._record.repository
-        standing = {each.id for each in repository.sessions(trainee_id)}
-        for session_id, draft in list(self._typed.items()):
-            if draft.trainee_id == trainee_id and session_id not in standing:
-                self._kept.setdefault(_key(draft), draft)
+        standing = {each.id or 0 for each in repository.sessions(trainee_id)}
+        self._undone -= standing
+        for session_id, draft in self._typed.items():
+            gone = session_id not in standing and session_id not in self._undone
+            if draft.trainee_id == trainee_id and gone:
+                self._undone.add(session_id)
+                kept_drafts.keep(repository, draft)
 
     def _opened(self, history: History, plan: DayPlan, stored: Session | None) -> Opened:
-        untouched = self._fresh(history, plan, stored)
-        kept = self._kept.get(_key(untouched))
+        return self._with_kept(history, plan, self._fresh(history, plan, stored), stored)
+
+    def _with_kept(
+        self, history: History, plan: DayPlan, untouched: SessionDraft, stored: Session | None
+    ) -> Opened:
+        kept = kept_drafts.kept(self._record.repository, untouched)
         draft = untouched
-        if kept is not None and kept.revision == untouched.revision:
-            draft = kept
+        if kept is not None and kept.revision == untouched.revision and _is_known(kept, history):
+            draft = replace(kept, mark=untouched.mark)
         slots = tuple(self._slot_of(history, plan, line) for line in draft.lines)
         return Opened(history, plan, draft, slots, stored, untouched)
 
@@ -248,8 +276,9 @@ class SessionDesk:
         return text.format(name=opened.history.trainee.name, day=day)
 
 
-def _key(draft: SessionDraft) -> _Key:
-    return draft.trainee_id, draft.day, draft.session_id
+def _is_known(draft: SessionDraft, history: History) -> bool:
+    """Whether every exercise of a draft is still there."""
+    return all(line.exercise in history.library.exercises for line in draft.lines)
 
 
 def _weighed(history: History, day: date) -> BodyMass | None:

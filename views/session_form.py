@@ -30,6 +30,7 @@ from desktop.planning.session_draft import SessionDraft
 from desktop.training.position import Position
 from desktop.training.trainee import Trainee
 from views.blocks import Label
+from views.draft_keeper import DraftKeeper
 from views.effect_panel import EffectPanel
 from views.general_caution import red_flags
 from views.next_time import NextTime
@@ -58,11 +59,13 @@ class SessionForm(WorkArea):
         self.desk = SessionDesk(record, today)
         self._day = today
         self._session_id: int | None = None
+        self._another = False
         self._busy = False
         self._effects: tuple[Effect, ...] | None = None
         self.heading = SessionHeading(theme, today)
         self.page = SessionPage(theme, today)
         self.typing = SessionTyping(record, self.desk, theme, self.page)
+        self.keeper = DraftKeeper(lambda: self._keep(at_work=True), self)
         self.outcomes = NextTime(theme, today)
         self.effects = EffectPanel(theme, today)
         self.after = OutcomeFoot(theme)
@@ -87,9 +90,21 @@ class SessionForm(WorkArea):
     def open_day(self, day: date, session_id: int | None = None) -> None:
         """Show the session of another day."""
         self.leave()
-        self._day, self._session_id = day, session_id
+        self._day, self._session_id, self._another = day, session_id, False
         self._show_form()
         self._read()
+        self.typing.begin()
+
+    def resume(self, draft: SessionDraft) -> None:
+        """Show a draft that was left, as it was; it is this trainee's."""
+        self.leave()
+        opened = self.desk.resume(draft)
+        self._day, self._session_id = draft.day, draft.session_id
+        self._another = opened.stored is None and any(
+            each.day == draft.day for each in opened.history.sessions
+        )
+        self._show_form()
+        self._show_opened(opened)
         self.typing.begin()
 
     def refresh(self) -> None:
@@ -104,7 +119,7 @@ class SessionForm(WorkArea):
         place = self.page.place if same else None
         self.leave()
         if not same:
-            self._session_id = None
+            self._session_id, self._another = None, False
             self._show_form()
         self._read()
         if self.showing_outcomes:
@@ -123,14 +138,21 @@ class SessionForm(WorkArea):
 
     def leave(self) -> None:
         """Keep what is typed."""
-        if self.typing.opened is not None:
-            self.desk.keep(self.typing.opened)
+        self.keeper.forget()
+        self._keep(at_work=False)
+
+    def _keep(self, *, at_work: bool) -> bool:
+        return self.typing.opened is None or self.desk.keep(self.typing.opened, at_work=at_work)
 
     def _read(self) -> None:
         if self.trainee_id is None:
             return
         try:
-            opened = self.desk.open(self.trainee_id, self._day, self._session_id)
+            opened = (
+                self.desk.open_another(self.trainee_id, self._day)
+                if self._another
+                else self.desk.open(self.trainee_id, self._day, self._session_id)
+            )
         except StoreError as error:
             self.record.reported(error)
             return
@@ -145,6 +167,8 @@ class SessionForm(WorkArea):
     def _show_opened(self, opened: Opened) -> None:
         self.effects.hide()
         self.typing.open(opened)
+        if opened.changed:
+            self.keeper.keep()
         self._say_heading()
 
     def _say_heading(self) -> None:
@@ -165,7 +189,8 @@ class SessionForm(WorkArea):
         )
         self._flag.setVisible(draft.red_flag)
 
-    def _typed(self) -> None:
+    def _typed(self, going_on: bool) -> None:
+        self.keeper.typed(going_on)
         self.effects.hide()
         self._say_heading()
 
@@ -195,9 +220,9 @@ class SessionForm(WorkArea):
         """One more session on a day that has one."""
         if self.trainee_id is not None:
             self.leave()
-            self._session_id = None
+            self._session_id, self._another = None, True
             self._show_form()
-            self._show_opened(self.desk.open_another(self.trainee_id, self._day))
+            self._read()
             self.typing.act("add")
 
     # Saving
@@ -239,7 +264,7 @@ class SessionForm(WorkArea):
         finally:
             self._busy = False
         if saved is not None:
-            self._session_id = saved.id
+            self._session_id, self._another = saved.id, False
             self._read()
             self._show_outcomes()
             self.record.say(self.tr("Saved"), MessageKind.DONE)

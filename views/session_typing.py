@@ -27,10 +27,10 @@ LAST = 1_000
 class SessionTyping(QObject):
     """The draft in work, its steps back and on, and the widgets it is typed in.
 
-    ``changed`` when the draft is another one.
+    ``changed(going_on)`` when the draft is another one; going on: in the same field as before.
     """
 
-    changed = Signal()
+    changed = Signal(bool)
 
     def __init__(self, record: Record, desk: SessionDesk, theme: Theme, page: SessionPage) -> None:
         super().__init__(page)
@@ -90,11 +90,11 @@ class SessionTyping(QObject):
         opened = self.opened
         if opened is None or draft == opened.draft:
             return
-        self._history.note(opened, object() if key is None else key)
+        going_on = self._history.note(opened, object() if key is None else key)
         self.opened = replace(opened, draft=draft)
         self.page.show_draft(draft, None if line is None else (line,))
         self.foot.show_draft(draft)
-        self.changed.emit()
+        self.changed.emit(going_on)
 
     def _change_lines(self, opened: Opened) -> None:
         """Another draft with other lines."""
@@ -102,7 +102,7 @@ class SessionTyping(QObject):
             self._history.note(self.opened, object())
         self.opened = opened
         self._show_all()
-        self.changed.emit()
+        self.changed.emit(False)
 
     def _show_all(self) -> None:
         if self.opened is not None:
@@ -138,7 +138,7 @@ class SessionTyping(QObject):
             self.foot.show_draft(self.opened.draft)
         else:
             self._show_all()
-        self.changed.emit()
+        self.changed.emit(False)
         if place is not None:
             self.page.go_to(place)
 

@@ -31,13 +31,18 @@ class TypingHistory(Generic[V]):
         """Begin anew."""
         self._before, self._after, self._key = [], [], None
 
-    def note(self, value: V, key: object) -> None:
-        """``value`` is about to give way; changes with an equal ``key`` in a row are one step."""
-        if not self._before or key != self._key:
+    def note(self, value: V, key: object) -> bool:
+        """``value`` is about to give way; changes with an equal ``key`` in a row are one step.
+
+        Whether this one belongs to the step before.
+        """
+        going_on = bool(self._before) and key == self._key
+        if not going_on:
             self._before.append(value)
             del self._before[:-MOST_STEPS]
         self._key = key
         self._after = []
+        return going_on
 
     def undo(self, current: V) -> V:
         """The value one step back; ``current`` itself where there is none."""

@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence
 from contextlib import AbstractContextManager
 from dataclasses import dataclass
+from itertools import chain
 from typing import Any, Protocol
 
 from PySide6.QtGui import QUndoCommand
@@ -61,22 +62,39 @@ class StoreCommand(QUndoCommand):
 
 
 class SaveCommand(StoreCommand):
-    """Saves aggregates. ``before`` holds for each what the store held, None where it is new."""
+    """Saves aggregates. ``before`` holds for each what the store held, None where it is new.
+
+    ``also`` is done in the same transaction, whenever they are saved.
+    """
 
     def __init__(
-        self, text: str, desk: Desk, after: Sequence[Any], before: Sequence[Any | None]
+        self,
+        text: str,
+        desk: Desk,
+        after: Sequence[Any],
+        before: Sequence[Any | None],
+        also: Callable[[], None] = lambda: None,
     ) -> None:
         super().__init__(text, desk)
+        self._also = also
         self._after = tuple(after)
         self._before = tuple(before)
         self._removed: tuple[Any, ...] | None = None
         self.saved: tuple[Any, ...] = ()
 
+    def saving(self) -> Iterable[Changes]:
+        """Save, for the first time or again; within a transaction."""
+        return self._save() if self._removed is None else self._save_again()
+
+    def taking_back(self) -> Iterable[Changes]:
+        """Bring back what stood before; within a transaction."""
+        return self._take_back()
+
     def redo(self) -> None:
-        self._run(self._save if self._removed is None else self._save_again)
+        self._run(self.saving)
 
     def undo(self) -> None:
-        self._run(self._take_back)
+        self._run(self.taking_back)
 
     @property
     def _old(self) -> tuple[tuple[Any, Any], ...]:
@@ -86,6 +104,7 @@ class SaveCommand(StoreCommand):
 
     def _save(self) -> Iterable[Changes]:
         changes = self._desk.store.save(*self._after)
+        self._also()
         self.saved = tuple(changes.saved)
         self._desk.lineage.wrote(self.saved)
         yield changes
@@ -112,6 +131,7 @@ class SaveCommand(StoreCommand):
             self._desk.lineage.wrote(changes.saved)
             yield changes
         yield from self._write(tuple((now, was) for was, now in self._old))
+        self._also()
 
     def _write(self, states: tuple[tuple[Any, Any], ...]) -> Iterable[Changes]:
         """Write each first state over the second one."""
@@ -133,21 +153,50 @@ class RemoveCommand(StoreCommand):
         self._removed: tuple[Any, ...] = ()
 
     def redo(self) -> None:
-        self._run(self._remove)
+        self._run(self.removing)
 
     def undo(self) -> None:
-        self._run(self._bring_back)
+        self._run(self.bringing_back)
 
-    def _remove(self) -> Iterable[Changes]:
+    def removing(self) -> Iterable[Changes]:
+        """Remove; within a transaction."""
         at = self._desk.lineage.at
         changes = self._desk.store.remove(*(at(each, each) for each in self._aggregates))
         self._removed = tuple(changes.saved)
         yield changes
 
-    def _bring_back(self) -> Iterable[Changes]:
+    def bringing_back(self) -> Iterable[Changes]:
+        """Restore what was removed; within a transaction."""
         changes = self._desk.store.restore(*self._removed)
         self._desk.lineage.wrote(changes.saved)
         yield changes
+
+
+class ReplaceCommand(StoreCommand):
+    """Removes some aggregates and saves others, all or none, as one step."""
+
+    def __init__(
+        self,
+        text: str,
+        desk: Desk,
+        removed: Sequence[Any],
+        after: Sequence[Any],
+        before: Sequence[Any | None],
+    ) -> None:
+        super().__init__(text, desk)
+        self._gone = RemoveCommand(text, desk, removed)
+        self._new = SaveCommand(text, desk, after, before)
+
+    @property
+    def saved(self) -> tuple[Any, ...]:
+        """What was saved, with identities and revisions."""
+        return self._new.saved
+
+    def redo(self) -> None:
+        self._run(lambda: chain(self._gone.removing(), self._new.saving()))
+
+    def undo(self) -> None:
+        self._run(lambda: chain(self._new.taking_back(), self._gone.bringing_back()))
 
 
 def merged(parts: Iterable[Changes]) -> Changes:

@@ -9,6 +9,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from db.changes import Changes
+from desktop.planning.session_draft import SessionDraft
 from views.record import Record
 from views.theme import Theme
 
@@ -19,12 +20,14 @@ class WorkArea(QWidget):
     ``trainee_id`` is the trainee chosen in the roster (None: none). `refresh` is called when that
     changes and when the record changes while the area is shown; a hidden area is refreshed when
     it is shown again. `leave` is asked before another area or trainee is shown: keep drafts there.
-    ``session_wanted`` names a session that the session area is to open.
+    ``session_wanted`` names a session that the session area is to open, ``draft_wanted`` gives a
+    draft.
     """
 
     trainee_wanted = Signal(int)
     area_wanted = Signal(str)
     session_wanted = Signal(int)
+    draft_wanted = Signal(object)
 
     def __init__(
         self, record: Record, today: date, theme: Theme, parent: QWidget | None = None
@@ -59,6 +62,9 @@ class WorkArea(QWidget):
 
     def show_session(self, session_id: int) -> None:
         """Show one session of the trainee, where the area can."""
+
+    def resume(self, draft: SessionDraft) -> None:
+        """Show a draft of a session of the trainee, where the area can."""
 
     def keys(self) -> Sequence[tuple[str, str]]:
         """What keys do here, for the keyboard map: (what it does, the key)."""
