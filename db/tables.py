@@ -8,11 +8,14 @@ from __future__ import annotations
 
 import csv
 import io
+import warnings
 import zipfile
 from collections.abc import Iterable, Iterator, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 from decimal import Decimal
+from itertools import islice
 from pathlib import Path
 from typing import Any, Final
 
@@ -210,9 +213,8 @@ def _workbook(path: Path, wanted: str) -> Reading:
     from openpyxl import load_workbook  # late: 145 ms that most starts never need
 
     try:
-        book = load_workbook(path, read_only=True, data_only=True, keep_links=False)
-    except UnreadableTable:
-        raise
+        with _quiet():
+            book = load_workbook(path, read_only=True, data_only=True, keep_links=False)
     except Exception as error:  # whatever a damaged archive or its XML makes of the reader
         raise _damaged(path) from error
     try:
@@ -233,23 +235,35 @@ def _workbook(path: Path, wanted: str) -> Reading:
 
 def _sheet(path: Path, sheet: Any, sheets: tuple[str, ...], epoch: datetime) -> Reading:
     lines: list[TableLine] = []
-    total = 0
+    number = 0
     try:
         total = sheet.max_row or 0
-        rows: Iterator[tuple[Any, ...]] = sheet.iter_rows(
-            values_only=True, max_col=MOST_COLUMNS + 1
-        )
-        for number, row in enumerate(rows, 1):
-            _take(lines, number, [_cell(value) for value in row], path.name)
-            if number % _SLICE == 0:
-                yield min(1.0, number / max(total, number))
+        rows = sheet.iter_rows(values_only=True, max_col=MOST_COLUMNS + 1)
+        while batch := _next_rows(rows):
+            for row in batch:
+                number += 1
+                _take(lines, number, [_cell(value) for value in row], path.name)
             if number > 4 * MOST_LINES:
                 raise UnreadableTable(f"{path.name} has more than {MOST_LINES} lines: split it")
+            yield min(1.0, number / max(total, number))
     except UnreadableTable:
         raise
     except Exception as error:
         raise _damaged(path) from error
     return Table(path.name, tuple(lines), sheet=sheet.title, sheets=sheets, day_zero=epoch.date())
+
+
+def _next_rows(rows: Iterator[tuple[Any, ...]]) -> list[tuple[Any, ...]]:
+    with _quiet():
+        return list(islice(rows, _SLICE))
+
+
+@contextmanager
+def _quiet() -> Iterator[None]:
+    """What the reader warns of (looks, checks, extensions) is nothing that is read here."""
+    with warnings.catch_warnings():
+        warnings.simplefilter("ignore")
+        yield
 
 
 def _damaged(path: Path) -> UnreadableTable:
@@ -276,9 +290,9 @@ def _check_archive(path: Path) -> None:
             for part in parts:
                 if part.filename.endswith((".xml", ".rels")):
                     _check_part(archive, part, path.name)
-    except (zipfile.BadZipFile, NotImplementedError, RuntimeError, EOFError, ValueError) as error:
-        if isinstance(error, UnreadableTable):
-            raise
+    except UnreadableTable:
+        raise
+    except Exception as error:  # whatever a damaged or locked archive makes of the reader
         raise _damaged(path) from error
 
 

@@ -63,7 +63,12 @@ _DAY_NAMED: Final = re.compile(
     r"([0-9]{1,2})(?:st|nd|rd|th)?\.?[\s-]*(?:de\s+)?([^\W\d_]{3,})\.?[\s,-]*(?:de\s+)?([0-9]{4})"
 )
 _NAMED_DAY: Final = re.compile(r"([^\W\d_]{3,})\.?\s+([0-9]{1,2})(?:st|nd|rd|th)?,?\s+([0-9]{4})")
-_WEEKDAY: Final = re.compile(r"[^\W\d_]{2,10}\.?,?\s+(?=[0-9])")
+# Only where a whole date follows: "mar 3, 2026" is a month.
+_WEEKDAY: Final = re.compile(
+    r"^(?:mo|tu|we|th|fr|sa|su|di|mi|do|so|lu|ma|ju|vi|sá)[^\W\d_]*\.?,?\s+"
+    r"(?=[0-9]+[./-]|[0-9]+\S*\s+[^\W\d_]{3}|[^\W\d_]{3,}\.?\s+[0-9])",
+    re.IGNORECASE,
+)
 _TIME: Final = re.compile(r"[T\s]+[0-9]{1,2}:[0-9]{2}.*$")
 _SERIAL: Final = re.compile(r"[0-9]{5}(?:\.[0-9]+)?")
 _FIRST_SERIAL, _LAST_SERIAL = 20_000, 80_000
@@ -283,10 +288,10 @@ def read_counts(text: str, held: bool = False) -> Counts:
 
 
 def _repeated(sets: int, rest: str, text: str, held: bool) -> Counts:
-    if not 1 <= sets <= _MOST_SETS:
-        raise CellProblem(f"{text!r}: allowed are 1 to {_MOST_SETS} sets, as in 3x5")
     if re.search(r"[x×*]", rest, re.IGNORECASE):
         raise CellProblem(f"{text!r} has three numbers: which one is the load?")
+    if not 1 <= sets <= _MOST_SETS:
+        raise CellProblem(f"{text!r}: allowed are 1 to {_MOST_SETS} sets, as in 3x5")
     parts = _listed(rest)
     read = [_one_count(part, text, held) for part in parts]
     seconds = any(is_time for _, is_time in read)

@@ -7,7 +7,7 @@ read is a problem of it. Nothing here knows the data file.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
 from typing import Final
@@ -32,6 +32,8 @@ from desktop.training.quantities import Unit
 from desktop.training.strength import StrengthError, rir_from_rpe
 from desktop.training.table_mapping import Role, TableMapping
 
+NO_LOAD: Final = "no load: read as none"
+BODY: Final = "bodyweight, but the exercise is loaded by weights"
 _SLICE: Final = 200
 _EARLIEST: Final = date(1900, 1, 1)
 _FORMAT: Final = RowFormat(".")
@@ -81,13 +83,10 @@ class _Line:
 class _Mapper:
     """Reads lines by a mapping, one after the other."""
 
-    def __init__(
-        self, table: Table, mapping: TableMapping, latest: date, bare: Callable[[str], bool]
-    ) -> None:
+    def __init__(self, table: Table, mapping: TableMapping, latest: date) -> None:
         self._zero = table.day_zero
         self._mapping = mapping
         self._latest = latest
-        self._bare = bare
         self._above: dict[Role, str] = {}
         self._at = {role: mapping.columns(role) for role in Role}
 
@@ -270,13 +269,11 @@ class _Mapper:
     def _for_each(self, said: _Line, loads: Loads, count: int) -> list[int]:
         if loads.doubt:
             said.doubtful(Role.LOAD, loads.doubt)
-        name = self._text(said, Role.EXERCISE) or self._above.get(Role.EXERCISE, "")
         if not loads.grams:
-            if not self._bare(name):
-                said.doubtful(Role.LOAD, "no load: read as none")
+            said.doubtful(Role.LOAD, NO_LOAD)
             return []
-        if loads.body and not self._bare(name):
-            said.doubtful(Role.LOAD, "bodyweight, but the exercise is loaded by weights")
+        if loads.body:
+            said.doubtful(Role.LOAD, BODY)
         if len(loads.grams) == 1:
             return list(loads.grams) * count
         if len(loads.grams) != count:
@@ -337,15 +334,15 @@ def mapping_of(
     columns: Columns,
     mapping: TableMapping,
     latest: date,
-    bare: Callable[[str], bool] = lambda name: False,
 ) -> Steps[MappedTable]:
     """Reads a table by ``mapping`` step by step; yields the share done.
 
-    ``latest``: later days are problems. ``bare`` tells of an exercise's name whether it needs no
-    load (bodyweight, bands). ``preview`` has the lines of the table by number; a line that makes
-    several sets makes several rows of the same number.
+    ``latest``: later days are problems. The doubts `NO_LOAD` and `BODY` are none where the exercise
+    is loaded by the body or a band, which whoever knows the exercises decides. ``preview`` has the
+    lines of the table by number; a line that makes several sets makes several rows of the same
+    number.
     """
-    mapper = _Mapper(table, mapping, latest, bare)
+    mapper = _Mapper(table, mapping, latest)
     rows: list[LogRow] = []
     spoiled: list[LogRow] = []
     problems: list[Problem] = []

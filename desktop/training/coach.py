@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from desktop.training.position import ProgressionSettings
+from desktop.training.table_mapping import TableMapping
 
 
 @dataclass(frozen=True, slots=True)
@@ -15,7 +16,8 @@ class CoachSettings:
     ``monotony_sample``: divide by n - 1 instead of n. Deloads are proposed every
     ``deload_every_weeks``; their sets are multiplied by ``deload_sets_factor`` and loads lowered
     by ``deload_load_percent``. ``trend_half_life_weeks`` damps a forecast's slope;
-    ``plateau_slope_percent`` a week is what counts as still rising.
+    ``plateau_slope_percent`` a week is what counts as still rising. ``tables``: how tables of
+    others are read, the newest last.
     """
 
     progression: ProgressionSettings = field(default_factory=ProgressionSettings)
@@ -26,4 +28,5 @@ class CoachSettings:
     deload_load_percent: float = 10.0
     trend_half_life_weeks: float = 12.0
     plateau_slope_percent: float = 0.1
+    tables: tuple[TableMapping, ...] = ()
     revision: int = 0
