@@ -88,6 +88,12 @@ def _work_arguments(verb: AddVerb) -> None:
         else:
             asked.add_argument("--pdf", required=True, type=Path, metavar="FILE")
     _draft_arguments(verb)
+    notes = verb("read-notes", "what free-text notes say was done; saves nothing")
+    notes.add_argument("file", type=Path)
+    notes.add_argument("--trainee", required=True, metavar="NAME")
+    notes.add_argument("--date", type=_day, metavar="DAY", help="of what stands under no date")
+    notes.add_argument("--dates", choices=["day-first", "month-first"], default="day-first")
+    notes.add_argument("--json", action="store_true")
     listed = verb("roster", "who trained last when, and trains next when")
     listed.add_argument("--date", type=_day, metavar="DAY", help="seen from this day")
     listed.add_argument("--json", action="store_true")

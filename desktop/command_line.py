@@ -24,8 +24,8 @@ from db.json_files import InvalidFile
 from db.log_export import COMMA_STYLE, LogStyle, write_log
 from db.log_files import UnreadableLog, read_log, write_back
 from db.log_import import ImportPlan, plan_import
-from db.log_saving import carry_out
 from db.log_names import nearest
+from db.log_saving import carry_out
 from db.program_files import read_program, write_program
 from db.repository import Repository
 from db.trainee_files import read_trainees
@@ -33,6 +33,7 @@ from desktop import answers, demo, paths, tour
 from desktop.arguments import parser
 from desktop.catalogue import load_catalogue
 from desktop.entries import EntryError
+from desktop.note_answers import noted_text, noted_values
 from desktop.planning.arrivals import Arrival, CannotTake, take_program, take_trainees
 from desktop.planning.assignments import CannotAssign, assign
 from desktop.planning.days import DayPlan, day_plan
@@ -45,6 +46,7 @@ from desktop.planning.drafts import (
     draft_program,
     wishes_for_class,
 )
+from desktop.planning.noted import read_noted
 from desktop.planning.roster import roster
 from desktop.training.asking import starting_state, target_on
 from desktop.training.quantities import Unit
@@ -248,6 +250,26 @@ class Verbs:
             raise Wrong(f"there is no sheet for {plan.trainee.name} on {plan.day}: {why}")
         self._write_sheet(plan, options.pdf)
         print(f"sheet written to {options.pdf}")
+
+    def read_notes(self, options: Options) -> None:
+        """What free-text notes say was done; nothing is saved."""
+        try:
+            text = options.file.read_text(encoding="utf-8-sig")
+        except UnicodeDecodeError:
+            raise Wrong(f"{options.file} is no text in UTF-8; save it as such") from None
+        with self._data(options) as repository:
+            trainee = _trainee(repository, options.trainee)
+            noted = read_noted(
+                repository,
+                _id(trainee),
+                text,
+                options.date or date.today(),
+                day_first=options.dates != "month-first",
+            )
+        if options.json:
+            _print_json(noted_values(noted))
+        else:
+            _print_lines(noted_text(noted))
 
     def roster(self, options: Options) -> None:
         """Who trains when."""

@@ -22,8 +22,9 @@ _NEAR_DAYS: Final = {"today": 0, "heute": 0, "hoy": 0, "yesterday": 1, "gestern"
 
 _MONTH: Final = rf"(?P<month>{'|'.join(_MONTHS)})[a-zäéû]*\.?"
 _SHORT: Final = r"(?:mo|di|mi|do|fr|sa|so)"
+_LONG: Final = "|".join(name for one in _WEEKDAYS for name in one.split("|") if len(name) > 2)
 _WEEKDAY: Final = (
-    rf"(?P<weekday>{'|'.join(name for one in _WEEKDAYS for name in one.split('|') if len(name) > 2)}"
+    rf"(?P<weekday>{_LONG}"
     rf"|{_SHORT}(?=[.,][ \t]*[0-9]))"
 )
 _YEAR: Final = r"(?P<year>20[0-9]{2}|[0-9]{2})"
@@ -40,11 +41,11 @@ _HEADINGS: Final = tuple(
     re.compile(rf"(?:{_WEEKDAY}(?![^\W_])[.,:]?[ \t]*(?:the[ \t]+)?)?{form}{_END}")
     for form in _FORMS
 )
-_DAY_NAME: Final = re.compile(
-    rf"(?:{_WEEKDAY}|(?P<near>{'|'.join(_NEAR_DAYS)}))(?![^\W_]){_END}"
-)
+_DAY_NAME: Final = re.compile(rf"(?:{_WEEKDAY}|(?P<near>{'|'.join(_NEAR_DAYS)}))(?![^\W_]){_END}")
 _AFTER: Final = re.compile(r"[ \t]*(?:[:,;)\]–—#*_-]+(?=[ \t]|$)|[:)\]*_]+)?[ \t]*")
 _WEEK: Final = timedelta(days=7)
+_SOON: Final = timedelta(days=60)
+"""So far ahead a date without year may be meant all the same; it is asked."""
 _LONG_AGO: Final = timedelta(days=366)
 
 
@@ -71,7 +72,7 @@ def heading_at(
             continue
         parts = found.groupdict()
         bare = parts.get("a") and not parts["weekday"] and not parts.get("year")
-        if bare and (numbers_open or not _stands_alone(text, found.end(), end, parts)):
+        if bare and not _is_date(text[found.end() : end].strip(), parts["mark"], numbers_open):
             continue
         days = list(dict.fromkeys(_days(parts, today, day_first)))
         if days:
@@ -91,10 +92,14 @@ def _heading(text: str, text_end: int, end: int, days: list[date]) -> Heading:
     return Heading(after.end() if after else text_end, text_end, days[0], tuple(days[1:]))
 
 
-def _stands_alone(text: str, at: int, end: int, parts: dict[str, str | None]) -> bool:
-    """Whether a bare "28/11" is a date: alone, before a colon or before words."""
-    rest = text[at:end].strip()
-    return not rest or rest[0] in ":–—-)" or rest[0].isalpha() and parts["mark"] != "-"
+def _is_date(rest: str, mark: str | None, numbers_open: bool) -> bool:
+    """Whether a bare "28/11" is a date by the ``rest`` of its line: alone or before a colon where
+    no exercise is open, or before words and more numbers.
+    """
+    words = rest.strip(" \t:;,#*_–—-()[]")
+    if not words:
+        return not numbers_open
+    return words[0].isalpha() and mark != "-" and any(each.isdigit() for each in words)
 
 
 def _days(parts: dict[str, str | None], today: date, day_first: bool | None) -> Iterator[date]:
@@ -123,10 +128,11 @@ def _dated(day: int, month: int, year: int | None, today: date) -> Iterator[date
         found = list(_made(year, month, day))
         yield from found if found and abs(found[0] - today) < 20 * _LONG_AGO else ()
         return
+    ahead = [made for made in _made(today.year, month, day) if today < made <= today + _SOON]
     for guess in range(today.year, today.year - 5, -1):
         for made in _made(guess, month, day):
             if made <= today:
-                yield made
+                yield from (made, *ahead)
                 return
 
 

@@ -121,6 +121,7 @@ _JOINT: Final = re.compile(
     r"|[ \t]+)(?=[0-9])"
 )
 _NEXT_X: Final = re.compile(r"[ \t]*[x×✕*][ \t]*[0-9]")
+_HEAVY: Final = 10
 _FRACTIONS: Final = ("5", "25", "50", "75", "0", "00")
 
 _CLOSE: Final = ("/", ",", ", ", "and")
@@ -180,9 +181,7 @@ def _times(text: str, end: int, before: Factor) -> re.Match[str] | None:
     return words.X.match(text, end)
 
 
-def _factors_at(
-    text: str, at: int, *, inside: bool, loaded: bool
-) -> tuple[list[Factor], int]:
+def _factors_at(text: str, at: int, *, inside: bool, loaded: bool) -> tuple[list[Factor], int]:
     """Figures joined to lists. ``inside`` a product only tight joints count, after a ``loaded``
     one commas too.
     """
@@ -196,7 +195,11 @@ def _factors_at(
         if inside and not (kind in ("/", ",", "-") or (loaded and kind in (", ", "and"))):
             break
         found = figure_at(text, joint.end())
-        if found is None or found[0].sign or _goes_elsewhere(text, joint.end(), found[1]):
+        if found is None or found[0].sign:
+            break
+        decimal = kind == "," and not inside and _makes_decimal(linked[-1][0], found[0])
+        by_stroke = kind == "/" and not inside and _NEXT_X.match(text, found[1]) is not None
+        if not decimal and not by_stroke and _goes_elsewhere(text, joint.end(), found[1]):
             break
         if inside and found[0].role not in (Role.NONE, linked[-1][0].role) and kind != "/":
             break
@@ -208,6 +211,11 @@ def _factors_at(
     return [_one_list(kept)], kept[-1][0].span.end
 
 
+def _makes_decimal(before: Figure, figure: Figure) -> bool:
+    """Whether "62,5" is likelier one number than two, before a multiplication sign."""
+    return before.value > _HEAVY and before.digits.isdigit() and figure.digits in _FRACTIONS
+
+
 def _goes_elsewhere(text: str, start: int, end: int) -> bool:
     """Whether a figure begins a product, or is a rating or a side: no member of a list."""
     return bool(
@@ -216,6 +224,7 @@ def _goes_elsewhere(text: str, start: int, end: int) -> bool:
         or words.RPE.match(text, start)
         or words.PAIN.match(text, start)
         or words.REST.match(text, start)
+        or words.TEMPO.match(text, start)
         or words.SIDES.match(text, start)
     )
 
@@ -275,8 +284,10 @@ def _lists(run: Sequence[_Linked]) -> list[Factor]:
     factors: list[Factor] = []
     for piece in pieces:
         made = _one_list(piece)
-        if factors and made.single and factors[-1].joint in ("", " ") and factors[-1].role is made.role:
-            factors[-1] = Factor((*factors[-1].figures, *made.figures), " ")
+        before = factors[-1] if factors else None
+        alike = before is not None and before.role is made.role and before.joint in ("", " ")
+        if before is not None and alike and made.single:
+            factors[-1] = Factor((*before.figures, *made.figures), " ")
         else:
             factors.append(made)
     return factors
@@ -305,8 +316,11 @@ def _with_decimals(run: Sequence[_Linked]) -> list[Figure]:
     made: list[Figure] = []
     open_for_more = False
     for figure, kind in run:
-        if kind == "," and open_for_more and made[-1].digits.isdigit() and (
-            figure.digits in _FRACTIONS
+        if (
+            kind == ","
+            and open_for_more
+            and made[-1].digits.isdigit()
+            and (figure.digits in _FRACTIONS)
         ):
             value = Decimal(f"{made[-1].digits}.{figure.digits}")
             unit = figure.unit or made[-1].unit

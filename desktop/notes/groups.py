@@ -7,7 +7,8 @@ from dataclasses import dataclass, field, replace
 from decimal import Decimal
 from typing import Final
 
-from desktop.notes.products import Piece, Sets, sides
+from desktop.notes.pieces import Piece, Sets
+from desktop.notes.products import sides
 from desktop.notes.reading import Alternative, Answer, Doubt, Question, ReadSet, Span
 from desktop.training.strength import StrengthError, rir_from_rpe
 
@@ -33,24 +34,32 @@ class Asked:
 
 
 @dataclass(slots=True)
+class StandingLoad:
+    """A load written before sets, which holds for all that follow."""
+
+    load_g: int
+    span: Span
+    unsure: bool = False
+    used: bool = False
+
+
+@dataclass(slots=True)
 class Group:
     """Sets of one stretch of the text. ``counted``: how many sets is said, so that a later count
-    does not multiply them; ``own_load``: it was given with them.
+    does not multiply them.
     """
 
     span: Span
     sets: list[ReadSet]
     counted: bool = False
-    own_load: bool = False
     joint: str = ""
     asked: list[Asked] = field(default_factory=list)
-    rated: bool = False
+    ratings: list[Decimal] = field(default_factory=list)
 
     @classmethod
     def of(cls, piece: Piece) -> Group:
         """The group that a piece makes."""
-        own = all(one.load_g is not None for one in piece.sets)
-        made = cls(piece.span, list(piece.sets), piece.counted, own, piece.joint)
+        made = cls(piece.span, list(piece.sets), piece.counted, piece.joint)
         if piece.doubt is not None:
             made.asked.append(Asked(piece.doubt, piece.span, piece.others))
         return made
@@ -75,7 +84,6 @@ class Group:
             replace(one, load_g=load_g) for one, load_g in zip(self.sets, loads_g, strict=True)
         ]
         self.span = self.span.to(span)
-        self.own_load = True
         return True
 
     def multiply(self, count: int) -> bool:
@@ -99,7 +107,7 @@ class Group:
         read = [_reserve(value, rpe=rpe) for value in values]
         if any(one is None for one in read):
             return False
-        self.rated = True
+        self.ratings = list(values)
         if ranged or any(one and one[0] != one[-1] for one in read):
             ends = sorted({end for one in read for end in one or ()})
             self.ask(Doubt.EFFORT, span, reserves=tuple(ends))
@@ -109,8 +117,21 @@ class Group:
         self.sets = [replace(one, rir=rir) for one, rir in zip(self.sets, each, strict=True)]
         return True
 
+    def rate_next(self, value: Decimal, span: Span) -> bool:
+        """One more rating of a row ("@7 @8 @9"), each for its set; asked while they do not fit."""
+        ratings = [*self.ratings, value]
+        if len(ratings) > len(self.sets) or _reserve(value, rpe=True) is None:
+            return False
+        self.asked = [one for one in self.asked if one.doubt is not Doubt.EFFORT]
+        if len(ratings) == len(self.sets):
+            return self.rate(ratings, span, rpe=True, ranged=False)
+        self.ratings = ratings
+        self.sets = [replace(one, rir=None) for one in self.sets]
+        self.ask(Doubt.EFFORT, span)
+        return True
+
     def both_sides(self, span: Span) -> None:
-        """"8/7 each": two sets of either side, or left and right of one."""
+        """ "8/7 each": two sets of either side, or left and right of one."""
         if self.joint == "/" and len(self.sets) == 2:
             self.asked = [one for one in self.asked if one.doubt is not Doubt.SIDES]
             self.asked.append(Asked(Doubt.SIDES, span, (sides(tuple(self.sets)),)))
@@ -132,12 +153,21 @@ class Group:
         return tuple(replace(one, certain=sure) for one in sets), asked
 
     def _question(self, asked: Asked, sets: Sets) -> Question:
+        if asked.doubt is Doubt.AT:
+            as_loads = [
+                tuple(replace(one, load_g=load_g, rir=None) for one in sets)
+                for load_g in asked.loads_g
+            ]
+            return self._asking(asked, [Alternative(sets=each) for each in (sets, *as_loads)])
         alternatives = [Alternative(load_g=load_g) for load_g in asked.loads_g]
         alternatives += [Alternative(rir=rir) for rir in asked.reserves]
         if not alternatives and sets and not (asked.doubt is Doubt.LOAD and self.lacks_load):
             settled = [self._like(each) for each in asked.sets]
             alternatives = [Alternative(sets=each) for each in (sets, *settled)]
-        return Question(asked.doubt, asked.span, tuple(alternatives))
+        return self._asking(asked, alternatives)
+
+    def _asking(self, asked: Asked, alternatives: Sequence[Alternative]) -> Question:
+        return Question(asked.doubt, asked.span, tuple(dict.fromkeys(alternatives)))
 
     def _like(self, sets: Sets) -> Sets:
         """Other sets with what has come in since: load, rating, set-up."""
@@ -153,6 +183,29 @@ class Group:
             )
             for one in sets
         )
+
+
+def finish(
+    groups: Sequence[Group], answers: Answers, *, bodyweight: bool
+) -> tuple[Sets, list[Question]]:
+    """The sets of all groups and what is asked about them. A load that was never given is none
+    for ``bodyweight``, else perhaps that of the sets before.
+    """
+    sets: list[ReadSet] = []
+    questions: list[Question] = []
+    before: int | None = None
+    for group in groups:
+        if group.lacks_load and bodyweight:
+            group.load([0], group.span)
+        elif group.lacks_load:
+            if before:
+                group.load([before], group.span)
+            group.ask(Doubt.LOAD, group.span)
+        before = group.load_g
+        made, asked = group.finished(answers)
+        sets += made
+        questions += asked
+    return tuple(sets), questions
 
 
 def _reserve(value: Decimal, *, rpe: bool) -> tuple[float, ...] | None:

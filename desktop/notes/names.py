@@ -175,7 +175,9 @@ def _slipped(words: Sequence[str], name: Words) -> bool:
         return len(joined) >= _LONG and abs(len(joined) - len(told)) <= 1 and _near(told, joined, 1)
     alone = len(name) == 1
     return all(
-        plain(word) == known or _one_slip(word, known, alone) or _one_slip(plain(word), known, alone)
+        plain(word) == known
+        or _one_slip(word, known, alone)
+        or _one_slip(plain(word), known, alone)
         for word, known in zip(words, name, strict=True)
     )
 

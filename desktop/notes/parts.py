@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Mapping
 
 from desktop.notes.reading import Part, PartKind, Span
+from desktop.notes.words import NEUTRAL
 
 
 def parts_of(text: str, marks: Mapping[Span, PartKind]) -> tuple[Part, ...]:
@@ -36,7 +38,7 @@ def _unread(text: str, start: int, end: int) -> Iterator[Part]:
     at = start
     for line in text[start:end].splitlines(keepends=True):
         words = [place for place, each in enumerate(line) if each.isalnum()]
-        if words:
+        if words and not NEUTRAL.issuperset(re.findall(r"\w+", line.casefold())):
             first, last = at + words[0], at + words[-1] + 1
             if first > at:
                 yield Part(PartKind.PLAIN, Span(at, first))

@@ -1,61 +1,27 @@
-"""Products: what a chain of figures says by itself: sets, a load, or a bare number.
-
-Bounds of what is plausible are common practice.
-"""
+"""Products: reading a chain of figures as sets, a load, or a bare number."""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
-from enum import StrEnum
-from typing import Final
 
 from desktop.notes.figures import Chain, Factor, Figure, Role
 from desktop.notes.known import KnownExercise
+from desktop.notes.pieces import (
+    LOADED_REPS,
+    MOST_LOAD_G,
+    MOST_REPS,
+    MOST_SECONDS,
+    MOST_SETS,
+    SURE_REPS,
+    SURE_SETS,
+    Piece,
+    Sets,
+    What,
+)
 from desktop.notes.reading import Doubt, ReadSet, Span
 from desktop.training.quantities import InvalidQuantity, Unit, grams
-
-SURE_SETS: Final = 10
-"""So many sets are plausible; up to `MOST_SETS` they may be."""
-MOST_SETS: Final = 20
-SURE_REPS: Final = 50
-MOST_REPS: Final = 200
-MOST_SECONDS: Final = 3_600
-MOST_LOAD_G: Final = 1_000_000
-LOADED_REPS: Final = 30
-"""Beyond so many repetitions a number beside a loaded exercise is rather its load."""
-
-Sets = tuple[ReadSet, ...]
-
-
-class What(StrEnum):
-    """What a chain says."""
-
-    WORK = "work"
-    LOAD = "load"
-    COUNT = "count"
-    BARE = "bare"
-    NOTHING = "nothing"
-
-
-@dataclass(frozen=True, slots=True)
-class Piece:
-    """What a chain says: ``sets`` (load None where it does not say one), ``loads`` in grams, or a
-    ``count`` of sets. ``doubt`` with what else it may be: ``others``. ``counted``: it says itself
-    how many sets.
-    """
-
-    what: What
-    span: Span
-    sets: Sets = ()
-    loads: tuple[int, ...] = ()
-    count: int = 0
-    unit: Unit | None = None
-    doubt: Doubt | None = None
-    others: tuple[Sets, ...] = ()
-    counted: bool = False
-    bare: Factor | None = None
-    joint: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -184,8 +150,7 @@ class Reader:
             if load_stands and swapped.sets:
                 return self._doubtful(swapped, Doubt.ORDER, lifted.sets)
             return lifted
-        others = (lifted.sets,)
-        return self._doubtful(swapped if swapped.sets else lifted, Doubt.ORDER, *others)
+        return self._doubtful(swapped if swapped.sets else lifted, Doubt.ORDER, lifted.sets)
 
     def _load_first(self, load: Factor, amount: Factor, span: Span) -> Piece:
         """60 kg x 8: one set for each number."""
@@ -243,7 +208,9 @@ class Reader:
             return Piece(What.NOTHING, span)
         by_load = self._all(c, b, a, span)
         by_sets = self._all(a, b, c, span)
-        likelier, other = (by_sets, by_load) if by_sets.sets and c.first > b.first else (by_load, by_sets)
+        likelier, other = (
+            (by_sets, by_load) if by_sets.sets and c.first > b.first else (by_load, by_sets)
+        )
         no_sets = not _whole(a.first, MOST_SETS)
         if no_sets and by_load.what is What.WORK and self.loaded and not self.hold:
             return by_load
@@ -261,7 +228,9 @@ class Reader:
             return Piece(What.NOTHING, span)
         if not amount.single and len(amount.figures) == number:
             sets = self._sets(1, amount, span)
-            return self._checked(Piece(What.WORK, span, sets, counted=True, joint=amount.joint), amount)
+            return self._checked(
+                Piece(What.WORK, span, sets, counted=True, joint=amount.joint), amount
+            )
         piece = Piece(What.WORK, span, sets, counted=True, joint=amount.joint)
         if not amount.single and amount.joint == "-" and len(amount.figures) == 2:
             each = tuple(self._sets(number, Factor((one,)), span) for one in amount.figures[::-1])
@@ -277,9 +246,14 @@ class Reader:
         """One set for each amount with the load (or each with its own)."""
         loads = self._loads(load, span)
         work = self.amounts(amount, span)
-        if loads.what is not What.LOAD or work.what is not What.WORK or not load.single:
+        if loads.what is not What.LOAD or work.what is not What.WORK:
             return Piece(What.NOTHING, span)
-        return _put(work, loads.loads[0], loads.unit)
+        if load.single:
+            return _put(work, loads.loads[0], loads.unit)
+        if not amount.single or work.doubt is not None:
+            return Piece(What.NOTHING, span)
+        sets = tuple(replace(work.sets[0], load_g=load_g) for load_g in loads.loads)
+        return Piece(What.WORK, span, sets, unit=loads.unit, counted=True)
 
     def _all(self, count: Factor, amount: Factor, load: Factor, span: Span) -> Piece:
         work = self._counted(count, amount, span)
@@ -290,7 +264,11 @@ class Reader:
 
     def _sets(self, number: int, amount: Factor, span: Span) -> Sets:
         """``number`` times each amount; () where one can be none."""
-        if number < 1 or amount.role in (Role.LOAD, Role.SETS) or any(f.sign for f in amount.figures):
+        if (
+            number < 1
+            or amount.role in (Role.LOAD, Role.SETS)
+            or any(f.sign for f in amount.figures)
+        ):
             return ()
         seconds = amount.role is Role.SECONDS or (self.hold and amount.role is Role.NONE)
         made: list[ReadSet] = []
@@ -315,11 +293,19 @@ def is_load(factor: Factor) -> bool:
     )
 
 
+def both_sides(numbers: Sequence[Decimal], reader: Reader) -> Sets:
+    """Left and right, as counted for the exercise; () where a number can be none."""
+    most = MOST_SECONDS if reader.hold else MOST_REPS
+    left, right = (_whole(number, most) for number in numbers)
+    if not (left and right):
+        return ()
+    made = [ReadSet(seconds=n) if reader.hold else ReadSet(reps=n) for n in (left, right)]
+    return sides(tuple(made))
+
+
 def sides(sets: Sets) -> Sets:
     """Two sets as the two sides of one."""
-    return tuple(
-        replace(one, side=side) for one, side in zip(sets, ("left", "right"), strict=True)
-    )
+    return tuple(replace(one, side=side) for one, side in zip(sets, ("left", "right"), strict=True))
 
 
 def _alike(piece: Piece, ends: tuple[Sets, ...]) -> tuple[Sets, ...]:

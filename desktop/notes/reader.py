@@ -80,6 +80,7 @@ class _Notes:
         self._days = [_Day(known.day)]
         self._open: _Open | None = None
         self._title: Item | None = None
+        self._after_gap = False
         self.marks: dict[Span, PartKind] = {}
 
     def read(self) -> None:
@@ -108,18 +109,16 @@ class _Notes:
     # --- lines --------------------------------------------------------------------------------
 
     def _line(self, start: int, end: int) -> None:
-        at = self._date(start, end, numbers_open=self._open is not None)
+        at = self._date(start, end)
         if at == start:
-            bullet_end = self._bullets(start, end)
-            at = self._date(bullet_end, end, numbers_open=self._open is not None)
+            at = self._date(self._bullets(start, end), end)
         at = self._bullets(at, end)
         items = items_of(self._low, at, end, self._names)
         if not items:
-            if start < end and at >= end:
-                return
-            if not self._low[start:end].strip():
-                self._title = None
+            self._after_gap = not self._low[start:end].strip()
+            self._title = None if self._after_gap else self._title
             return
+        self._after_gap = False
         segments = segments_of(self._low, items)
         for number, segment in enumerate(segments):
             self._segment(segment, first=number == 0)
@@ -130,9 +129,16 @@ class _Notes:
             at = found.end()
         return at
 
-    def _date(self, at: int, end: int, *, numbers_open: bool) -> int:
+    def _date(self, at: int, end: int) -> int:
+        opened = self._open is not None and self._open.building.wants_numbers
+        known = self._known
         found = heading_at(
-            self._low, at, end, self._known.day, self._known.day_first, numbers_open=numbers_open
+            self._low,
+            at,
+            end,
+            known.day,
+            known.day_first,
+            numbers_open=opened and not self._after_gap,
         )
         if found is None:
             return at
@@ -234,7 +240,11 @@ class _Notes:
 
     def _begin(self, named: Named | None, name: Item | None, items: Sequence[Item]) -> None:
         """Begin an entry with what belongs to it."""
-        exercise = self._names.get(named.exercise if named else None)
+        nameless = (Doubt.EXERCISE, items[0].span.to(items[-1].span) if items else Span(0, 0))
+        key = named.exercise if named else None
+        if named is None and nameless in self._answers:
+            key = self._answers[nameless].exercise
+        exercise = self._names.get(key)
         span = named.span if named else None
         building = Building(
             exercise,
@@ -243,16 +253,22 @@ class _Notes:
             self._low,
             self.marks,
             helped=named is not None and named.helped,
+            earlier=self._earlier(exercise),
         )
         opened = _Open(building)
         if named is not None and name is not None:
             self._explain(opened, named, exercise)
-        else:
-            opened.asked.append(Question(Doubt.EXERCISE, items[0].span.to(items[-1].span)))
+        elif nameless not in self._answers:
+            opened.asked.append(Question(*nameless))
         self._days[-1].entries.append(opened)
         self._open = opened
         self._title = None
         building.take(items)
+
+    def _earlier(self, exercise: KnownExercise | None) -> Building | None:
+        """The last entry of the same exercise."""
+        built = [one.building for day in self._days for one in day.entries]
+        return next((one for one in reversed(built) if one.exercise is exercise), None)
 
     def _explain(self, opened: _Open, named: Named, exercise: KnownExercise | None) -> None:
         """The name: what its other words say, and what is doubtful about it."""
@@ -265,7 +281,9 @@ class _Notes:
             rest = self._set_up(opened.building, exercise, rest)
         unsure = bool(rest) if named.rest else not named.sure
         if unsure:
-            candidates = dict.fromkeys((*((named.exercise,) if named.exercise else ()), *named.candidates))
+            candidates = dict.fromkeys(
+                (*((named.exercise,) if named.exercise else ()), *named.candidates)
+            )
             before = self._open.building.exercise if self._open else None
             if before is not None:
                 candidates.setdefault(before.key)
@@ -288,8 +306,8 @@ class _Notes:
         if len(exercise.lines) < 2:
             return next(iter(exercise.lines), ""), rest, []
         meant = self._answers.get((Doubt.LINE, named.span))
-        if meant is not None and meant.line is not None:
-            return meant.line, rest, []
+        if meant is not None and meant.line in exercise.lines:
+            return meant.line or "", rest, []
         alternatives = tuple(Alternative(line=each) for each in exercise.lines)
         return exercise.lines[0], rest, [Question(Doubt.LINE, named.span, alternatives)]
 
@@ -299,7 +317,7 @@ class _Notes:
         told = set_up_of(exercise, [word for word, _ in rest], self._known, beside_name=True)
         if told.key is None:
             return rest
-        building.set_up(told.key)
+        building.written.set_up(told.key)
         for at in told.used:
             self.marks[rest[at][1]] = PartKind.WORK
         return [one for at, one in enumerate(rest) if at not in told.used]

@@ -27,6 +27,10 @@ def segments_of(text: str, items: Sequence[Item]) -> list[Segment]:
     at_names = [at for at, item in enumerate(items) if item.named]
     if not at_names:
         return [Segment(None, tuple(items))]
+    scheme = tuple(item for item in items[: at_names[0]] if item.is_word(Word.SCHEME))
+    if scheme:  # "2 rounds: ..." says something of all that follows
+        rest = segments_of(text, [item for item in items[at_names[0] - 1 :] if item not in scheme])
+        return [Segment(one.name, (*scheme, *one.items)) for one in rest]
     if _work_first(text, items, at_names[0]):
         return [_with_name(part) for part in _parts_with_names(text, items)]
     before = tuple(items[: at_names[0]])

@@ -53,7 +53,7 @@ def set_up_of(
                 used |= set(range(len(words))) - set(told_at)
                 return SetUp(key, used=frozenset(used))
     unclear = (_FEET | _HANDS | _RAISED).intersection(words)
-    return SetUp(unclear=bool(unclear and exercise.heights))
+    return SetUp(unclear=bool(unclear))
 
 
 def _on_height(exercise: KnownExercise, words: Sequence[str], known: Known) -> SetUp | None:

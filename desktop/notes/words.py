@@ -39,7 +39,7 @@ SECONDS: Final = _any(
 )
 MINUTES: Final = _any("mins?", "minutes?", "minuten?", "minutos?", "'", "′")
 REPS: Final = _any("reps?", "repetitions?", "wdh", "wdhl", "wiederholung(?:en)?", "repeticiones")
-SETS: Final = _any("sets?", "satz", "sätze", "saetze", "series?", "rounds?", "runden?", "rondas?")
+SETS: Final = _any("sets?", "satz", "sätze", "saetze", "series?")
 FAR: Final = _any("m", "metres?", "meters?", "metros?", "km", "yards?", "yds?", "steps?", "%")
 
 ROLE_END: Final = _END
@@ -75,15 +75,20 @@ TEMPO: Final = re.compile(
 )
 
 _DECIMAL: Final = r"[0-9]{1,2}(?:[.,][05](?![0-9]))?"
-_RATINGS: Final = rf"{_DECIMAL}(?:[ \t]*[/,–-][ \t]*{_DECIMAL})*"
+_OTHER: Final = rf"(?![0-9]|[.,:][0-9]|[ \t]*(?:[x×]|{KG}{_END}|{LB}{_END}|{REPS}{_END}))"
+_RATINGS: Final = (
+    rf"{_DECIMAL}(?![0-9]|[.:][0-9])(?:(?:[ \t]*[/–-][ \t]*|,|,[ \t]+){_DECIMAL}{_OTHER})*"
+)
+_BEHIND: Final = rf"{_END}(?![ \t]*[:=@]?[ \t]*[0-9])"
 RPE: Final = re.compile(
-    rf"(?:@|at[ \t]|bei[ \t]|con[ \t])?[ \t]*rpe[ \t]*[:=@]?[ \t]*(?P<after>{_RATINGS})(?![0-9])"
-    rf"|(?P<before>{_RATINGS})[ \t]*rpe{_END}"
+    rf"(?:@|at[ \t]|bei[ \t]|con[ \t])?[ \t]*rpe[ \t]*[:=@]?[ \t]*(?P<after>{_RATINGS})"
+    rf"|(?P<before>{_DECIMAL})[ \t]*rpe{_BEHIND}"
 )
 RIR: Final = re.compile(
-    rf"(?:@|at[ \t]|with[ \t])?[ \t]*rir[ \t]*[:=@]?[ \t]*(?P<after>{_RATINGS})(?![0-9])"
-    rf"|(?P<before>{_RATINGS})[ \t]*(?:rir|(?:reps?[ \t]+)?in[ \t]+reserve"
-    rf"|(?:reps?[ \t]+)?left[ \t]+in[ \t]+(?:the[ \t]+)?tank|in[ \t]+the[ \t]+tank){_END}"
+    rf"(?:@|at[ \t]|with[ \t])?[ \t]*rir[ \t]*[:=@]?[ \t]*(?P<after>{_RATINGS})"
+    rf"|(?P<before>{_DECIMAL}(?:[ \t]*[–-][ \t]*{_DECIMAL})?)[ \t]*"
+    rf"(?:rir{_BEHIND}|(?:reps?[ \t]+)?in[ \t]+reserve{_END}"
+    rf"|(?:reps?[ \t]+)?left[ \t]+in[ \t]+(?:the[ \t]+)?tank{_END}|in[ \t]+the[ \t]+tank{_END})"
 )
 RATING: Final = re.compile(_DECIMAL)
 
@@ -110,7 +115,9 @@ _WORDS: Final = {
         "(?:per|a) (?:side|leg|arm)", "both sides", "pro (?:seite|bein|arm)",
         "je (?:seite|bein|arm)", "por (?:lado|pierna|brazo)", "(?:en )?cada (?:lado|pierna|brazo)",
     ),
-    Word.BODY: _any("bw", "body-?weight", "body weight", "körpergewicht", "peso corporal", "no weight"),
+    Word.BODY: _any(
+        "bw", "body-?weight", "body weight", "körpergewicht", "peso corporal", "no weight",
+    ),
     Word.HELP: _any(
         "assisted", "assist", "assistance", "(?:of )?help", "unterstützt", "unterstützung",
         "hilfe", "asistidas?", "ayuda",
@@ -120,7 +127,8 @@ _WORDS: Final = {
         "wie letztes mal", "dasselbe", "igual", "lo mismo", "otra vez",
     ),
     Word.SCHEME: _any(
-        "emom", "tabata", "amrap", "(?:in )?total", "drop-?sets?", "drop sets?", "clusters?", "rest-pause",
+        "emom", "tabata", "amrap", "(?:in )?total", "drop-?sets?", "drop sets?", "clusters?",
+        "rounds?", "runden?", "rondas?", "circuits?", "zirkel", "rest-pause",
         "insgesamt", "gesamt", "en total", "ladder", "pyramid", "max", "to failure", "failed",
     ),
     Word.BAND: _any(r"(?:[^\W\d_]+ )?(?:bands?|gummiband|banda|goma)"),
@@ -134,20 +142,38 @@ WORDS: Final = (
 )
 
 NEUTRAL: Final = frozenset(
-    "the a an my some did do done of with and then today first next also just now barbell bb "
-    "exercise ex on in for ich habe heute und mit hoy hice y con de".split()
-)
+    {
+        "the", "a", "an", "my", "some", "did", "do", "done", "of", "with", "and", "then", "today",
+        "first", "next", "also", "just", "now", "barbell", "bb", "exercise", "ex", "on", "in",
+        "for", "ich", "habe", "heute", "und", "mit", "hoy", "hice", "y", "con", "de",
+    }
+)  # fmt: skip
 """Words beside a name that change nothing about it."""
 
 SMALL: Final = frozenset(
-    "on the a an my off to from with at against in auf an am dem der die das einem einer meinem "
-    "meiner en la el una un mi contra sobre".split()
-)
+    {
+        "on", "the", "a", "an", "my", "off", "to", "from", "with", "at", "against", "in", "auf",
+        "am", "dem", "der", "die", "das", "einem", "einer", "meinem", "meiner", "en", "la", "el",
+        "una", "un", "mi", "contra", "sobre",
+    }
+)  # fmt: skip
 """Words that only lead to what something stands on."""
 
-FEET: Final = frozenset("feet foot füße füsse fuss fuß pies pie".split())
-HANDS: Final = frozenset("hands hand hände manos mano".split())
-RAISED: Final = frozenset("elevated raised up high erhöht elevados incline decline deficit".split())
+FEET: Final = frozenset(
+    {
+        "feet", "foot", "füße", "füsse", "fuss", "fuß", "pies", "pie",
+    }
+)  # fmt: skip
+HANDS: Final = frozenset(
+    {
+        "hands", "hand", "hände", "manos", "mano",
+    }
+)  # fmt: skip
+RAISED: Final = frozenset(
+    {
+        "elevated", "raised", "up", "high", "erhöht", "elevados", "incline", "decline", "deficit",
+    }
+)  # fmt: skip
 
 ALIKE: Final = {
     "db": "dumbbell", "dbs": "dumbbell", "dumbell": "dumbbell", "dumbel": "dumbbell",
@@ -167,7 +193,10 @@ CALLED: Final = {
 """What else variations are called, by key."""
 
 LOOSE: Final = frozenset(
-    "full free both level back forward high slow long leg single low feet floor wall bench bar "
-    "box active legs chest toe upright half way".split()
-)
+    {
+        "full", "free", "both", "level", "back", "forward", "high", "slow", "long", "leg",
+        "single", "low", "feet", "floor", "wall", "bench", "bar", "box", "active", "legs",
+        "chest", "toe", "upright", "half", "way",
+    }
+)  # fmt: skip
 """Variation keys that are everyday words: taken beside the name only."""

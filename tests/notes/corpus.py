@@ -123,7 +123,9 @@ def score(lines: Iterable[Noted]) -> Score:
 def read_rows(line: Noted) -> tuple[Counter[Row], Counter[Row]]:
     """The sets read as certain, and those that are asked about."""
     reading = read_notes(line.text, replace(KNOWN, unit=line.unit))
-    rows = [(_row(entry.exercise, one), one.certain) for entry in reading.entries for one in entry.sets]
+    rows = [
+        (_row(entry.exercise, one), one.certain) for entry in reading.entries for one in entry.sets
+    ]
     certain = Counter(row for row, sure in rows if sure)
     return certain, Counter(row for row, sure in rows if not sure)
 
