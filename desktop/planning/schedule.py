@@ -123,12 +123,14 @@ def training_day_on(history: History, day: date) -> TrainingDay | None:
     return _Rotation.at(history, place, day).on(day, place)
 
 
-def training_days(history: History, after: date) -> Iterator[tuple[date, TrainingDay]]:
-    """The training days after ``after`` in order, for a year, as if each were done; not those on
-    which the trainee is away.
+def training_days(
+    history: History, after: date, within: timedelta = LOOK_AHEAD
+) -> Iterator[tuple[date, TrainingDay]]:
+    """The training days after ``after`` in order, for a year (or ``within`` another span), as if
+    each were done; not those on which the trainee is away.
     """
     rotation: _Rotation | None = None
-    for ahead in range(1, LOOK_AHEAD.days + 1):
+    for ahead in range(1, within.days + 1):
         day = after + ahead * DAY
         place = place_on(history, day)
         if place is None or place.phase is None or absence_on(history, day):

@@ -6,7 +6,6 @@ from datetime import date, timedelta
 from itertools import takewhile
 
 from db.repository import Repository
-from desktop.limits import load_limits
 from desktop.planning.cautions import last_easier
 from desktop.planning.history import History, read_history
 from desktop.planning.progress import points_of, surroundings_by_day, trend_of
@@ -47,7 +46,7 @@ def weeks_of(
     eased = deload_windows(history)
     monday = today - timedelta(days=today.weekday())
     planned = planned_deloads(
-        weeks, place.program.deload_every, monday, eased, _usual_deload(history)
+        weeks, place.program.deload_every, monday, eased, usual_deload(history)
     )
     outlook = Outlook(
         states={key: standing.state for key, standing in standings.items()},
@@ -61,7 +60,7 @@ def weeks_of(
         forecasts=_forecasts(history, standings) if expected else None,
         since=last_easier(history, today),
         experience=history.trainee.experience,
-        limits=load_limits(),
+        limits=history.library.limits,
     )
     return weeks_ahead(days, outlook)
 
@@ -79,7 +78,8 @@ def _standings(
     return standings_on(history, today, lines.values())
 
 
-def _usual_deload(history: History) -> DeloadWindow:
+def usual_deload(history: History) -> DeloadWindow:
+    """An easier span as the coach's settings say, without days."""
     settings = history.library.settings
     return DeloadWindow(
         history.trainee_id,
@@ -93,14 +93,14 @@ def _usual_deload(history: History) -> DeloadWindow:
 def _forecasts(history: History, standings: dict[LineKey, Standing]) -> dict[LineKey, Forecast]:
     found: dict[LineKey, Forecast] = {}
     for key, standing in standings.items():
-        forecast = _forecast(history, standing)
+        forecast = forecast_of(history, standing.line)
         if forecast is not None:
             found[key] = forecast
     return found
 
 
-def _forecast(history: History, standing: Standing) -> Forecast | None:
-    line = standing.line
+def forecast_of(history: History, line: Line) -> Forecast | None:
+    """What the trend of a line expects; None where there is no trend."""
     if line.id is None:
         return None
     done = history.done(line.id)

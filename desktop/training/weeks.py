@@ -2,22 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Container, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from math import exp, log
 from statistics import NormalDist
 
-from desktop.training.asking import follow_target, target_on
 from desktop.training.demand import effective_load_g
 from desktop.training.exercises import Exercise
 from desktop.training.limits import Limit, LimitId
-from desktop.training.position import Position
-from desktop.training.preview import as_asked
+from desktop.training.line_ahead import LineAhead, LineTimes, unroll_line
+from desktop.training.position import Position, Surroundings
 from desktop.training.program import RuleRevision, Slot, TrainingDay
 from desktop.training.reasons import ReasonCode
 from desktop.training.recovery import Caution, equipment_jump, no_deload, rule_complete
-from desktop.training.replay import replay
 from desktop.training.schedule import session_minutes
 from desktop.training.session import AskedSet
 from desktop.training.state import Context, State
@@ -110,12 +108,39 @@ def weeks_ahead(
 
     Weeks without a training day are left out. A slot whose line has no state begins at its start.
     """
-    states = dict(outlook.states)
+    planned = tuple(days)
+    lines = lines_ahead(planned, outlook)
     weeks: dict[date, list[DayAhead]] = {}
-    for day, planned in days:
-        ahead = _day(day, planned, states, outlook)
+    for day, training_day in planned:
+        ahead = day_ahead(day, training_day, lines, outlook)
         weeks.setdefault(week_start(day, first_weekday), []).append(ahead)
     return tuple(_week(first, tuple(found), outlook) for first, found in weeks.items())
+
+
+def lines_ahead(
+    days: Iterable[tuple[date, TrainingDay]], outlook: Outlook
+) -> dict[LineKey, LineAhead]:
+    """Every line of the training ``days`` (ascending), unrolled."""
+    slots: dict[LineKey, Slot] = {}
+    found: dict[LineKey, list[date]] = {}
+    for day, planned in days:
+        for slot in planned.slots:
+            key = (slot.exercise, slot.line_name)
+            slots.setdefault(key, slot)
+            on = found.setdefault(key, [])
+            if not on or on[-1] != day:
+                on.append(day)
+    ahead: dict[LineKey, LineAhead] = {}
+    for key in slots:
+        _unroll(key, slots, found, ahead, outlook, frozenset())
+    return ahead
+
+
+def leader_of(key: LineKey, state: State, known: Container[LineKey]) -> LineKey | None:
+    """The line that a line in ``state`` follows; None where it follows none of those known."""
+    follow = state.rule.follow
+    leader = (key[0], follow.line_name) if follow else key
+    return leader if leader != key and leader in known else None
 
 
 def planned_deloads(
@@ -145,61 +170,66 @@ def planned_deloads(
     return tuple(found)
 
 
-def _day(
-    day: date, planned: TrainingDay, states: dict[LineKey, State], outlook: Outlook
+def day_ahead(
+    day: date, planned: TrainingDay, lines: Mapping[LineKey, LineAhead], outlook: Outlook
 ) -> DayAhead:
-    window = next((w for w in outlook.deloads if w.first <= day <= w.last), None)
-    targets: dict[LineKey, Target] = {}
+    """A training day by its lines as they were unrolled."""
     ahead: list[SlotAhead] = []
     for slot in planned.slots:
         key = (slot.exercise, slot.line_name)
-        states[key] = _state(slot, key, day, states, outlook)
-        targets[key] = _target(key, day, states, outlook.context, window)
-        expected = _expected(targets[key], states[key], key, day, outlook)
-        ahead.append(SlotAhead(slot, targets[key], expected))
-    for key, target in targets.items():
-        states[key] = as_asked(states[key], target, day, outlook.context)
-    positions = {slot.slot: slot.target.position or slot.slot.start for slot in ahead}
-    minutes = session_minutes(planned, outlook.exercises, lambda slot: positions[slot])
-    return DayAhead(day, planned.name, tuple(ahead), minutes, deload=window is not None)
+        target = lines[key].targets[day]
+        forecast = (outlook.forecasts or {}).get(key)
+        around = lines[key].last.surroundings
+        ahead.append(SlotAhead(slot, target, expected_on(day, target, around, forecast)))
+    eased = any(window.first <= day <= window.last for window in outlook.deloads)
+    return DayAhead(
+        day, planned.name, tuple(ahead), minutes_asked(planned, ahead, outlook.exercises), eased
+    )
 
 
-def _state(
-    slot: Slot, key: LineKey, day: date, states: dict[LineKey, State], outlook: Outlook
-) -> State:
-    """The line's state on the day, with the rules that begin to hold until then."""
-    state = states.get(key)
-    if state is None:
-        state = State(slot.start, slot.rule, fixed_reps=slot.start.reps)
-    due = [rule for rule in (outlook.rules or {}).get(key, ()) if rule.day <= day]
-    return replay(due, state, (), outlook.context).state
+def minutes_asked(
+    planned: TrainingDay, ahead: Sequence[SlotAhead], exercises: Mapping[str, Exercise]
+) -> float:
+    """Minutes of a training day as its targets ask."""
+    positions = {each.slot: each.target.position or each.slot.start for each in ahead}
+    return session_minutes(planned, exercises, lambda slot: positions[slot])
 
 
-def _target(
+def _unroll(
     key: LineKey,
-    day: date,
-    states: Mapping[LineKey, State],
-    context: Context,
-    window: DeloadWindow | None,
-) -> Target:
-    state = states[key]
-    follow = state.rule.follow
-    leader = states.get((key[0], follow.line_name)) if follow else None
-    if leader is None or leader is state:
-        return target_on(state, day, context, deload=window)
-    asked = target_on(leader, day, context, deload=window)
-    return follow_target(asked, state.rule, state.surroundings, state.position)
+    slots: Mapping[LineKey, Slot],
+    days: Mapping[LineKey, Sequence[date]],
+    ahead: dict[LineKey, LineAhead],
+    outlook: Outlook,
+    behind: frozenset[LineKey],
+) -> LineAhead:
+    """Unroll a line after the one that it follows; a circle of lines moves by itself."""
+    if key in ahead:
+        return ahead[key]
+    state = outlook.states.get(key)
+    if state is None:
+        slot = slots[key]
+        state = State(slot.start, slot.rule, fixed_reps=slot.start.reps)
+    known = {*slots, *outlook.states}
+    leader_key = leader_of(key, state, known)
+    leader = None
+    if leader_key is not None and leader_key not in behind | {key}:
+        leader = _unroll(leader_key, slots, days, ahead, outlook, behind | {key})
+    rules = tuple((outlook.rules or {}).get(key, ()))
+    times = LineTimes(tuple(days.get(key, ())), rules, tuple(outlook.deloads))
+    ahead[key] = unroll_line(state, times, outlook.context, leader)
+    return ahead[key]
 
 
-def _expected(
-    target: Target, state: State, key: LineKey, day: date, outlook: Outlook
+def expected_on(
+    day: date, target: Target, around: Surroundings, forecast: Forecast | None
 ) -> Expected | None:
-    forecast = (outlook.forecasts or {}).get(key)
+    """What the trend expects on ``day``, and the chance to do ``target``; None without a trend."""
     if forecast is None:
         return None
     mean, sd = forecast(day)
     expected = NormalDist(mean, max(sd, 1e-9))
-    needed = _needed_g(target.sets, state)
+    needed = _needed_g(target.sets, around)
     return Expected(
         exp(expected.inv_cdf((1 - BAND) / 2)),
         exp(mean),
@@ -208,11 +238,11 @@ def _expected(
     )
 
 
-def _needed_g(sets: Sequence[AskedSet], state: State) -> float | None:
+def _needed_g(sets: Sequence[AskedSet], around: Surroundings) -> float | None:
     """The one-repetition maximum that the hardest set asks for; None where it has none."""
     needs: list[float] = []
     for each in sets:
-        effective = effective_load_g(each.load_g, each.variation, state.surroundings)
+        effective = effective_load_g(each.load_g, each.variation, around)
         if effective is None or not each.reps:
             return None
         found = estimate(effective, each.reps, each.rir or 0.0)
@@ -234,22 +264,27 @@ def _week(first: date, days: tuple[DayAhead, ...], outlook: Outlook) -> WeekAhea
 def _cautions(first: date, days: tuple[DayAhead, ...], outlook: Outlook) -> tuple[Caution, ...]:
     if outlook.limits is None:
         return ()
-    found: list[Caution] = []
-    for slot in (slot for day in days for slot in day.slots):
-        target = slot.target
-        if target.reason.code is ReasonCode.IN_BETWEEN:
-            found.append(equipment_jump(outlook.limits[LimitId.EQUIPMENT_JUMP], target.reason))
-        if target.reason.code is ReasonCode.COMPLETE:
-            at = target.position or Position()
-            found.append(rule_complete(outlook.limits[LimitId.RULE_COMPLETE], at))
+    limits = outlook.limits
+    found = [c for day in days for slot in day.slots for c in target_cautions(slot.target, limits)]
     if not any(day.deload for day in days):
-        found.extend(_no_deload(first, outlook))
+        caution = no_deload_before(first, outlook)
+        found += [] if caution is None else [caution]
     return tuple(dict.fromkeys(found))
 
 
-def _no_deload(first: date, outlook: Outlook) -> tuple[Caution, ...]:
-    assert outlook.limits is not None
+def target_cautions(target: Target, limits: Mapping[LimitId, Limit]) -> tuple[Caution, ...]:
+    """What has to be said of one target: equipment that jumps too far, a rule that is complete."""
+    if target.reason.code is ReasonCode.IN_BETWEEN:
+        return (equipment_jump(limits[LimitId.EQUIPMENT_JUMP], target.reason),)
+    if target.reason.code is ReasonCode.COMPLETE:
+        return (rule_complete(limits[LimitId.RULE_COMPLETE], target.position or Position()),)
+    return ()
+
+
+def no_deload_before(first: date, outlook: Outlook) -> Caution | None:
+    """Whether the week that begins on ``first`` comes too long after the last easier one."""
+    if outlook.limits is None:
+        return None
     ended = [window.last for window in outlook.deloads if window.last < first]
     since = max([*ended, *([outlook.since] if outlook.since else [])], default=None)
-    caution = no_deload(outlook.limits[LimitId.NO_DELOAD], since, first, outlook.experience)
-    return () if caution is None else (caution,)
+    return no_deload(outlook.limits[LimitId.NO_DELOAD], since, first, outlook.experience)
