@@ -12,6 +12,7 @@ import pytest
 
 from db.program_files import read_program, write_program
 from desktop.catalogue import load_catalogue
+from desktop.command_line import main
 from desktop.drafting.drafts import Draft, draft
 from desktop.drafting.explanations import Relaxation, Why
 from desktop.drafting.linear import NoSolution, Problem
@@ -25,6 +26,7 @@ from desktop.drafting.wishes import (
     avoid_of,
     equipment_of,
 )
+from desktop.planning.drafts import draft_program, wishes_for_trainee
 from desktop.training.balance import FUNDAMENTAL, FindingCode, Wishes, findings
 from desktop.training.equipment import Equipment, Height, Place
 from desktop.training.exercises import Exercise, LoadingKind, Muscle, Pattern
@@ -33,6 +35,8 @@ from desktop.training.program import Phase, PhasePurpose, Program, Slot
 from desktop.training.rules import start_within
 from desktop.training.schedule import session_minutes
 from desktop.training.trainee import Experience
+from tests.strength_room import MONDAY, OWNED, open_room
+from views import reason_texts
 
 CATALOGUE = load_catalogue()
 KNOWN = {each.key: each for each in CATALOGUE}
@@ -107,7 +111,9 @@ def check_week(phase: Phase, asked: DraftWishes, kind: EquipmentClass) -> None:
         for first, second in combinations(exercises, 2):
             alike = first.pattern is second.pattern and set(first.direct) == set(second.direct)
             assert not alike, (first.key, second.key)
-        assert exercises[0].pattern not in (Pattern.SINGLE_JOINT, Pattern.CARRY)
+        large = {*GROUPS[0], *GROUPS[1], *PUSH, *PULL}
+        skill = day.slots[0].start.hold_s is not None and asked.aim is Aim.SKILL
+        assert exercises[0].pattern in large or skill
         for slot in day.slots:
             check_slot(slot, KNOWN[slot.exercise], kind)
         letters = Counter(slot.pair for slot in day.slots if slot.pair)
@@ -363,3 +369,60 @@ def test_conditions_that_contradict_have_no_solution() -> None:
     problem.require({one: 1}, least=2)
     with pytest.raises(NoSolution):
         problem.solve()
+
+
+# For a trainee, and without a window
+
+
+def test_a_trainee_is_drafted_for_with_their_own_equipment_days_and_minutes(
+    tmp_path: Path,
+) -> None:
+    room = open_room(tmp_path)
+    room.update_trainee(minutes_per_session=75, experience=Experience.INTERMEDIATE)
+    room.repository.sync_catalogue(CATALOGUE)
+    asked = wishes_for_trainee(
+        room.repository, room.trainee_id, MONDAY, Aim.STRENGTH, avoid=("carry",)
+    )
+    assert (asked.days, asked.minutes, asked.kind) == (3, 75, None)
+    assert asked.equipment == OWNED
+    assert asked.level is Experience.INTERMEDIATE
+    drafted = draft_program(room.repository, asked)
+    assert drafted.program is not None
+    days = drafted.program.phases[0].days
+    assert tuple(day.weekday for day in days) == (0, 2, 4)
+    # Nothing to hang from is recorded, and nothing is asked that needs it.
+    keys = {slot.exercise for day in days for slot in day.slots}
+    assert "pull-up" not in keys
+    assert all(asked.can_do(KNOWN[key]) for key in keys)
+
+
+def drafts(out: Path, *more: str) -> int:
+    """One call of the verb on a data file that is not there."""
+    fixed = ["--equipment", "barbell", "--level", "novice", "--goal", "strength"]
+    database = str(out.with_suffix(".db"))
+    words = ["draft", *fixed, *more, "--out", str(out), "--database", database]
+    return main(words, reason_texts, lambda: pytest.fail("no sheet is wanted"))
+
+
+def test_the_command_line_writes_a_program_file(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    out = tmp_path / "draft.json"
+    assert drafts(out, "--days", "3", "--minutes", "60", "--avoid", "deadlift") == 0
+    program = read_program(out)
+    assert len(program.phases[0].days) == 3
+    assert program.name in capsys.readouterr().out
+    assert not out.with_suffix(".db").exists()
+
+
+def test_the_command_line_says_on_one_line_what_to_relax(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    out = tmp_path / "draft.json"
+    assert drafts(out, "--days", "1", "--minutes", "15") == 1
+    said = capsys.readouterr().err
+    assert said.count("\n") == 1
+    assert "relax the minutes to " in said
+    assert not out.exists()
+    assert drafts(out, "--days", "8", "--minutes", "60") == 1
+    assert "1 to 6 days" in capsys.readouterr().err

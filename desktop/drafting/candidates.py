@@ -52,7 +52,7 @@ _LOADING_PRICE: Final[Mapping[Aim, Mapping[LoadingKind, float]]] = {
         LoadingKind.BAND: 3.0,
     },
 }
-_RANK_PRICE: Final = 0.15
+_RANK_PRICE: Final = 0.35
 _HOLD_PRICE: Final = 5.0
 _NO_GROWTH_PRICE: Final = 4.0
 _ONE_SIDED_PRICE: Final = 0.5
@@ -63,7 +63,7 @@ _PRACTISED: Final[Mapping[str, Experience]] = {
     "planche": Experience.INTERMEDIATE,
     "front-lever": Experience.INTERMEDIATE,
     "push-press": Experience.INTERMEDIATE,
-    "good-morning": Experience.INTERMEDIATE,
+    "good-morning": Experience.ADVANCED,
     "kettlebell-swing": Experience.INTERMEDIATE,
     "get-up": Experience.INTERMEDIATE,
     "overhead-carry": Experience.INTERMEDIATE,

@@ -40,6 +40,7 @@ DOI 10.1186/s40798-024-00691-y."""
 
 _SCARCE_MINUTES: Final = 70
 _MINUTE_STEP: Final = 5
+_SHORTEST_DAY: Final = 20
 _DUST: Final = 0.01
 
 _ORDER: Final = (
@@ -126,14 +127,20 @@ def _relaxations(
 
 
 def _works(exercises: tuple[Exercise, ...], wishes: DraftWishes) -> bool:
-    return _plan(candidates(exercises, wishes), wishes)[0] is not None
+    """Whether a draft with these wishes comes out: where the tight week does, it does."""
+    choice = candidates(exercises, wishes)
+    wanted = wanted_of(choice, wishes)
+    if len(wanted.groups) < LEAST_GROUPS:
+        return False
+    return _tight_plan(choice, wishes, wanted)[0] is not None
 
 
 def _more_minutes(
     exercises: tuple[Exercise, ...], wishes: DraftWishes, over: float
 ) -> Iterator[Relaxation]:
+    """More minutes: those that were short, in steps of five; a little more where that is close."""
     least = ceil((wishes.minutes + over - _DUST) / _MINUTE_STEP) * _MINUTE_STEP
-    for minutes in range(least, min(least + 4 * _MINUTE_STEP, MOST_MINUTES) + 1, _MINUTE_STEP):
+    for minutes in range(least, min(least + 3 * _MINUTE_STEP, MOST_MINUTES) + 1, _MINUTE_STEP):
         if _works(exercises, replace(wishes, minutes=minutes)):
             yield Relaxation(Wish.MINUTES, minutes)
             return
@@ -142,10 +149,15 @@ def _more_minutes(
 def _more_days(
     exercises: tuple[Exercise, ...], wishes: DraftWishes, over: float
 ) -> Iterator[Relaxation]:
-    """More days; a week's work spread over them says where to begin to look."""
+    """More days; a week's work spread over them says where to begin to look. With very short
+    sessions no number of days helps.
+    """
+    if wishes.minutes < _SHORTEST_DAY:
+        return
     most = min(MOST_DAYS, len(set(wishes.weekdays)) or MOST_DAYS)
     needed = ceil((wishes.minutes + over) * wishes.days / wishes.minutes)
-    for days in range(max(wishes.days + 1, needed), most + 1):
+    first = max(wishes.days + 1, needed)
+    for days in range(first, min(first + 1, most) + 1):
         if _works(exercises, replace(wishes, days=days)):
             yield Relaxation(Wish.DAYS, days)
             return

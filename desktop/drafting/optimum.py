@@ -24,22 +24,27 @@ from desktop.training.volume import LEGS, MARKS, PULLS, PUSHES
 
 # Hard sets a muscle that are worth their time, and those that are enough, by level.
 _WANTED_SETS: Final = {
-    Aim.STRENGTH: (6, 8, 9),
+    Aim.STRENGTH: (6, 9, 11),
     Aim.SIZE: (8, MARKS[1].sets, 12),
-    Aim.SKILL: (5, 6, 7),
+    Aim.SKILL: (5, 7, 8),
 }
 _MOST_SETS: Final = {
     Aim.STRENGTH: (18, 20, 24),
     Aim.SIZE: (20, 24, 28),
     Aim.SKILL: (16, 18, 20),
 }
+_LARGE: Final = LEGS | PUSHES | PULLS
+_WORTH_COMING: Final = 0.7
+_ENOUGH_MINUTES: Final = 50
+"""Part of the minutes that a day should use, up to so many."""
+
 _MOST_SLOTS: Final = (6, 7, 8)
 _MORE_IN_TURN: Final = 2
 _LEAST_SLOTS: Final = 3
 _MOST_SMALL: Final = {Aim.STRENGTH: 1, Aim.SIZE: 3, Aim.SKILL: 1}
 _VARIETY_PRICE: Final = (3.0, 1.5, 0.8)
 
-_OVER: Final = 100.0
+_OVER: Final = 400.0
 _MISSED: Final = 1000.0  # a condition of the wishes: coverage, marks, sessions a week, ratio
 _CLOSE: Final = 150.0
 _PATTERN: Final = 40.0
@@ -47,13 +52,14 @@ _NO_SKILL: Final = 40.0
 _SHORT_DAY: Final = 60.0
 _LOPSIDED: Final = 4.0
 _SET_SHORT: Final = 3.0
-_SECOND_DAY: Final = 3.0
+_SECOND_DAY: Final = 5.0
+_IDLE_MINUTE: Final = 0.4
 _UNUSUAL_SET: Final = 0.6
 _A_SLOT: Final = 1.0
 _TOGETHER: Final = 2.5
 _PAIRING: Final = 1.5
 _LATE_SQUAT: Final = 0.05
-_FEW: Final = 3
+_FEW: Final = 2
 _DUST: Final = 1e-6
 
 
@@ -244,10 +250,14 @@ class _Week:
             if over is not None:
                 spent[over] = -1.0
             self._problem.require(spent, most=self._wishes.minutes)
+            worth = min(_WORTH_COMING * self._wishes.minutes, _ENOUGH_MINUTES)
+            self._missed("idle", spent, worth, _IDLE_MINUTE, day)
             slots = self._on(day, self._choice)
             most = _MOST_SLOTS[self._level] + (_MORE_IN_TURN if self._tight else 0)
             self._problem.require(slots, most=most)
             self._missed("slots", slots, _LEAST_SLOTS, _SHORT_DAY, day)
+            large = self._on(day, [one for one in self._choice if one.pattern in _LARGE])
+            self._missed("large", large, 2, _SHORT_DAY, day)
             self._missed("nothing", slots, 1, _MISSED, day)
             small = self._on(day, self._of_pattern(Pattern.SINGLE_JOINT))
             self._problem.require(small, most=_MOST_SMALL[self._wishes.aim])
