@@ -59,7 +59,7 @@ _A_SLOT: Final = 1.0
 _TOGETHER: Final = 2.5
 _PAIRING: Final = 1.5
 _LATE_SQUAT: Final = 0.05
-_FEW: Final = 2
+_MANY: Final = 24
 _DUST: Final = 1e-6
 
 
@@ -429,12 +429,19 @@ class _Week:
 
 
 def _fewer(choice: tuple[Candidate, ...]) -> tuple[Candidate, ...]:
-    """The first few of each pattern: pairs make many more ways to put them together."""
+    """The first few of each pattern, since pairs make many more ways to put them together; three
+    of each, or two where that would still be many.
+    """
+    threes = _first_of_each(choice, 3)
+    return threes if len(threes) <= _MANY else _first_of_each(choice, 2)
+
+
+def _first_of_each(choice: tuple[Candidate, ...], count: int) -> tuple[Candidate, ...]:
     found: Counter[Pattern] = Counter()
     kept: list[Candidate] = []
     for one in choice:
         found[one.pattern] += 1
-        if found[one.pattern] <= _FEW:
+        if found[one.pattern] <= count:
             kept.append(one)
     return tuple(kept)
 
