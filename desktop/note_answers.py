@@ -78,7 +78,8 @@ def _set_text(one: ProposedSet, noted: Noted) -> str:
         text += " at ?"
     elif read.load_g:
         text += f" at {format_load(read.load_g, noted.reading.unit)}"
-    for said in (read.variation, read.side, "warm-up" if read.warm_up else ""):
+    variation = read.variation if one.done is None else one.done.variation
+    for said in (variation, read.side, "warm-up" if read.warm_up else ""):
         text += f" {said}" if said else ""
     text += "" if read.rir is None else f" ({read.rir:g} in reserve)"
     return text if one.certain else f"{text} ?"

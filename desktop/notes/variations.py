@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from desktop.notes.known import Known, KnownExercise
+from desktop.notes.known import Known, KnownExercise, KnownHeight
 from desktop.notes.names import Words, plain, plain_words
 from desktop.notes.words import CALLED, FEET, HANDS, LOOSE, RAISED, SMALL
 from desktop.training.exercises import HeightUse
@@ -14,6 +15,7 @@ from desktop.training.exercises import HeightUse
 _FEET: Final = frozenset(map(plain, FEET))
 _HANDS: Final = frozenset(map(plain, HANDS))
 _SMALL: Final = frozenset(map(plain, SMALL)) | SMALL
+_ON: Final = frozenset({"on", "auf", "sobre", "en", "under", "unter"})
 _RAISED: Final = frozenset(map(plain, RAISED))
 
 
@@ -53,12 +55,12 @@ def set_up_of(
                 used |= set(range(len(words))) - set(told_at)
                 return SetUp(key, used=frozenset(used))
     unclear = (_FEET | _HANDS | _RAISED).intersection(words)
-    return SetUp(unclear=bool(unclear))
+    stands_on = bool(exercise.heights) and bool(words) and words[0] in _ON
+    return SetUp(unclear=bool(unclear) or stands_on)
 
 
 def _on_height(exercise: KnownExercise, words: Sequence[str], known: Known) -> SetUp | None:
-    for height in sorted(known.heights, key=lambda one: -len(plain_words(one.name))):
-        name = plain_words(height.name)
+    for height, name in _height_names(known):
         for at in range(len(words) - len(name) + 1):
             if not name or tuple(words[at : at + len(name)]) != name:
                 continue
@@ -72,6 +74,16 @@ def _on_height(exercise: KnownExercise, words: Sequence[str], known: Known) -> S
             }
             return SetUp(f"{use.value}-{height.height_mm}", used=frozenset(used))
     return None
+
+
+def _height_names(known: Known) -> Iterator[tuple[KnownHeight, Words]]:
+    """Each height with what it may be called: its whole name, or the last word of it where no
+    other ends so ("kitchen chair": "chair"); longest first.
+    """
+    names = [(height, plain_words(height.name)) for height in known.heights]
+    ends = Counter(name[-1:] for _, name in names)
+    called = [*names, *((height, name[-1:]) for height, name in names if ends[name[-1:]] == 1)]
+    yield from sorted(called, key=lambda pair: -len(pair[1]))
 
 
 def _use(

@@ -7,7 +7,7 @@ from datetime import date
 
 import pytest
 
-from desktop.notes.known import Known
+from desktop.notes.known import Known, KnownHeight
 from desktop.notes.reader import read_notes
 from desktop.notes.reading import Alternative, Doubt, PartKind, Question, Reading, ReadSet
 from desktop.training.quantities import Unit
@@ -190,6 +190,28 @@ def test_a_number_that_fits_nowhere_makes_its_sets_doubtful() -> None:
 def test_words_that_change_what_numbers_mean_are_asked_about() -> None:
     assert doubts("push ups 100 total") == {Doubt.SCHEME}
     assert Doubt.LOAD in doubts("pull ups green band 3x8")
+
+
+@pytest.mark.parametrize(
+    ("text", "variation"),
+    [
+        ("push ups 12/10/9 on the chair", "hands-450"),
+        ("push ups, feet on the chair: 12/10/9", "feet-450"),
+        ("push ups 3x10 on the stair", "hands-180"),
+        ("knee push ups 3x10", "knees"),
+        ("tuck L-sit 4x15s", "tuck"),
+        ("push ups 3x10", None),
+    ],
+)
+def test_words_say_the_variation(text: str, variation: str | None) -> None:
+    known = replace(KNOWN, heights=(KnownHeight("kitchen chair", 450), KnownHeight("stair", 180)))
+    assert {(one.variation, one.certain) for one in sets(text, known)} == {(variation, True)}
+
+
+def test_a_box_that_is_not_owned_is_asked_about() -> None:
+    assert doubts("push ups 12/10/9 on the barrel") == {Doubt.VARIATION}
+    assert doubts("push ups 12/10/9 feet up") == {Doubt.VARIATION}
+    assert doubts("squat 3x5 100kg on the platform") == set()
 
 
 # --- days -----------------------------------------------------------------------------------------
