@@ -345,3 +345,28 @@ def test_only_a_clear_screening_or_a_clearance_allows_the_harder_test(room: Room
     refused = replace(grown, screening_clear=False, screened=MONDAY - timedelta(days=1))
     assert limits(refused) == CAREFUL
     assert limits(replace(grown, screening_clear=True, birth_year=2008)) == CAREFUL
+
+
+def test_a_line_that_stands_nowhere_is_tested_all_the_same(room: Room) -> None:
+    line = room.line("back-squat")
+    room.save(replace(line, starts=()))
+    early = room.save(
+        Session(room.trainee_id, MONDAY - 400 * DAY, (LineDone(line.id or 0, "back-squat", (),
+                (SetDone(50_000, 8),)),))
+    )  # fmt: skip
+    assert early.id is not None
+    squat = day_plan(room.repository, room.trainee_id, MONDAY).slots[0]
+    assert squat.test
+    assert squat.target.sets
+    assert squat.target.position is not None
+    # It was trained once, so that a ramp can lead to where it stood.
+    assert len(squat.target.sets) == 1
+    assert squat.warm_up
+
+
+def test_a_line_held_for_pain_is_not_tested(room: Room) -> None:
+    part = LineDone(room.line_id("back-squat"), "back-squat", (), (SetDone(50_000, 8, pain=6),))
+    room.save(Session(room.trainee_id, MONDAY - DAY, (part,)))
+    squat = day_plan(room.repository, room.trainee_id, MONDAY).slots[0]
+    assert not squat.test
+    assert squat.target.sets == ()

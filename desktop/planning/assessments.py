@@ -15,7 +15,7 @@ from desktop.planning.standing import Standing
 from desktop.planning.surroundings import scope_of, surroundings_at, trained_parts
 from desktop.training.assessment import AssessmentError, EffortLimits, limits_for
 from desktop.training.assessment_day import LineTest, line_test, start_from_test
-from desktop.training.position import ProgressionRule
+from desktop.training.position import Position, ProgressionRule
 from desktop.training.program import Line, LineStart, PhasePurpose
 from desktop.training.reasons import ReasonCode, reason
 from desktop.training.session import LineDone, Session
@@ -88,7 +88,19 @@ def target_of(standing: Standing, test: LineTest) -> Target:
         hold=test.sets[0].seconds is not None,
         rising=len(test.sets) > 1,
     )
-    return Target(standing.state.position, test.sets, why)
+    return Target(standing.state.position or _position_of(test), test.sets, why)
+
+
+def _position_of(test: LineTest) -> Position:
+    """A test as a position, for a line that stands nowhere yet."""
+    first = test.sets[0]
+    return Position(
+        first.load_g,
+        first.reps,
+        len(test.sets),
+        hold_s=first.seconds,
+        variation=first.variation,
+    )
 
 
 def starts_from(repository: Repository, session: Session) -> tuple[Line, ...]:
