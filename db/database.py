@@ -83,6 +83,11 @@ class Database:
         with self._errors():
             self._database.close()
 
+    @property
+    def closed(self) -> bool:
+        """Whether this thread has no connection any more."""
+        return bool(self._database.is_closed())
+
     @contextmanager
     def connection_context(self) -> Iterator[None]:
         """This thread's connection: a worker's own one, closed at the end of the block."""

@@ -49,6 +49,12 @@ class Repository:
         found = self._read(Trainee, *conditions)
         return tuple(sorted(found, key=lambda trainee: trainee.name.casefold()))
 
+    def trainee_ids(self) -> tuple[int, ...]:
+        """The ids of the trainees who are not archived."""
+        return tuple(
+            i for (i,) in self.database.execute("SELECT id FROM trainee WHERE NOT archived")
+        )
+
     def trainee(self, trainee_id: int) -> Trainee:
         """The trainee; NotFound where there is none."""
         return self._found(Trainee, trainee_id)

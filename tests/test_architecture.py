@@ -93,6 +93,7 @@ MAY_IMPORT: dict[str, tuple[str, ...] | None] = {
         "desktop.planning",
         "desktop.settings",
         "db.repository",
+        "db.first_look",
         "db.series",
         "db.changes",
         "db.errors",

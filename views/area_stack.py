@@ -4,16 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 
-from desktop.planning.session_draft import SessionDraft
 from views.blocks import Label, Page
 from views.record import Record
 from views.theme import Theme
 from views.work_area import WorkArea
 from views.work_areas import SESSION, WorkAreaEntry
+
+if TYPE_CHECKING:
+    from desktop.planning.session_draft import SessionDraft
+    from desktop.training.recovery import Caution
 
 
 class AreaStack(QStackedWidget):
@@ -80,6 +84,11 @@ class AreaStack(QStackedWidget):
         self.show_area(SESSION)
         if self.area is not None:
             self.area.resume(draft)
+
+    def take_up(self, caution: Caution) -> None:
+        """Let the area shown put the cursor on what can be done about a caution."""
+        if self.area is not None:
+            self.area.take_up(caution)
 
     def leave(self) -> None:
         """The window closes: every area built keeps its draft."""

@@ -20,6 +20,7 @@ from desktop.training.reasons import ReasonValue
 from desktop.training.recovery import Caution
 from desktop.training.trainee import AbsenceKind
 from views import words
+from views.roster_line import RosterLine
 
 translate = QCoreApplication.translate
 
@@ -48,12 +49,12 @@ def short_caution(caution: Caution, line_name: str = "") -> str:
 def proposal_text(proposal: str) -> str:
     """The action that a caution proposes, as the words of a button."""
     return {
-        "smaller step": translate("Proposals", "Look at the rule"),
-        "one variable": translate("Proposals", "Look at the rule"),
+        "smaller step": translate("Proposals", "Choose what to do"),
+        "one variable": translate("Proposals", "Choose what to do"),
         "move a day": translate("Proposals", "Move a day"),
         "add a session": translate("Proposals", "Look at the program"),
         "plan a deload": translate("Proposals", "Plan a deload"),
-        "vary the days": translate("Proposals", "Look at the program"),
+        "vary the days": translate("Proposals", "Look at the week"),
         "record activities": translate("Proposals", "Say what is recorded"),
         "choose for pain": translate("Proposals", "Choose what to do"),
         "ease back in": translate("Proposals", "Look at the targets"),
@@ -111,6 +112,19 @@ def headline_tone(entry: RosterEntry) -> Literal["text", "muted", "caution", "st
         return tones[entry.cautions[0].severity.value]
     quiet = (HeadlineCode.LAST_SEEN, HeadlineCode.NO_PROGRAM, HeadlineCode.NEXT, HeadlineCode.AWAY)
     return "muted" if code in quiet else "text"
+
+
+def roster_line(entry: RosterEntry) -> RosterLine:
+    """A trainee's two lines in the roster."""
+    tone = headline_tone(entry)
+    urgent = tone in ("caution", "stop") and entry.cautions
+    return RosterLine(
+        entry.trainee.id or 0,
+        entry.trainee.name,
+        headline_text(entry),
+        tone,
+        entry.cautions[0].severity.value if urgent else "",
+    )
 
 
 def absence_word(kind: str) -> str:

@@ -1,77 +1,210 @@
-"""The desk: who trains today, who needs attention and why; or what to do first."""
+"""The desk: everybody in one table sorted by need, or what to do first."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from datetime import date
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QWidget
+from PySide6.QtCore import QEvent, QObject, Qt
+from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
+from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QSizePolicy, QVBoxLayout, QWidget
 
 from db.changes import Changes
-from desktop.planning.roster import RosterEntry
-from desktop.training.limits import Severity
-from views import words
-from views.blocks import Block, Heading, Label, MainButton, Page, Tone, WordButton
-from views.caution_texts import caution_text, headline_text, severity_word
+from views import calendar_words
+from views.blocks import Block, Heading, Label, MainButton, WordButton
+from views.choice_row import Choice, ChoiceRow
+from views.desk_columns import Column
+from views.desk_model import Shown
+from views.desk_table import DeskTable
+from views.desk_words import desk_cells
 from views.general_caution import general_caution
-from views.severity_mark import SeverityMark
+from views.record import Record
+from views.theme import Theme
 from views.work_area import WorkArea
-from views.work_areas import PROGRESS, SESSION, SHEET
-
-_MOST_ROWS = 24
+from views.work_areas import SHEET, area_word
 
 
 class DeskOverview(WorkArea):
-    """Everybody at a glance. Every row leads on to the trainee's session, sheet or progress."""
+    """Everybody at a glance: who needs the coach today, and why. Every cell leads on."""
+
+    def __init__(
+        self, record: Record, today: date, theme: Theme, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(record, today, theme, parent)
+        self.filter = QLineEdit()
+        self.filter.setPlaceholderText(self.tr("Filter by any word"))
+        self.filter.setAccessibleName(self.tr("Show only rows with these words"))
+        self.filter.setClearButtonEnabled(True)
+        self.filter.installEventFilter(self)
+        self.table = DeskTable(theme, today)
+        self.who = ChoiceRow(theme, self.tr("Who is shown"), self.table)
+        self.heading = Heading(theme)
+        self.heading.detail.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        self.said = Label(tone="muted", wrap=True)
+        self.go = WordButton("", strong=True)
+        self.sheet = WordButton("")
+        self.first_steps = _FirstSteps(theme, self.area_wanted.emit)
+        self.setFocusProxy(self.table)
+        self._place()
+        self._connect()
+        self._space()
 
     def concerns(self, changes: Changes) -> bool:
         """Every trainee is shown here."""
         return True
 
+    def keys(self) -> Sequence[tuple[str, str]]:
+        """What keys do here."""
+        return (
+            (self.tr("Open the screen that the cell speaks of"), self.tr("Return")),
+            (self.tr("Print the sheet of the row"), self.tr("Shift+Return")),
+            (self.tr("Filter"), "Ctrl+F"),
+            (self.tr("All, who trains today, who needs attention"), "A, T, N"),
+        )
+
     def refresh(self) -> None:
-        """Read the roster again and show it."""
-        while (item := self.outer.takeAt(0)) is not None:
-            if (widget := item.widget()) is not None:
-                widget.hide()
-                widget.deleteLater()
-        page = Page(self.theme)
-        entries = self.record.roster(self.today)
-        heading = Heading(self.theme)
-        page.body.addWidget(heading)
-        if entries:
-            due = [entry for entry in entries if entry.due_today]
-            heading.say(words.long_day(self.today), self._counted(due))
-            self._fill(page, entries, due)
+        """Show the record's rows; who was stood on stays so."""
+        place = self.table.place
+        rows, cells_of = desk_cells(self.record, self.today)
+        self.table.rows.set_rows(rows, cells_of)
+        self.first_steps.setVisible(not rows)
+        self.board.setVisible(bool(rows))
+        if rows:
+            self.heading.say(calendar_words.long_day(self.today), self._counted())
         else:
-            heading.say(self.tr("Nobody is on the roster yet"))
-            page.body.addWidget(self._first_steps())
-        page.body.addStretch(1)
-        page.body.addWidget(Label(general_caution(), "small", "muted", wrap=True))
-        self.outer.addWidget(page)
+            self.heading.say(self.tr("Nobody is on the roster yet"))
+        self.table.stand_on(place)
+        self._say()
 
-    def _counted(self, due: Sequence[RosterEntry]) -> str:
-        if not due:
-            return self.tr("nobody trains today")
-        if len(due) == 1:
-            return self.tr("1 trains today")
-        return self.tr("{count} train today").format(count=len(due))
+    def _place(self) -> None:
+        choices = (
+            Choice(Shown.ALL, self.tr("All"), "A"),
+            Choice(Shown.TODAY, self.tr("Today"), "T"),
+            Choice(Shown.ATTENTION, self.tr("Needs attention"), "N"),
+        )
+        self.who.offer(choices, Shown.ALL)
+        self.board = Block(self.theme)
+        self._above = QHBoxLayout()
+        self._above.addWidget(self.who)
+        self._above.addStretch(1)
+        self._above.addWidget(self.filter)
+        self.board.body.addLayout(self._above)
+        self.board.body.addWidget(self.table, 1)
+        self._foot = QHBoxLayout()
+        self._foot.addWidget(self.said, 1, Qt.AlignmentFlag.AlignVCenter)
+        self._foot.addWidget(self.sheet, 0, Qt.AlignmentFlag.AlignVCenter)
+        self._foot.addWidget(self.go, 0, Qt.AlignmentFlag.AlignVCenter)
+        self.board.body.addLayout(self._foot)
+        self.note = Label(general_caution(), "small", "muted", wrap=True)
+        self._column = QVBoxLayout()
+        self._column.addWidget(self.heading)
+        self._column.addWidget(self.first_steps)
+        self._column.addWidget(self.board, 1)
+        self._column.addStretch(0)
+        self._column.addWidget(self.note)
+        self.outer.addLayout(self._column)
 
-    def _fill(self, page: Page, entries: Sequence[RosterEntry], due: Sequence[RosterEntry]) -> None:
-        page.body.addWidget(self._today(due))
-        worried = [
-            entry
-            for entry in entries
-            if any(each.severity is not Severity.NOTE for each in entry.cautions)
+    def _connect(self) -> None:
+        self.filter.textChanged.connect(self._filter)
+        self.who.chosen.connect(self._filter)
+        self.table.moved.connect(self._say)
+        self.table.opened.connect(self._open)
+        self.go.clicked.connect(lambda: self._go(self.table.area))
+        self.sheet.clicked.connect(lambda: self._go(SHEET))
+        self.table.installEventFilter(self)
+        find = QShortcut(QKeySequence.StandardKey.Find, self)
+        find.activated.connect(lambda: self.filter.setFocus(Qt.FocusReason.ShortcutFocusReason))
+        self.theme.changed.connect(self._space)
+
+    def _filter(self) -> None:
+        place = self.table.place
+        self.table.rows.set_filter(self.filter.text(), self.who.code)
+        self.table.stand_on(place)
+        self._say()
+
+    def _counted(self) -> str:
+        due = self.table.rows.count(Shown.TODAY)
+        parts = [
+            self.tr("nobody trains today")
+            if not due
+            else self.tr("1 trains today")
+            if due == 1
+            else self.tr("{count} train today").format(count=calendar_words.number(due))
         ]
-        if worried:
-            page.body.addWidget(self._attention(worried))
-        others = [entry for entry in entries if not entry.due_today]
-        if others:
-            page.body.addWidget(self._others(others))
+        known, everybody = self.record.roster_progress
+        if known < everybody:
+            parts.append(
+                self.tr("reading records, {known} of {everybody}").format(
+                    known=calendar_words.number(known), everybody=calendar_words.number(everybody)
+                )
+            )
+        else:
+            need = self.table.rows.count(Shown.ATTENTION)
+            if need:
+                count = calendar_words.number(need)
+                parts.append(
+                    self.tr("1 needs attention")
+                    if need == 1
+                    else self.tr("{count} need attention").format(count=count)
+                )
+        return ", ".join(parts)
 
-    def _first_steps(self) -> Block:
-        block = Block(self.theme)
-        block.body.addWidget(
+    def _say(self) -> None:
+        """The row stood on in a sentence, and where Return leads."""
+        cells = self.table.cells
+        self.said.setText(self.table.sentence or self.tr("Nobody is like that."))
+        self.go.setVisible(cells is not None)
+        self.sheet.setVisible(cells is not None)
+        if cells is None:
+            return
+        name = cells.texts[Column.NAME]
+        area = area_word(self.table.area).replace("&", "")
+        self.go.set_words(f"{area}  {_native('Return')}")
+        self.go.setAccessibleName(self.tr("{screen} of {name}").format(screen=area, name=name))
+        self.sheet.set_words(f"{self.tr('Sheet')}  {_native('Shift+Return')}")
+        self.sheet.setAccessibleName(self.tr("Sheet of {name}").format(name=name))
+
+    def _go(self, area: str) -> None:
+        cells = self.table.cells
+        if cells is not None:
+            self._open(cells.trainee_id, area)
+
+    def _open(self, trainee_id: int, area: str) -> None:
+        self.trainee_wanted.emit(trainee_id)
+        self.area_wanted.emit(area)
+
+    def _space(self) -> None:
+        edge = self.theme.grid(3)
+        self._column.setContentsMargins(edge, self.theme.grid(2), edge, self.theme.grid(2))
+        self._column.setSpacing(self.theme.px(12))
+        inside, small = self.theme.px(8), self.theme.px(2)
+        self.board.body.setContentsMargins(1, inside, 1, inside)
+        self.board.body.setSpacing(0)
+        self._above.setContentsMargins(small, 0, inside, self.theme.px(4))
+        self._foot.setContentsMargins(inside, inside, small, 0)
+        self._foot.setSpacing(self.theme.grid())
+        self.said.setFixedHeight(2 * self.said.fontMetrics().lineSpacing())
+        self.filter.setFixedWidth(self.theme.grid(22))
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress:
+            key = event.key()
+            if watched is self.filter and key in (Qt.Key.Key_Down, Qt.Key.Key_Return):
+                self.table.setFocus(Qt.FocusReason.OtherFocusReason)
+                return True
+            shift = event.modifiers() & Qt.KeyboardModifier.ShiftModifier
+            if watched is self.table and shift and key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+                self._go(SHEET)
+                return True
+        return super().eventFilter(watched, event)
+
+
+class _FirstSteps(Block):
+    """What to do while there is nobody."""
+
+    def __init__(self, theme: Theme, wanted: Callable[[str], None]) -> None:
+        super().__init__(theme)
+        self.body.addWidget(
             Label(
                 self.tr(
                     "Start with one person: their name, what they can train with, and when. "
@@ -81,16 +214,16 @@ class DeskOverview(WorkArea):
             )
         )
         add = MainButton(self.tr("Add a trainee"))
-        add.clicked.connect(lambda: self.area_wanted.emit("add trainee"))
+        add.clicked.connect(lambda: wanted("add trainee"))
         demo = WordButton(self.tr("Open the demo scenario"))
-        demo.clicked.connect(lambda: self.area_wanted.emit("open demo"))
+        demo.clicked.connect(lambda: wanted("open demo"))
         row = QHBoxLayout()
-        row.setSpacing(self.theme.grid(2))
+        row.setSpacing(theme.grid(2))
         row.addWidget(add)
         row.addWidget(demo)
         row.addStretch(1)
-        block.body.addLayout(row)
-        block.body.addWidget(
+        self.body.addLayout(row)
+        self.body.addWidget(
             Label(
                 self.tr("The demo is an invented rowing club in a data file of its own."),
                 "small",
@@ -98,106 +231,7 @@ class DeskOverview(WorkArea):
                 wrap=True,
             )
         )
-        return block
 
-    def _today(self, due: Sequence[RosterEntry]) -> Block:
-        block = self._titled(self.tr("Today"), self.tr("type a session, or print its sheet"))
-        grid = self._grid(block)
-        for row, entry in enumerate(due):
-            self._name(grid, row, entry)
-            grid.addWidget(self._last(entry), row, 1)
-            for column, (text, area) in enumerate(
-                ((self.tr("Session"), SESSION), (self.tr("Sheet"), SHEET)), start=2
-            ):
-                grid.addWidget(self._link(text, entry, area), row, column)
-        if not due:
-            grid.addWidget(Label(self.tr("Nobody is due today."), tone="muted"), 0, 0)
-        return block
 
-    def _attention(self, worried: Sequence[RosterEntry]) -> Block:
-        block = self._titled(self.tr("Needs attention"), self.tr("most serious first"))
-        grid = self._grid(block)
-        rank = {"stop": 0, "caution": 1, "note": 2}
-        ordered = sorted(worried, key=lambda each: rank[each.cautions[0].severity.value])
-        for row, entry in enumerate(ordered[:_MOST_ROWS]):
-            caution = entry.cautions[0]
-            severity = caution.severity.value
-            self._name(grid, row, entry)
-            name = self.record.line_names(entry.trainee.id)(caution.line_id)
-            text = caution_text(caution, self.record.limits, entry.trainee.unit, self.today, name)
-            said = QWidget()
-            line = QHBoxLayout(said)
-            line.setContentsMargins(0, self.theme.px(4), 0, self.theme.px(4))
-            line.setSpacing(self.theme.grid())
-            top = Qt.AlignmentFlag.AlignTop
-            tones: dict[str, Tone] = {"stop": "stop", "caution": "caution"}
-            line.addWidget(SeverityMark(self.theme, severity), 0, top)
-            word = Label(severity_word(severity), tone=tones.get(severity, "muted"))
-            line.addWidget(word, 0, top)
-            sentence = Label(text, wrap=True)
-            sentence.setAlignment(top)
-            line.addWidget(sentence, 1)
-            grid.addWidget(said, row, 1)
-            link = self._link(self.tr("Progress"), entry, PROGRESS)
-            grid.addWidget(link, row, 2, top)
-        if len(ordered) > _MOST_ROWS:
-            more = self.tr("and {count} more in the roster").format(count=len(ordered) - _MOST_ROWS)
-            block.body.addWidget(Label(more, "small", "muted"))
-        return block
-
-    def _others(self, others: Sequence[RosterEntry]) -> Block:
-        block = self._titled(self.tr("The others"), self.tr("last and next session"))
-        grid = self._grid(block)
-        for row, entry in enumerate(others[:_MOST_ROWS]):
-            self._name(grid, row, entry)
-            grid.addWidget(self._last(entry), row, 1)
-            after = words.short_day(entry.next, self.today) if entry.next else ""
-            grid.addWidget(Label(after or headline_text(entry), tone="muted"), row, 2)
-        return block
-
-    def _titled(self, title: str, detail: str) -> Block:
-        block = Block(self.theme)
-        row = QHBoxLayout()
-        row.setSpacing(self.theme.grid())
-        row.addWidget(Label(title, "heading"))
-        row.addWidget(Label(detail, tone="muted"), 1, Qt.AlignmentFlag.AlignBottom)
-        block.body.addLayout(row)
-        return block
-
-    def _grid(self, block: Block) -> QGridLayout:
-        grid = QGridLayout()
-        grid.setHorizontalSpacing(self.theme.grid(2))
-        grid.setVerticalSpacing(self.theme.px(2))
-        grid.setColumnStretch(1, 1)
-        grid.setColumnMinimumWidth(0, self.theme.grid(20))
-        block.body.addLayout(grid)
-        return grid
-
-    def _name(self, grid: QGridLayout, row: int, entry: RosterEntry) -> None:
-        grid.addWidget(
-            self._link(entry.trainee.name, entry, SESSION, strong=True),
-            row,
-            0,
-            Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft,
-        )
-
-    def _last(self, entry: RosterEntry) -> Label:
-        if entry.last is None:
-            return Label(self.tr("first session"), tone="muted")
-        last = words.short_day(entry.last, self.today)
-        return Label(self.tr("last {day}").format(day=last), tone="muted")
-
-    def _link(
-        self, text: str, entry: RosterEntry, area: str, *, strong: bool = False
-    ) -> WordButton:
-        button = WordButton(text, strong=strong, flush=strong)
-        if text != entry.trainee.name:
-            spoken = self.tr("{action} of {name}").format(action=text, name=entry.trainee.name)
-            button.setAccessibleName(spoken)
-        button.clicked.connect(lambda: self._go(entry, area))
-        return button
-
-    def _go(self, entry: RosterEntry, area: str) -> None:
-        if entry.trainee.id is not None:
-            self.trainee_wanted.emit(entry.trainee.id)
-            self.area_wanted.emit(area)
+def _native(key: str) -> str:
+    return QKeySequence(key).toString(QKeySequence.SequenceFormat.NativeText)

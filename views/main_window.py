@@ -2,29 +2,31 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date
-from typing import Protocol
+from functools import cached_property
+from typing import TYPE_CHECKING, Protocol
 
-from PySide6.QtCore import QByteArray, Signal
+from PySide6.QtCore import QByteArray, Qt, Signal
 from PySide6.QtGui import QCloseEvent
 from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QVBoxLayout, QWidget
 
 from db.changes import Changes
 from db.errors import StoreError
-from desktop.planning.kept_drafts import at_work
-from desktop.planning.roster import RosterEntry
-from desktop.training.recovery import Caution, evidence_key
-from desktop.training.trainee import DismissedCaution
 from views.area_stack import AreaStack
-from views.caution_banner import CautionBanner
-from views.keyboard_map import KeyboardMap
+from views.desk_words import roster_lines
 from views.menus import Menus
-from views.proposals import carry_out
 from views.record import Record
 from views.roster import Roster
 from views.status_line import StatusLine
 from views.theme import Theme
 from views.work_areas import DESK, TRAINEE, WORK_AREAS
+
+if TYPE_CHECKING:
+    from desktop.planning.roster import RosterEntry
+    from desktop.training.recovery import Caution
+    from views.caution_banner import CautionBanner
+    from views.keyboard_map import KeyboardMap
 
 
 class WindowSettings(Protocol):
@@ -36,7 +38,11 @@ class WindowSettings(Protocol):
 
 
 class MainWindow(QMainWindow):
-    """One window over one record. Wishes that concern files go out as signals."""
+    """One window over one record. Wishes that concern files go out as signals.
+
+    It stands before the record's file is open, with what a first look gave; what is not needed for
+    that is made when it is first asked for.
+    """
 
     open_wanted = Signal()
     demo_wanted = Signal()
@@ -55,8 +61,6 @@ class MainWindow(QMainWindow):
         self.setWindowTitle(self.tr("Rungwise"))
         self.roster = Roster(theme)
         self.areas = AreaStack(WORK_AREAS, record, today, theme)
-        self.banner = CautionBanner(theme, today, lambda: record.limits)
-        self.map = KeyboardMap(theme)
         self.menus = Menus(self, record, theme)
         self.status = StatusLine(theme, self.menus.undo)
         self.theme = theme
@@ -66,10 +70,33 @@ class MainWindow(QMainWindow):
         record.begin_roster(today)
         self._read_roster()
         self._restore()
+        if record.attached:
+            self._resume()
+        else:
+            record.opened.connect(self._resume)
+
+    @cached_property
+    def banner(self) -> CautionBanner:
+        """The cautions of the trainee chosen."""
+        from views.caution_banner import CautionBanner
+
+        made = CautionBanner(self.theme, self._today, lambda: self._record.limits)
+        made.proposed.connect(self._do_proposal)
+        made.dismissed.connect(self._set_aside)
+        self._above.addWidget(made)
+        return made
+
+    @cached_property
+    def map(self) -> KeyboardMap:
+        """The keyboard map at the right."""
+        from views.keyboard_map import KeyboardMap
+
+        made = KeyboardMap(self.theme)
+        self._across.addWidget(made)
+        return made
 
     def _assemble(self) -> None:
         self._above = QVBoxLayout()
-        self._above.addWidget(self.banner)
         middle = QVBoxLayout()
         middle.setContentsMargins(0, 0, 0, 0)
         middle.setSpacing(0)
@@ -77,12 +104,11 @@ class MainWindow(QMainWindow):
         middle.addWidget(self.areas, 1)
         middle.addWidget(self.status)
         ground = QWidget()
-        row = QHBoxLayout(ground)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(0)
-        row.addWidget(self.roster)
-        row.addLayout(middle, 1)
-        row.addWidget(self.map)
+        self._across = QHBoxLayout(ground)
+        self._across.setContentsMargins(0, 0, 0, 0)
+        self._across.setSpacing(0)
+        self._across.addWidget(self.roster)
+        self._across.addLayout(middle, 1)
         self.setCentralWidget(ground)
 
     def _connect(self) -> None:
@@ -93,8 +119,6 @@ class MainWindow(QMainWindow):
         self.areas.trainee_wanted.connect(self.roster.choose)
         self.areas.area_wanted.connect(self._area_wanted)
         self.areas.area_shown.connect(self.menus.mark_area)
-        self.banner.proposed.connect(self._do_proposal)
-        self.banner.dismissed.connect(self._set_aside)
         self.menus.area_chosen.connect(self.areas.show_area)
         self.menus.new_trainee.connect(self.add_trainee)
         self.menus.search.connect(self.roster.start_search)
@@ -130,57 +154,55 @@ class MainWindow(QMainWindow):
 
     def _read_roster(self) -> None:
         try:
-            entries = self._record.roster(self._today)
+            lines = roster_lines(self._record, self._today)
         except StoreError as error:
             self._record.reported(error)
             return
-        self.roster.set_entries(entries)
-        if self._entry() is None and self.roster.trainee_id is not None:
+        self.roster.set_lines(lines)
+        if self.roster.trainee_id not in (None, *(line.trainee_id for line in lines)):
             self.roster.choose(None)
             self.areas.show_trainee(None)
         self._show_cautions()
 
     def _entry(self) -> RosterEntry | None:
-        wanted = self.roster.trainee_id
-        entries = self._record.roster(self._today)
-        return next((entry for entry in entries if entry.trainee.id == wanted), None)
+        return self._record.entry(self.roster.trainee_id)
 
     def _show_cautions(self) -> None:
         entry = self._entry()
-        if entry is None:
-            self.banner.hide_all()
-        else:
+        if entry is not None and entry.cautions:
             names = self._record.line_names(entry.trainee.id)
             self.banner.show_cautions(entry.cautions, entry.trainee.unit, names)
+        elif "banner" in self.__dict__:
+            self.banner.hide_all()
         self._space()
 
     def _do_proposal(self, caution: Caution) -> None:
-        entry = self._entry()
-        if entry is not None:
-            area = carry_out(caution, entry.trainee, self._record, self._today)
-            if area:
-                self.areas.show_area(area)
+        from views.proposals import screen_for
+
+        self.areas.show_area(screen_for(caution.proposal))
+        self.areas.take_up(caution)
 
     def _set_aside(self, caution: Caution, why: str) -> None:
+        from desktop.planning.cautions import dismissal
+
         entry = self._entry()
         if entry is None or entry.trainee.id is None:
             return
-        aside = DismissedCaution(
-            entry.trainee.id, caution.limit, evidence_key(caution), self._today, why
-        )
+        aside = dismissal(caution, entry.trainee.id, self._today, why)
         self._record.save(self.tr("Set a caution aside"), aside)
 
     def _toggle_map(self) -> None:
         self.map.setVisible(self.map.isHidden())
         if self.map.isVisible():
-            here = tuple(self.areas.area.keys()) if self.areas.area else ()
+            here: Sequence[tuple[str, str]] = self.areas.area.keys() if self.areas.area else ()
             groups = [(self.tr("On this screen"), here)] if here else []
             self.map.show_keys([*groups, *self.menus.key_groups()])
             self.map.close_button.setFocus()
 
     def _space(self) -> None:
         edge = self.theme.grid(3)
-        above = 0 if self.banner.isHidden() else self.theme.grid(2)
+        bare = "banner" not in self.__dict__ or self.banner.isHidden()
+        above = 0 if bare else self.theme.grid(2)
         self._above.setContentsMargins(edge, above, edge, 0)
 
     def _restore(self) -> None:
@@ -188,17 +210,26 @@ class MainWindow(QMainWindow):
             self._settings.geometry and self.restoreGeometry(QByteArray(self._settings.geometry))
         ):
             self.resize(1280, 800)
-        known = {entry.trainee.id for entry in self._record.roster(self._today)}
-        if self._settings.last_trainee in known:
+        if self._settings.last_trainee in self._known():
             self.roster.choose(self._settings.last_trainee)
-        keys = {entry.key for entry in WORK_AREAS}
+        keys = {entry.key for entry in WORK_AREAS} - {TRAINEE} if self._record.attached else ()
         last = self._settings.last_screen
-        self.areas.show_area(last if last in keys and last != TRAINEE else DESK)
+        self.areas.show_area(last if last in keys else DESK)
+        if self.areas.area is not None:
+            self.areas.area.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _resume(self) -> None:
+        """The file is open: what was being typed when the program was killed stands there again."""
+        from desktop.planning.kept_drafts import at_work
+
         draft = at_work(self._record.repository)
-        if draft is not None and draft.trainee_id in known:
+        if draft is not None and draft.trainee_id in self._known():
             self.roster.choose(draft.trainee_id)
             self.areas.resume(draft)
             self._record.say(self.tr("Here is what was being typed when the program ended."))
+
+    def _known(self) -> set[int]:
+        return {line.trainee_id for line in roster_lines(self._record, self._today)}
 
     def closeEvent(self, event: QCloseEvent) -> None:
         self.areas.leave()

@@ -1,55 +1,27 @@
-"""What a caution's proposal does: some are carried out at once, others open the right screen."""
+"""Where a caution's proposal is carried out: the work area that takes it up."""
 
 from __future__ import annotations
 
-from datetime import date, timedelta
+from typing import Final
 
-from PySide6.QtCore import QCoreApplication
+from views.work_areas import LOAD, PROGRAM, PROGRESS, SESSION, TRAINEE
 
-from desktop.training.recovery import Caution
-from desktop.training.trainee import DeloadWindow, Trainee
-from views import words
-from views.record import MessageKind, Record
-from views.work_areas import PROGRAM, PROGRESS, SESSION, TRAINEE
-
-translate = QCoreApplication.translate
-
-_SCREENS = {
-    "choose for pain": SESSION,
+_SCREENS: Final = {
+    "choose for pain": LOAD,
     "ease back in": SESSION,
     "follow guidance": TRAINEE,
-    "record activities": TRAINEE,
-    "record clearance": TRAINEE,
-    "screen": TRAINEE,
+    "move a day": LOAD,
+    "one variable": LOAD,
     "other variable": PROGRESS,
+    "plan a deload": LOAD,
+    "record activities": LOAD,
+    "record clearance": LOAD,
+    "screen": TRAINEE,
+    "smaller step": LOAD,
+    "vary the days": LOAD,
 }
 
 
-def carry_out(caution: Caution, trainee: Trainee, record: Record, today: date) -> str:
-    """Do what ``caution`` proposes; the key of the work area to show next, "" for none."""
-    if caution.proposal == "plan a deload":
-        plan_deload(trainee, record, today)
-        return ""
-    return _SCREENS.get(caution.proposal, PROGRAM)
-
-
-def plan_deload(trainee: Trainee, record: Record, today: date) -> None:
-    """An easier week from the next Monday on (today, where it is one); it can be undone."""
-    if trainee.id is None:
-        raise ValueError("a deload is planned for a trainee who has been saved")
-    settings = record.repository.coach_settings()
-    first = today + timedelta(days=-today.weekday() % 7)
-    window = DeloadWindow(
-        trainee.id,
-        first,
-        first + timedelta(days=6),
-        sets_factor=settings.deload_sets_factor,
-        load_percent=settings.deload_load_percent,
-        planned=False,
-    )
-    act = translate("Proposals", "Plan a deload for {name}").format(name=trainee.name)
-    if record.save(act, window):
-        said = translate("Proposals", "Easier week from {day} for {name}").format(
-            day=words.short_day(first, today), name=trainee.name
-        )
-        record.say(said, MessageKind.DONE)
+def screen_for(proposal: str) -> str:
+    """The work area in which a proposal is carried out."""
+    return _SCREENS.get(proposal, PROGRAM)

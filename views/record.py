@@ -18,27 +18,17 @@ from PySide6.QtGui import QUndoStack
 
 from db.changes import Changes, Kind
 from db.errors import Conflict, StoreError
-from desktop.planning.history import read_library
-from desktop.planning.roster import RosterEntry
-from desktop.training.exercises import Exercise
-from desktop.training.limits import Limit, LimitId
-from desktop.training.program import Assignment, Line, Program
-from desktop.training.session import Activity, Session
-from desktop.training.trainee import (
-    Absence,
-    BodyMass,
-    DeloadWindow,
-    DismissedCaution,
-    EquipmentFrom,
-    Goal,
-    Trainee,
-)
 from views.lineage import Lineage
 from views.roster_source import RosterSource
+from views.take_command import Place, TakeCommand
 from views.undo_commands import Desk, RemoveCommand, ReplaceCommand, SaveCommand, StoreCommand
 
 if TYPE_CHECKING:
+    from db.first_look import Glimpse
     from db.repository import Repository
+    from desktop.planning.desk import DeskRow
+    from desktop.planning.roster import RosterEntry
+    from desktop.training.limits import Limit, LimitId
 
 _EVERYTHING = Changes(kinds=frozenset(Kind))
 
@@ -56,42 +46,103 @@ class Record(QObject):
 
     ``changed(Changes)`` follows every write, undone and redone ones too. ``message(text, kind)``
     is the one path for words to the coach; text is plain, never markup.
+
+    A record may stand before its file is open: it then knows the ``glimpses`` of a first look,
+    until `attach` brings the repository and ``opened`` follows.
     """
 
+    opened = Signal()
     changed = Signal(object)
     message = Signal(str, str)
 
-    def __init__(self, repository: Repository, parent: QObject | None = None) -> None:
+    def __init__(
+        self,
+        repository: Repository | None = None,
+        parent: QObject | None = None,
+        *,
+        glimpses: Sequence[Glimpse] = (),
+    ) -> None:
         super().__init__(parent)
-        self._repository = repository
+        self._repository: Repository | None = None
+        self._glimpses = tuple(glimpses)
         self.undo_stack = QUndoStack(self)
-        self._desk = Desk(repository, Lineage(), self._wrote, self._failed)
-        self._token = repository.changes_token()
-        self._roster = RosterSource(repository, self)
-        self._roster.completed.connect(lambda: self.changed.emit(Changes()))
+        self._roster = RosterSource(self)
+        self._roster.went_on.connect(lambda: self.changed.emit(Changes()))
+        self._began: date | None = None
+        if repository is not None:
+            self._take(repository)
+
+    @property
+    def attached(self) -> bool:
+        """Whether the file is open."""
+        return self._repository is not None
 
     @property
     def repository(self) -> Repository:
-        """The repository, for reading."""
+        """The repository, for reading. The file must be open."""
+        assert self._repository is not None
         return self._repository
+
+    def attach(self, repository: Repository) -> None:
+        """The file is open now."""
+        self._take(repository)
+        if self._began is not None:
+            self.begin_roster(self._began)
+        self.changed.emit(Changes())
+        self.opened.emit()
+
+    def _take(self, repository: Repository) -> None:
+        self._repository = repository
+        self._desk = Desk(repository, Lineage(), self._wrote, self._failed)
+        self._token = repository.changes_token()
 
     @cached_property
     def limits(self) -> Mapping[LimitId, Limit]:
         """The limits of recovery, which hold the sentences of cautions."""
-        return read_library(self._repository).limits
+        from desktop.planning.history import shipped_limits
+
+        return shipped_limits()
 
     def roster(self, today: date) -> tuple[RosterEntry, ...]:
-        """Who needs attention, and why; after an edit only those it touched are read again."""
-        return self._roster.entries(today)
+        """Everybody by need, as far as known; after an edit only those it touched are looked at
+        again.
+        """
+        if self._began != today:
+            self.begin_roster(today)
+        return tuple(row.entry for row in self._roster.rows())
+
+    @property
+    def glimpses(self) -> tuple[Glimpse, ...]:
+        """Everybody at first sight, for while the file is not open yet."""
+        return self._glimpses
+
+    def desk_rows(self, today: date) -> tuple[DeskRow, ...]:
+        """The desk's rows by need, as far as known."""
+        self.roster(today)
+        return self._roster.rows()
+
+    def entry(self, trainee_id: int | None) -> RosterEntry | None:
+        """One trainee's entry with all cautions; None where nobody is named or the file is not
+        open yet.
+        """
+        row = self._roster.row(trainee_id) if self.attached else None
+        return row.entry if row is not None else None
 
     @property
     def roster_complete(self) -> bool:
         """Whether the roster knows everybody's cautions."""
-        return self._roster.complete
+        return self.attached and self._roster.complete
+
+    @property
+    def roster_progress(self) -> tuple[int, int]:
+        """How many of how many trainees are known with their cautions."""
+        return self._roster.progress if self.attached else (0, len(self._glimpses))
 
     def begin_roster(self, today: date) -> None:
-        """Read the roster quickly, without cautions; they follow with a ``changed`` of no kind."""
-        self._roster.begin(today)
+        """Read the roster quickly; what takes longer follows with a ``changed`` of no kind."""
+        self._began = today
+        if self._repository is not None:
+            self._roster.begin(self._repository, today)
 
     def line_names(self, trainee_id: int | None) -> Callable[[int | None], str]:
         """Words for a trainee's lines by id: "Back squat", "Back squat, heavy"; read when asked."""
@@ -154,13 +205,19 @@ class Record(QObject):
         """Tell the coach about an error met while reading."""
         self._failed(error)
 
+    def took(self, text: str, changes: Changes, before: Mapping[Place, Any]) -> None:
+        """Something was written in slices, as one act called ``text``; it can be undone.
+        ``before``: what stood there, by type and id.
+        """
+        self.undo_stack.push(TakeCommand(text, self._desk, changes, before))
+
     def took_in(self, changes: Changes) -> None:
         """Something was written beside the record, such as newer shipped exercises."""
         self._wrote(changes)
 
     def look_for_changes_elsewhere(self) -> bool:
         """Whether another process wrote since the last look; then everything is read again."""
-        token = self._repository.changes_token()
+        token = self.repository.changes_token()
         if token == self._token:
             return False
         self._token = token
@@ -168,12 +225,12 @@ class Record(QObject):
         return True
 
     def _names_of_lines(self, trainee_id: int) -> dict[int | None, str]:
-        exercises = {each.key: each.name for each in self._repository.exercises(retired=True)}
+        exercises = {each.key: each.name for each in self.repository.exercises(retired=True)}
         return {
             line.id: ", ".join(
                 part for part in (exercises.get(line.exercise, line.exercise), line.name) if part
             )
-            for line in self._repository.lines(trainee_id)
+            for line in self.repository.lines(trainee_id)
         }
 
     def _push(self, command: StoreCommand) -> bool:
@@ -205,13 +262,26 @@ class Record(QObject):
     def _stored(self, aggregate: Any) -> Any | None:
         """What the store holds of an aggregate now; None where it is new."""
         if not hasattr(aggregate, "id"):
-            return self._repository.coach_settings()
+            return self.repository.coach_settings()
         if aggregate.id is None:
             return None
-        return _reader(self._repository, aggregate)()
+        return _reader(self.repository, aggregate)()
 
 
 def _reader(store: Repository, aggregate: Any) -> Callable[[], Any]:
+    from desktop.training.exercises import Exercise
+    from desktop.training.program import Assignment, Line, Program
+    from desktop.training.session import Activity, Session
+    from desktop.training.trainee import (
+        Absence,
+        BodyMass,
+        DeloadWindow,
+        DismissedCaution,
+        EquipmentFrom,
+        Goal,
+        Trainee,
+    )
+
     singles: dict[type, Callable[[int], Any]] = {
         Trainee: store.trainee,
         Session: store.session,

@@ -30,9 +30,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from desktop.planning.roster import RosterEntry
 from views.blocks import Label
-from views.caution_texts import headline_text, headline_tone
+from views.roster_line import RosterLine
 from views.severity_mark import draw_mark
 from views.theme import TextSize, Theme
 
@@ -42,28 +41,28 @@ _Index = QModelIndex | QPersistentModelIndex
 
 
 class RosterRole(IntEnum):
-    """What else the model answers than the name: the whole entry."""
+    """What else the model answers than the name: the whole line."""
 
-    ENTRY = Qt.ItemDataRole.UserRole + 1
+    LINE = Qt.ItemDataRole.UserRole + 1
 
 
 class RosterModel(QAbstractListModel):
-    """Entries of the roster that pass the filter; `set_entries` is the only way they change."""
+    """Lines of the roster that pass the filter; `set_lines` is the only way they change."""
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._all: tuple[RosterEntry, ...] = ()
-        self._shown: tuple[RosterEntry, ...] = ()
+        self._all: tuple[RosterLine, ...] = ()
+        self._shown: tuple[RosterLine, ...] = ()
         self._filter = ""
 
     @property
-    def shown(self) -> tuple[RosterEntry, ...]:
-        """The entries that pass the filter, in order."""
+    def shown(self) -> tuple[RosterLine, ...]:
+        """The lines that pass the filter, in order."""
         return self._shown
 
-    def set_entries(self, entries: Sequence[RosterEntry]) -> None:
-        """Show other entries."""
-        self._all = tuple(entries)
+    def set_lines(self, lines: Sequence[RosterLine]) -> None:
+        """Show other lines."""
+        self._all = tuple(lines)
         self._refill()
 
     def set_filter(self, text: str) -> None:
@@ -73,16 +72,14 @@ class RosterModel(QAbstractListModel):
 
     def row_of(self, trainee_id: int | None) -> int:
         """Where a trainee stands among those shown; -1 where not."""
-        ids = [entry.trainee.id for entry in self._shown]
+        ids = [line.trainee_id for line in self._shown]
         return ids.index(trainee_id) if trainee_id in ids else -1
 
     def _refill(self) -> None:
         parts = self._filter.split()
         self.beginResetModel()
         self._shown = tuple(
-            entry
-            for entry in self._all
-            if all(part in entry.trainee.name.casefold() for part in parts)
+            line for line in self._all if all(part in line.name.casefold() for part in parts)
         )
         self.endResetModel()
 
@@ -92,13 +89,13 @@ class RosterModel(QAbstractListModel):
     def data(self, index: _Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         if not index.isValid() or index.row() >= len(self._shown):
             return None
-        entry = self._shown[index.row()]
+        line = self._shown[index.row()]
         if role == Qt.ItemDataRole.DisplayRole:
-            return entry.trainee.name
-        if role == RosterRole.ENTRY:
-            return entry
+            return line.name
+        if role == RosterRole.LINE:
+            return line
         if role == Qt.ItemDataRole.AccessibleTextRole:
-            return f"{entry.trainee.name}, {headline_text(entry)}"
+            return f"{line.name}, {line.text}"
         return None
 
 
@@ -116,8 +113,8 @@ class RosterDelegate(QStyledItemDelegate):
         return QSize(0, name.height() + line.height() + inside)
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: _Index) -> None:
-        entry = index.data(RosterRole.ENTRY)
-        if entry is None:
+        line = index.data(RosterRole.LINE)
+        if line is None:
             return
         rect: QRect = option.rect
         state: QStyle.StateFlag = option.state
@@ -128,7 +125,7 @@ class RosterDelegate(QStyledItemDelegate):
         inside = rect.adjusted(
             self._theme.px(8), self._theme.px(6), -self._theme.px(8), -self._theme.px(6)
         )
-        self._draw_words(painter, inside, entry, chosen)
+        self._draw_words(painter, inside, line, chosen)
         painter.restore()
 
     def _draw_ground(self, painter: QPainter, rect: QRect, state: QStyle.StateFlag) -> None:
@@ -142,31 +139,28 @@ class RosterDelegate(QStyledItemDelegate):
         painter.setPen(self._theme.colour("accent") if focused else Qt.PenStyle.NoPen)
         painter.drawRoundedRect(ground, corner, corner)
 
-    def _draw_words(
-        self, painter: QPainter, inside: QRect, entry: RosterEntry, chosen: bool
-    ) -> None:
+    def _draw_words(self, painter: QPainter, inside: QRect, line: RosterLine, chosen: bool) -> None:
         name_font = self._theme.font(TextSize.BODY, bold=chosen)
         line_font = self._theme.font(TextSize.SMALL)
         metrics = QFontMetrics(name_font)
         room = inside.width()
-        tone = headline_tone(entry)
-        severity = entry.cautions[0].severity if entry.cautions else None
-        if severity is not None and tone in ("caution", "stop"):
+        if line.severity:
             side = self._theme.px(9)
             room -= side + self._theme.px(4)
             top = inside.top() + (metrics.height() - side) / 2
             place = QRectF(inside.right() - side, top, side, side)
-            draw_mark(painter, place, severity.value, self._theme.colour(tone))
+            draw_mark(painter, place, line.severity, self._theme.colour(line.tone))
         painter.setFont(name_font)
         painter.setPen(self._theme.colour("text"))
-        name = metrics.elidedText(entry.trainee.name, Qt.TextElideMode.ElideRight, room)
+        name = metrics.elidedText(line.name, Qt.TextElideMode.ElideRight, room)
         painter.drawText(inside, Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft, name)
         painter.setFont(line_font)
-        painter.setPen(self._theme.colour("text" if chosen and tone == "muted" else tone))
-        line = QFontMetrics(line_font).elidedText(
-            headline_text(entry), Qt.TextElideMode.ElideRight, inside.width()
+        quiet = chosen and line.tone == "muted"
+        painter.setPen(self._theme.colour("text" if quiet else line.tone))
+        text = QFontMetrics(line_font).elidedText(
+            line.text, Qt.TextElideMode.ElideRight, inside.width()
         )
-        painter.drawText(inside, Qt.AlignmentFlag.AlignBottom | Qt.AlignmentFlag.AlignLeft, line)
+        painter.drawText(inside, Qt.AlignmentFlag.AlignBottom | Qt.AlignmentFlag.AlignLeft, text)
 
 
 class Roster(QWidget):
@@ -214,14 +208,14 @@ class Roster(QWidget):
         """Who is chosen."""
         return self._trainee_id
 
-    def set_entries(self, entries: Sequence[RosterEntry]) -> None:
-        """Show other entries; the trainee chosen stays chosen."""
-        self.model.set_entries(entries)
+    def set_lines(self, lines: Sequence[RosterLine]) -> None:
+        """Show other lines; the trainee chosen stays chosen."""
+        self.model.set_lines(lines)
         self._mark_chosen()
         self.count.setText(
             self.tr("1 trainee")
-            if len(entries) == 1
-            else self.tr("{count} trainees").format(count=len(entries))
+            if len(lines) == 1
+            else self.tr("{count} trainees").format(count=len(lines))
         )
 
     def choose(self, trainee_id: int | None) -> None:
@@ -238,7 +232,7 @@ class Roster(QWidget):
             return
         row = self.model.row_of(self._trainee_id) + rows
         row = max(0, min(len(self.model.shown) - 1, row))
-        self.choose(self.model.shown[row].trainee.id)
+        self.choose(self.model.shown[row].trainee_id)
 
     def start_search(self) -> None:
         """Put the cursor into the filter, ready to type."""
@@ -251,14 +245,14 @@ class Roster(QWidget):
 
     def _take_first(self) -> None:
         if self.model.shown:
-            self.choose(self.model.shown[0].trainee.id)
+            self.choose(self.model.shown[0].trainee_id)
             self.filter.clear()
             self.list.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _current_changed(self, current: QModelIndex, _before: QModelIndex) -> None:
-        entry = current.data(RosterRole.ENTRY)
-        if entry is not None and entry.trainee.id is not None:
-            self.choose(entry.trainee.id)
+        line = current.data(RosterRole.LINE)
+        if line is not None:
+            self.choose(line.trainee_id)
 
     def _mark_chosen(self) -> None:
         row = self.model.row_of(self._trainee_id)

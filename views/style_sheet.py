@@ -118,8 +118,11 @@ QAbstractItemView { background: $surface; color: $text; border: 1px solid $line;
 QAbstractItemView[kind="quiet"] { background: transparent; border: none; }
 QAbstractItemView:focus { border-color: $accent; }
 QAbstractItemView[kind="quiet"]:focus { border: none; }
+QHeaderView { border: none; background: transparent; }
 QHeaderView::section { background: $surface; color: $muted; border: none;
   border-bottom: 1px solid $line; padding: ${p4}px; font-size: ${small}pt; }
+QTableView[kind="desk"] { background: transparent; border: none; }
+QTableView[kind="desk"] QHeaderView::section { padding: ${p4}px ${p8}px; }
 
 QMenuBar { background: $surface; color: $text; border-bottom: 1px solid $line; padding: 0; }
 QMenuBar::item { padding: ${p4}px ${p8}px; background: transparent; border-radius: ${p3}px; }

@@ -7,31 +7,31 @@ QtCore only, so that the command line speaks the same words. Functions use the d
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import date
 from decimal import Decimal
 
-from PySide6.QtCore import QCoreApplication, QDate, QLocale
+from PySide6.QtCore import QCoreApplication, QLocale
 
 from desktop.training.position import Position, Variable
 from desktop.training.quantities import Unit, in_unit
 from desktop.training.session import AskedSet, SetDone
 from desktop.training.target import StripCell, StripVariable
+from views.calendar_words import MINUS as MINUS
+from views.calendar_words import days as days
+from views.calendar_words import full_day as full_day
+from views.calendar_words import long_day as long_day
+from views.calendar_words import number as number
+from views.calendar_words import short_date as short_date
+from views.calendar_words import short_day as short_day
+from views.calendar_words import short_weekday as short_weekday
+from views.calendar_words import weekday as weekday
+from views.calendar_words import weekdays_in_order as weekdays_in_order
+from views.calendar_words import weeks as weeks
 
 translate = QCoreApplication.translate
 
-MINUS = "\N{MINUS SIGN}"
 TIMES = "\N{MULTIPLICATION SIGN}"
 DOT = " \N{MIDDLE DOT} "
 ARROW = "\N{RIGHTWARDS ARROW}"
-
-
-def number(value: Decimal | float, most_decimals: int = 2, locale: QLocale | None = None) -> str:
-    """A number with as many decimals as it needs, at most `most_decimals`; no groups."""
-    place = Decimal(1).scaleb(-most_decimals)
-    exact = Decimal(repr(value)) if isinstance(value, float) else Decimal(value)
-    plain = f"{exact.quantize(place).normalize() + 0:f}"
-    mark = (locale or QLocale()).decimalPoint()
-    return plain.replace("-", MINUS).replace(".", mark)
 
 
 def load_number(load_g: int, unit: Unit, locale: QLocale | None = None) -> str:
@@ -81,20 +81,6 @@ def minutes(count: int) -> str:
     return translate("Words", "{count} min").format(count=count)
 
 
-def days(count: int) -> str:
-    """A number of days: "1 day", "19 days"."""
-    if count == 1:
-        return translate("Words", "1 day")
-    return translate("Words", "{count} days").format(count=number(count))
-
-
-def weeks(count: int) -> str:
-    """A number of weeks: "1 week", "8 weeks"."""
-    if count == 1:
-        return translate("Words", "1 week")
-    return translate("Words", "{count} weeks").format(count=number(count))
-
-
 def reps(count: int) -> str:
     """A number of repetitions: "1 rep", "8 reps"."""
     if count == 1:
@@ -114,52 +100,6 @@ def times(count: int) -> str:
     if count in (1, 2):
         return translate("Words", "once") if count == 1 else translate("Words", "twice")
     return translate("Words", "{count} times").format(count=number(count))
-
-
-def long_day(day: date, locale: QLocale | None = None) -> str:
-    """A day with its weekday for a heading, without the year: "Thursday 26 November"."""
-    chosen = locale or QLocale()
-    made = _day(day)
-    order = chosen.dateFormat(QLocale.FormatType.ShortFormat)
-    month_first = order.upper().find("M") < order.upper().find("D")
-    return chosen.toString(made, "dddd MMMM d" if month_first else _day_first(chosen, "dddd"))
-
-
-def short_day(day: date, today: date | None = None, locale: QLocale | None = None) -> str:
-    """A day in a sentence: "Mon 23 Nov"; with the year where `today` lies in another one."""
-    chosen = locale or QLocale()
-    order = chosen.dateFormat(QLocale.FormatType.ShortFormat).upper()
-    month_first = order.find("M") < order.find("D")
-    dotted = "." if "." in order else ""
-    pattern = "ddd MMM d" if month_first else f"ddd d{dotted} MMM"
-    if today is not None and today.year != day.year:
-        pattern += ", yyyy" if month_first else " yyyy"
-    return chosen.toString(_day(day), pattern)
-
-
-def full_day(day: date, locale: QLocale | None = None) -> str:
-    """A day as the locale writes it in short, with all of its year: "26/11/2026"."""
-    chosen = locale or QLocale()
-    pattern = chosen.dateFormat(QLocale.FormatType.ShortFormat)
-    if "yyyy" not in pattern:
-        pattern = pattern.replace("yy", "yyyy")
-    return chosen.toString(_day(day), pattern)
-
-
-def weekday(index: int, locale: QLocale | None = None) -> str:
-    """The name of a weekday, 0 = Monday."""
-    return (locale or QLocale()).standaloneDayName(index + 1, QLocale.FormatType.LongFormat)
-
-
-def short_weekday(index: int, locale: QLocale | None = None) -> str:
-    """The short name of a weekday, 0 = Monday."""
-    return (locale or QLocale()).standaloneDayName(index + 1, QLocale.FormatType.ShortFormat)
-
-
-def weekdays_in_order(locale: QLocale | None = None) -> tuple[int, ...]:
-    """All weekdays (0 = Monday) from the first day of the week of the locale."""
-    first = (locale or QLocale()).firstDayOfWeek().value - 1
-    return tuple((first + step) % 7 for step in range(7))
 
 
 def listed(words: Sequence[str]) -> str:
@@ -247,12 +187,3 @@ def set_words(done: SetDone | AskedSet, unit: Unit) -> str:
     """One set in short: "10 × 62.5 kg", "20 s"."""
     amount = hold(done.seconds) if done.seconds is not None else f"{done.reps or 0}"
     return f"{amount} {TIMES} {load(done.load_g, unit)}" if done.load_g else amount
-
-
-def _day(day: date) -> QDate:
-    return QDate(day.year, day.month, day.day)
-
-
-def _day_first(locale: QLocale, weekday_pattern: str) -> str:
-    dotted = "." if "." in locale.dateFormat(QLocale.FormatType.ShortFormat) else ""
-    return f"{weekday_pattern} d{dotted} MMMM"

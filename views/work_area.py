@@ -4,14 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from db.changes import Changes
-from desktop.planning.session_draft import SessionDraft
 from views.record import Record
 from views.theme import Theme
+
+if TYPE_CHECKING:
+    from desktop.planning.session_draft import SessionDraft
+    from desktop.training.recovery import Caution
 
 
 class WorkArea(QWidget):
@@ -65,6 +69,9 @@ class WorkArea(QWidget):
 
     def resume(self, draft: SessionDraft) -> None:
         """Show a draft of a session of the trainee, where the area can."""
+
+    def take_up(self, caution: Caution) -> None:
+        """Put the cursor on what can be done about a caution, where the area can."""
 
     def keys(self) -> Sequence[tuple[str, str]]:
         """What keys do here, for the keyboard map: (what it does, the key)."""

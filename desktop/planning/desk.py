@@ -11,12 +11,13 @@ from itertools import takewhile
 from typing import Final
 
 from db.briefs import KeptBrief
+from db.errors import CannotWrite, FileBusy
 from db.repository import Repository
 from desktop.planning.briefs import brief_of, build_mark
 from desktop.planning.cautions import Desk, easier_since, plateaus_on
 from desktop.planning.history import History, Library, read_history
 from desktop.planning.progress import points_of, surroundings_by_day, trend_of
-from desktop.planning.roster import RosterEntry, entry_on
+from desktop.planning.roster import RosterEntry, entry_on, need, roster_without_cautions
 from desktop.planning.schedule import (
     DAY,
     WEEK,
@@ -74,7 +75,8 @@ class Still:
 class DeskRow:
     """One trainee on the desk. ``done`` of ``planned`` sessions in the last four weeks; ``still``
     are the lines on a plateau, the most certain first; ``goal`` is the one that comes first;
-    ``names`` holds line id, exercise and line name of every line that the row speaks of.
+    ``names`` holds line id, exercise and line name of every line that the row speaks of. A row
+    that is not ``known`` yet has dates only.
     """
 
     entry: RosterEntry
@@ -85,6 +87,7 @@ class DeskRow:
     goal: GoalBrief | None = None
     spark: Spark = NO_SPARK
     names: tuple[tuple[int, str, str], ...] = ()
+    known: bool = True
 
     def line_name(self, line_id: int | None) -> tuple[str, str]:
         """The exercise's name and the line's own name."""
@@ -142,6 +145,29 @@ def desk_brief_of(history: History, day: date) -> Brief:
     return replace(brief, goals=goals, spark=_spark(known, brief))
 
 
+def kept_rows(
+    repository: Repository, library: Library, today: date
+) -> tuple[dict[int, DeskRow], tuple[int, ...]]:
+    """The rows of everybody who is not archived: from kept briefs, in two queries for any number
+    of trainees. The ids that come second have none that holds: their rows know only dates until
+    `draw_up` was called for them.
+    """
+    briefs = repository.briefs(build_mark(), today)
+    present = repository.trainee_ids()
+    rows = {each: row_on(briefs[each], library, today) for each in present if each in briefs}
+    missing = tuple(each for each in present if each not in briefs)
+    if missing:
+        for entry in roster_without_cautions(repository, today, library):
+            if entry.trainee.id in missing:
+                rows[entry.trainee.id] = DeskRow(entry, known=False)
+    return rows, missing
+
+
+def by_need(rows: Iterable[DeskRow]) -> tuple[DeskRow, ...]:
+    """The rows sorted by need, as in the roster."""
+    return tuple(sorted(rows, key=lambda row: need(row.entry)))
+
+
 def draw_up(repository: Repository, library: Library, trainee_id: int, day: date) -> Brief:
     """Read one trainee's record, draw up the brief and keep it. Raises NotFound, and FileBusy or
     CannotWrite where it cannot be kept.
@@ -151,6 +177,17 @@ def draw_up(repository: Repository, library: Library, trainee_id: int, day: date
         brief = desk_brief_of(history, day)
         repository.keep_briefs(build_mark(), [KeptBrief(brief, _next_days(history, brief))])
     return brief
+
+
+def row_of(repository: Repository, library: Library, trainee_id: int, today: date) -> DeskRow:
+    """One trainee's row from the record, whose brief is kept where the file lets it. Raises
+    NotFound.
+    """
+    try:
+        brief = draw_up(repository, library, trainee_id, today)
+    except (CannotWrite, FileBusy):
+        brief = desk_brief_of(read_history(repository, trainee_id, library), today)
+    return row_on(brief, library, today)
 
 
 def _next_days(history: History, brief: Brief) -> tuple[date, ...] | None:

@@ -126,7 +126,7 @@ def read_library(repository: Repository) -> Library:
         exercises={one.key: one for one in repository.exercises(retired=True)},
         programs={_id_of(program): program for program in repository.programs()},
         settings=repository.coach_settings(),
-        limits=_shipped_limits(),
+        limits=shipped_limits(),
     )
 
 
@@ -151,7 +151,8 @@ def read_history(
 
 
 @cache
-def _shipped_limits() -> Mapping[LimitId, Limit]:
+def shipped_limits() -> Mapping[LimitId, Limit]:
+    """The limits that ship with the program, read once."""
     return load_limits()
 
 

@@ -11,7 +11,7 @@ from typing import Final
 from db.repository import Repository
 from desktop.planning.briefs import brief_of
 from desktop.planning.cautions import Desk, cautions_on
-from desktop.planning.history import History, read_history, read_library
+from desktop.planning.history import History, Library, read_history, read_library
 from desktop.planning.schedule import (
     DAY,
     WEEK,
@@ -99,12 +99,14 @@ def roster_entry(repository: Repository, trainee_id: int, today: date) -> Roster
     return entry_of(read_history(repository, trainee_id), today)
 
 
-def roster_without_cautions(repository: Repository, today: date) -> tuple[RosterEntry, ...]:
+def roster_without_cautions(
+    repository: Repository, today: date, library: Library | None = None
+) -> tuple[RosterEntry, ...]:
     """The roster from a constant number of queries for any number of trainees.
 
     Cautions, absences, deloads and the turn of a rotation are not looked at.
     """
-    library = read_library(repository)
+    library = library or read_library(repository)
     last = repository.last_sessions()
     assignments: dict[int, list[Assignment]] = {}
     for one in repository.all_assignments():
@@ -143,17 +145,19 @@ def entry_on(desk: Desk) -> RosterEntry:
 
 def by_need(entries: Iterable[RosterEntry]) -> tuple[RosterEntry, ...]:
     """The entries sorted by need: stops, then who is due today, then cautions, then the next day;
-    names decide the rest.
+    where that is alike cautions go first, and names decide the rest.
     """
-    return tuple(sorted(entries, key=_need))
+    return tuple(sorted(entries, key=need))
 
 
-def _need(entry: RosterEntry) -> tuple[int, date, str]:
+def need(entry: RosterEntry) -> tuple[int, bool, date, str]:
+    """What the roster is sorted by."""
     stop = any(one.severity is Severity.STOP for one in entry.cautions)
-    need = 1 if stop else _NEEDS[HeadlineCode.DUE_TODAY]
+    place = 1 if stop else _NEEDS[HeadlineCode.DUE_TODAY]
     if not stop and not entry.due_today:
-        need = _NEEDS[entry.headline.code]
-    return (need, entry.next or date.max, entry.trainee.name.casefold())
+        place = _NEEDS[entry.headline.code]
+    calm = entry.headline.code is not HeadlineCode.CAUTION
+    return (place, calm, entry.next or date.max, entry.trainee.name.casefold())
 
 
 def _entry_by_dates(history: History, last: date | None, today: date) -> RosterEntry:

@@ -1,0 +1,149 @@
+"""The desk as an item model: a row a trainee, sorted by need, those that pass the filter."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from enum import IntEnum, StrEnum
+from typing import Any
+
+from PySide6.QtCore import (
+    QAbstractTableModel,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    Qt,
+)
+
+from views.desk_columns import Cells, Column, explanation, heading
+
+_Index = QModelIndex | QPersistentModelIndex
+_COLUMNS = tuple(Column)
+_RIGHT = int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+_LEFT = int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+NUMBERS = (Column.LAST, Column.DONE)
+
+
+class DeskRole(IntEnum):
+    """What else the model answers than words: the whole row."""
+
+    CELLS = Qt.ItemDataRole.UserRole + 1
+
+
+class Shown(StrEnum):
+    """Who is shown."""
+
+    ALL = "all"
+    TODAY = "today"
+    ATTENTION = "attention"
+
+
+class DeskModel(QAbstractTableModel):
+    """`set_rows` is the only way rows change. Words are made when they are first asked for."""
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._rows: Sequence[Any] = ()
+        self._cells_of: Callable[[Any], Cells] = lambda row: row
+        self._made: dict[int, Cells] = {}
+        self._shown: list[int] = []
+        self._words: list[str] = []
+        self._who = Shown.ALL
+
+    def set_rows(self, rows: Sequence[Any], cells_of: Callable[[Any], Cells]) -> None:
+        """Show other rows; ``cells_of`` gives the words of one."""
+        self.beginResetModel()
+        self._rows, self._cells_of, self._made = rows, cells_of, {}
+        self._fill()
+        self.endResetModel()
+
+    def set_filter(self, text: str, who: str) -> None:
+        """Show only rows in which every word of ``text`` stands somewhere, whatever the case, of
+        those that ``who`` says.
+        """
+        self.beginResetModel()
+        self._words, self._who = text.casefold().split(), Shown(who)
+        self._fill()
+        self.endResetModel()
+
+    def cells(self, row: int) -> Cells:
+        """The cells of the row shown at this place."""
+        return self._cells(self._shown[row])
+
+    def row_of(self, trainee_id: int | None) -> int:
+        """Where a trainee stands among those shown; -1 where not."""
+        for row, place in enumerate(self._shown):
+            if self._cells(place).trainee_id == trainee_id:
+                return row
+        return -1
+
+    def count(self, who: Shown) -> int:
+        """How many there are of one kind, whatever the filter."""
+        return sum(_is_one(self._cells(place), who) for place in range(len(self._rows)))
+
+    def _cells(self, place: int) -> Cells:
+        made = self._made.get(place)
+        if made is None:
+            made = self._made[place] = self._cells_of(self._rows[place])
+        return made
+
+    def _fill(self) -> None:
+        everybody = range(len(self._rows))
+        if not self._words and self._who is Shown.ALL:
+            self._shown = list(everybody)
+        else:
+            self._shown = [place for place in everybody if self._passes(self._cells(place))]
+
+    def _passes(self, cells: Cells) -> bool:
+        if not _is_one(cells, self._who):
+            return False
+        said = cells.spoken.casefold() if self._words else ""
+        return all(word in said for word in self._words)
+
+    def rowCount(self, parent: _Index = QModelIndex()) -> int:
+        return 0 if parent.isValid() else len(self._shown)
+
+    def columnCount(self, parent: _Index = QModelIndex()) -> int:
+        return 0 if parent.isValid() else len(_COLUMNS)
+
+    def data(self, index: _Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        row, column = index.row(), index.column()
+        if not index.isValid() or row >= len(self._shown):
+            return None
+        if role == Qt.ItemDataRole.DisplayRole:
+            return self.cells(row).texts[column]
+        if role == DeskRole.CELLS:
+            return self.cells(row)
+        if role == Qt.ItemDataRole.ToolTipRole:
+            return self.cells(row).texts[column] if column != Column.NAME else None
+        if role == Qt.ItemDataRole.TextAlignmentRole:
+            return _RIGHT if column in NUMBERS else _LEFT
+        if role == Qt.ItemDataRole.AccessibleTextRole:
+            cells = self.cells(row)
+            if column == Column.NAME:
+                return cells.spoken
+            return f"{heading(_COLUMNS[column])}: {cells.texts[column]}"
+        return None
+
+    def headerData(
+        self,
+        section: int,
+        orientation: Qt.Orientation,
+        role: int = Qt.ItemDataRole.DisplayRole,
+    ) -> Any:
+        if orientation is not Qt.Orientation.Horizontal or section >= len(_COLUMNS):
+            return None
+        if role == Qt.ItemDataRole.DisplayRole:
+            return heading(_COLUMNS[section])
+        if role == Qt.ItemDataRole.ToolTipRole:
+            return explanation(_COLUMNS[section])
+        if role == Qt.ItemDataRole.TextAlignmentRole:
+            return _RIGHT if section in NUMBERS else _LEFT
+        return None
+
+
+def _is_one(cells: Cells, who: Shown) -> bool:
+    if who is Shown.TODAY:
+        return cells.due
+    if who is Shown.ATTENTION:
+        return cells.severity in ("caution", "stop")
+    return True
