@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Hashable, Iterable
+from contextlib import suppress
 from datetime import date
 from pathlib import Path
 
 from db.database import Database
 from db.errors import CannotWrite
 from db.files import UNFINISHED
+from db.seals import put_seal, seal_path
 
 DAYS, WEEKS, MONTHS = 7, 4, 12
 
@@ -39,6 +41,7 @@ def back_up_on_closing(database: Database, folder: Path, today: date) -> Path:
         ) from error
     target = folder / f"{_STEM}{today.isoformat()}{_SUFFIX}"
     back_up(database, target)
+    put_seal(target)
     rotate(folder, today)
     return target
 
@@ -49,7 +52,7 @@ def rotate(folder: Path, today: date) -> tuple[Path, ...]:
     Only files named as `back_up_on_closing` names them are looked at, and what an interrupted
     copy left behind. A backup that cannot be removed stays for the next time.
     """
-    dated = {day: path for path in folder.iterdir() if (day := _day_of(path)) is not None}
+    dated = {day: path for path in folder.iterdir() if (day := day_of(path)) is not None}
     keep = kept(dated, today)
     old = [path for day, path in sorted(dated.items()) if day not in keep]
     left = [path for path in folder.glob(f"{_STEM}*{UNFINISHED}") if _is_older(path, today)]
@@ -73,16 +76,8 @@ def kept(days: Iterable[date], today: date) -> frozenset[date]:
     )
 
 
-def _last_of_each(
-    newest_first: list[date], span: Callable[[date], Hashable], count: int
-) -> set[date]:
-    last: dict[Hashable, date] = {}
-    for day in newest_first:
-        last.setdefault(span(day), day)
-    return set(list(last.values())[:count])
-
-
-def _day_of(path: Path) -> date | None:
+def day_of(path: Path) -> date | None:
+    """The day of a backup, by its name; None where it is no backup."""
     name = path.name
     if not (name.startswith(_STEM) and name.endswith(_SUFFIX)):
         return None
@@ -90,6 +85,15 @@ def _day_of(path: Path) -> date | None:
         return date.fromisoformat(name[len(_STEM) : -len(_SUFFIX)])
     except ValueError:
         return None
+
+
+def _last_of_each(
+    newest_first: list[date], span: Callable[[date], Hashable], count: int
+) -> set[date]:
+    last: dict[Hashable, date] = {}
+    for day in newest_first:
+        last.setdefault(span(day), day)
+    return set(list(last.values())[:count])
 
 
 def _is_older(path: Path, today: date) -> bool:
@@ -102,4 +106,6 @@ def _removed(path: Path) -> bool:
         path.unlink()
     except OSError:
         return False
+    with suppress(OSError):
+        seal_path(path).unlink(missing_ok=True)
     return True

@@ -7,6 +7,7 @@ codes. Every thread has its own connection; a worker uses ``connection_context()
 from __future__ import annotations
 
 import sqlite3
+import time
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import closing, contextmanager, suppress
 from pathlib import Path
@@ -17,6 +18,7 @@ import peewee
 from db.errors import (
     CannotWrite,
     DamagedFile,
+    FileBusy,
     InvalidRecord,
     NewerFile,
     NotFound,
@@ -25,7 +27,8 @@ from db.errors import (
 )
 from db.files import clear_unfinished, free_name, make_private, replacing
 from db.migrations import APPLICATION_ID, LADDER, Rung, climb, version_of
-from db.refusals import cannot_write, name_of, not_ours, told
+from db.refusals import busy, cannot_write, name_of, not_ours, told, unreadable
+from db.seals import Seal, is_broken, put_seal, take_seal
 
 BUSY_SECONDS = 5.0
 LEAST_SQLITE = (3, 37, 0)
@@ -44,10 +47,13 @@ _PRAGMAS = {
 class Database:
     """An open data file. Made by `Database.open`; rows go in and out as plain tuples."""
 
-    def __init__(self, path: Path | str) -> None:
+    def __init__(self, path: Path | str, *, read_only: bool = False) -> None:
         self.path = path
+        self._seal: Seal | None = None
+        self._seals = False
         self._database = peewee.SqliteDatabase(
-            str(path),
+            f"{Path(path).absolute().as_uri()}?mode=ro" if read_only else str(path),
+            uri=read_only,
             pragmas=_PRAGMAS,
             timeout=BUSY_SECONDS,
             lock_type="IMMEDIATE",
@@ -70,18 +76,64 @@ class Database:
             path = Path(path)
             _prepare_file(path, create)
         database = cls(path)
+        database._seals = isinstance(path, Path)
+        if isinstance(path, Path):
+            database._seal = take_seal(path)
         try:
             with database._errors():
                 database._take_in(ladder)
+        except BaseException:
+            database._seals = database._seal is not None  # as it was found
+            database.close()
+            raise
+        return database
+
+    @classmethod
+    def look_into(cls, path: Path) -> Database:
+        """A data file that is there, to be read only: nothing about it is changed, not even an
+        older version. Raises as `open` does.
+        """
+        _prepare_file(path, create=False)
+        database = cls(path, read_only=True)
+        try:
+            with database._errors():
+                database._refuse_foreign(database._database.connection(), len(LADDER))
         except BaseException:
             database.close()
             raise
         return database
 
+    @classmethod
+    def refill(cls, path: Path, source: Database) -> None:
+        """Take the whole content of ``source`` in place of that of the file: all or nothing.
+
+        Others may have the file open; they see it as one change. Raises FileBusy, CannotWrite.
+        """
+        take_seal(path)
+        database = cls(path)
+        database._seals = True
+        patience = time.monotonic() + BUSY_SECONDS
+
+        def no_longer(status: int, _remaining: int, _total: int) -> None:
+            if status != sqlite3.SQLITE_DONE and time.monotonic() > patience:
+                raise FileBusy(*busy(path))
+
+        try:
+            with database._errors():
+                there = database._database.connection()
+                source._database.connection().backup(there, progress=no_longer, sleep=0.05)
+        finally:
+            database.close()
+
     def close(self) -> None:
-        """Close this thread's connection; closing twice does nothing."""
+        """Close this thread's connection; closing twice does nothing.
+
+        The last one leaves the file with a seal.
+        """
         with self._errors():
-            self._database.close()
+            closed = self._database.close()
+        if closed and self._seals and isinstance(self.path, Path):
+            put_seal(self.path, self._seal)
 
     @property
     def closed(self) -> bool:
@@ -115,11 +167,11 @@ class Database:
                     except BaseException as error:
                         broken = error
                         raise
-            except peewee.OperationalError:
+            except peewee.OperationalError as error:
                 # On a full disk SQLite undoes all by itself, and then refuses to undo it again.
-                if broken is None or self._database.connection().in_transaction:
+                if self._database.connection().in_transaction:
                     raise
-                raise broken from None
+                raise (broken or _cause(error, self.path)) from None
 
     @contextmanager
     def snapshot(self) -> Iterator[None]:
@@ -163,7 +215,10 @@ class Database:
     def rows(self, query: Any) -> list[tuple[Any, ...]]:
         """The rows of a select of `db.schema`, with values converted by its fields."""
         with self._errors():
-            return list(query.tuples().bind(self._database).execute())
+            try:
+                return list(query.tuples().bind(self._database).execute())
+            except ValueError as error:
+                raise unreadable(self.path) from error
 
     def change(self, query: Any) -> int:
         """Run an insert (gives the new id), update or delete (gives the number of rows)."""
@@ -194,6 +249,8 @@ class Database:
         except DamagedFile as error:  # too far gone to be checked to the end
             return [str(error)]
         found = [] if problems == ["ok"] else problems
+        if isinstance(self.path, Path) and is_broken(self.path, self._seal):
+            found.append("The file changed on the disk though nobody wrote to it.")
         return found + [f"Rows of {table} refer to missing ones." for table in lost]
 
     def copy_to(self, target: Path) -> None:
@@ -204,7 +261,8 @@ class Database:
         """
         with replacing(target) as unfinished, self._errors(target):
             self._refuse_in_use(target)
-            self._copy_and_check(unfinished)
+            self._refuse_broken()
+            self.copy_content_to(unfinished)
 
     def _refuse_in_use(self, target: Path) -> None:
         own = isinstance(self.path, Path) and target.exists() and target.samefile(self.path)
@@ -214,7 +272,16 @@ class Database:
                 "Choose another name for the copy.",
             )
 
-    def _copy_and_check(self, unfinished: Path) -> None:
+    def _refuse_broken(self) -> None:
+        if isinstance(self.path, Path) and is_broken(self.path, self._seal):
+            raise DamagedFile(
+                f"{name_of(self.path)} is damaged (it changed on the disk though nobody wrote to"
+                " it); no copy was made of it.",
+                "Open the latest backup.",
+            )
+
+    def copy_content_to(self, unfinished: Path) -> None:
+        """Write a copy into an empty file and check it. Raises DamagedFile, CannotWrite."""
         with closing(sqlite3.connect(unfinished, isolation_level=None)) as copy:
             self._database.connection().backup(copy)
             copy.execute("PRAGMA journal_mode = DELETE")  # one file, nothing beside it
@@ -264,6 +331,16 @@ class Database:
             raise refusal from error
         except (UnicodeEncodeError, OverflowError) as error:
             raise InvalidRecord(f"The record holds what cannot be kept: {error}.") from error
+
+
+def _cause(error: BaseException, path: Path | str) -> BaseException:
+    """What came first and led to ``error``: that which SQLite or the system refused."""
+    earlier: BaseException | None = error
+    while earlier is not None:
+        if isinstance(earlier, peewee.DatabaseError) and told(earlier, path) is not None:
+            return earlier
+        earlier = earlier.__context__
+    return error
 
 
 def _prepare_file(path: Path, create: bool) -> None:

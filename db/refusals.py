@@ -30,14 +30,11 @@ def told(error: Exception, path: Path | str) -> StoreError | None:
     origin = getattr(error, "orig", error)
     extended = getattr(origin, "sqlite_errorcode", None)
     if extended is None:
-        return None
+        return unreadable(path) if str(origin).startswith("Could not decode") else None
     code = extended & 0xFF
     name = name_of(path)
     if code in _BUSY:
-        return FileBusy(
-            f"{name} is being written by another process.",
-            "Wait until it has finished, or close the other program, and try again.",
-        )
+        return FileBusy(*busy(path))
     if code in _DAMAGED:
         return DamagedFile(
             f"{name} is damaged: {origin}.", "Do not go on with it; open the latest backup."
@@ -47,6 +44,22 @@ def told(error: Exception, path: Path | str) -> StoreError | None:
     if code == sqlite3.SQLITE_CONSTRAINT:
         return InvalidRecord(f"The record breaks a rule of the data: {origin}.")
     return None
+
+
+def unreadable(path: Path | str) -> DamagedFile:
+    """A value in the file is none that could have been written."""
+    return DamagedFile(
+        f"{name_of(path)} is damaged: a value in it cannot be read.",
+        "Do not go on with it; open the latest backup.",
+    )
+
+
+def busy(path: Path | str) -> tuple[str, str]:
+    """What to say, and what to do, where another process writes to the file."""
+    return (
+        f"{name_of(path)} is being written by another process.",
+        "Wait until it has finished, or close the other program, and try again.",
+    )
 
 
 def not_ours(path: Path | str) -> NotOurFile:

@@ -113,7 +113,8 @@ def test_closing_leaves_one_copy_a_day_and_rotates(database: Database, tmp_path:
         day = TODAY + timedelta(days=number)
         assert back_up_on_closing(database, folder, day) == folder / f"rungwise-{day}.db"
         back_up_on_closing(database, folder, day)
-    left = sorted(file.name for file in folder.iterdir())
+    left = sorted(file.name for file in folder.glob("*.db"))
+    assert len(list(folder.iterdir())) == 2 * len(left), "each with its seal"
     # The last seven days; the Sunday that closed the week before is one of them.
     assert left == [f"rungwise-2026-03-{day:02}.db" for day in range(5, 12)]
 

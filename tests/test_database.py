@@ -82,7 +82,7 @@ def test_a_path_may_hold_spaces_umlauts_and_pictures(tmp_path: Path, name: str) 
     filled(folder / name)
     with closing(Database.open(folder / name, create=False)) as opened:
         assert len(Repository(opened).trainees()) == 1
-    assert [file.name for file in folder.iterdir()] == [name]
+    assert sorted(file.name for file in folder.iterdir()) == [name, f"{name}.sha256"]
 
 
 def test_an_empty_file_becomes_a_data_file(path: Path) -> None:
