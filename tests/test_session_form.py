@@ -353,6 +353,18 @@ def test_another_exercise_is_done_instead(form: SessionForm) -> None:
     assert done.sets == (SetDone(20_000, 10),)
 
 
+def test_a_correction_that_changes_nothing_says_why(form: SessionForm) -> None:
+    for day in (MONDAY, THURSDAY):
+        form.open_day(day)
+        press(KEY.Key_F9)
+        save()
+    form.open_day(MONDAY)
+    form.page.go_to(CellPlace(0, 0, Row.RESERVE))
+    write("3")
+    save()
+    assert "No target changes: training went on as asked" in form.effects.text.text()
+
+
 def test_the_past_is_corrected_with_its_effect_told_first(form: SessionForm) -> None:
     for day in (MONDAY, THURSDAY):
         form.open_day(day)
@@ -364,7 +376,8 @@ def test_the_past_is_corrected_with_its_effect_told_first(form: SessionForm) -> 
     form.page.go_to(CellPlace(0, 0, Row.DONE))
     write("4")
     save()
-    assert "No target changes" in form.effects.text.text()
+    assert "New caution: Back squat" in form.effects.text.text()
+    assert "\N{RIGHTWARDS ARROW}" not in form.effects.text.text()
     press(KEY.Key_Escape)
     assert sessions(form)[0].lines[0].sets[0].reps == 10
     save()

@@ -1,19 +1,18 @@
-"""What changes: before a session of the past is saved, its effect on today's targets."""
+"""What changes: before the past is changed, what that does to targets, bests and cautions today."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from datetime import date
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout, QWidget
 
-from desktop.planning.outcomes import Effect
-from desktop.training.quantities import Unit
-from views import words
+from desktop.planning.past_effects import PastEffect
+from desktop.training.trainee import Trainee
 from views.blocks import Label, WordButton
-from views.next_time import effect_text, line_name, unchanged_text
+from views.past_texts import effect_lines
+from views.record import Record
 from views.theme import Theme
 
 
@@ -23,9 +22,11 @@ class EffectPanel(QFrame):
     agreed = Signal()
     given_up = Signal()
 
-    def __init__(self, theme: Theme, today: date, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, record: Record, theme: Theme, today: date, parent: QWidget | None = None
+    ) -> None:
         super().__init__(parent)
-        self._today = today
+        self._record, self._today = record, today
         self.setProperty("kind", "banner")
         self.setProperty("tone", "note")
         self.title = Label("", "heading")
@@ -45,19 +46,17 @@ class EffectPanel(QFrame):
         self.back.clicked.connect(self.give_up)
         self.hide()
 
-    def ask(self, effects: Sequence[Effect], unit: Unit, *, correction: bool) -> None:
-        """Say what changes, and ask whether to save; ``correction`` of a stored session."""
-        self.save.set_words(self.tr("Save the correction") if correction else self.tr("Save"))
-        changes = [
-            self.tr("{line}, {day}: {change}").format(
-                line=line_name(effect.exercise.name, effect.line.name),
-                day=words.short_day(effect.day, self._today),
-                change=effect_text(effect, unit),
-            )
-            for effect in effects
-        ]
-        self.title.setText(self.tr("This session lies in the past"))
-        self.text.setText("\n".join(changes) if changes else unchanged_text())
+    def ask(
+        self, effect: PastEffect, trainee: Trainee, act: str, title: str = "", more: str = ""
+    ) -> None:
+        """Say what changes, and ask whether to do it: ``act`` is the word for that. ``more`` is
+        said first.
+        """
+        names = self._record.line_names(trainee.id)
+        said = effect_lines(effect, trainee.unit, self._record.limits, self._today, names)
+        self.save.set_words(act)
+        self.title.setText(title or self.tr("This session lies in the past"))
+        self.text.setText("\n".join(line for line in (more, *said) if line))
         self.show()
         self.save.setFocus(Qt.FocusReason.OtherFocusReason)
 

@@ -23,7 +23,8 @@ from desktop.planning.opened_draft import (
     slot_of_line,
     unplanned_draft,
 )
-from desktop.planning.outcomes import Effect, LineOutcome, effect_of
+from desktop.planning.outcomes import LineOutcome
+from desktop.planning.past_effects import PastEffect, past_effect
 from desktop.planning.schedule import DAY
 from desktop.planning.session_days import latest_day
 from desktop.planning.session_draft import LineDraft, SessionDraft
@@ -128,9 +129,9 @@ class SessionDesk:
         slots = (*opened.slots[:place], slot, *opened.slots[place:])
         return replace(opened, draft=opened.draft.with_line(line, after), slots=slots), place
 
-    def effects(self, opened: Opened) -> tuple[Effect, ...] | None:
-        """What saving would change of today's targets, where it touches the past; None: it does
-        not, since nothing later is on record.
+    def effects(self, opened: Opened) -> PastEffect | None:
+        """What saving would change of today's targets, bests and cautions, where it touches the
+        past; None: it does not, since nothing later is on record.
         """
         draft = opened.draft
         last = latest_day(opened.history)
@@ -138,7 +139,9 @@ class SessionDesk:
             return None
         after = session_of(draft, dict.fromkeys(lines_missing(draft), -1))
         known = tuple(part for part in after.lines if part.line_id > 0)
-        return effect_of(self._record.repository, opened.stored, replace(after, lines=known))
+        before = () if opened.stored is None else (opened.stored,)
+        change = (replace(after, lines=known),)
+        return past_effect(self._record.repository, before, change, self._today)
 
     def save(self, opened: Opened) -> Session | None:
         """Write the session, with lines and body mass that it needs, as one act; None where it

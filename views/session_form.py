@@ -18,7 +18,8 @@ from PySide6.QtWidgets import (
 )
 
 from db.errors import StoreError
-from desktop.planning.outcomes import Effect, LineOutcome, after_saving
+from desktop.planning.outcomes import LineOutcome, after_saving
+from desktop.planning.past_effects import PastEffect
 from desktop.planning.session_days import (
     due_next,
     session_after,
@@ -61,13 +62,13 @@ class SessionForm(WorkArea):
         self._session_id: int | None = None
         self._another = False
         self._busy = False
-        self._effects: tuple[Effect, ...] | None = None
+        self._effect: PastEffect | None = None
         self.heading = SessionHeading(theme, today)
         self.page = SessionPage(theme, today)
         self.typing = SessionTyping(record, self.desk, theme, self.page)
         self.keeper = DraftKeeper(lambda: self._keep(at_work=True), self)
         self.outcomes = NextTime(theme, today)
-        self.effects = EffectPanel(theme, today)
+        self.effects = EffectPanel(record, theme, today)
         self.after = OutcomeFoot(theme)
         self._assemble()
         self._connect()
@@ -235,7 +236,7 @@ class SessionForm(WorkArea):
         if opened.draft.day > self.today:
             self.heading.refuse(self.tr("This day has not come yet: today at the latest."))
         elif opened.stored is not None and not opened.changed:
-            self._effects = None
+            self._effect = None
             self._show_outcomes()
         elif opened.stored is None and opened.draft.blank:
             self.record.say(self.tr("Nothing is typed yet."))
@@ -244,15 +245,16 @@ class SessionForm(WorkArea):
 
     def _say_effects(self, opened: Opened) -> None:
         try:
-            self._effects = self.desk.effects(opened)
+            self._effect = self.desk.effects(opened)
         except StoreError as error:
             self.record.reported(error)
             return
-        if self._effects is None:
+        if self._effect is None:
             self._write()
         else:
-            correction = opened.stored is not None
-            self.effects.ask(self._effects, opened.draft.unit, correction=correction)
+            save, correct = self.tr("Save"), self.tr("Save the correction")
+            act = save if opened.stored is None else correct
+            self.effects.ask(self._effect, opened.history.trainee, act)
 
     def _write(self) -> None:
         opened = self.typing.opened
@@ -285,7 +287,8 @@ class SessionForm(WorkArea):
         except StoreError as error:
             self.record.reported(error)
             return
-        self.outcomes.show_outcomes(outcomes, told, opened.draft.unit, self._effects)
+        targets = self._effect.targets if self._effect else None
+        self.outcomes.show_outcomes(outcomes, told, opened.draft.unit, targets)
         self.after.show_next(following.name if following else "")
         self._middle.setCurrentWidget(self.outcomes)
         self._feet.setCurrentWidget(self.after)
@@ -305,7 +308,7 @@ class SessionForm(WorkArea):
             self.area_wanted.emit(DESK)
 
     def _back_to_form(self) -> None:
-        self._effects = None
+        self._effect = None
         self._show_form()
         self._say_heading()
         self.typing.begin()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date
 
@@ -73,8 +74,12 @@ def effect_of(
     was = read_history(repository, given[0].trainee_id)
     kept = [one for one in was.sessions if before is None or one.id != before.id]
     will_be = was.with_sessions((*kept, after) if after is not None else kept)
-    line_ids = dict.fromkeys(part.line_id for one in given for part in one.lines)
-    effects = (_effect(was, will_be, line_id) for line_id in line_ids)
+    return effects_between(was, will_be, (part.line_id for one in given for part in one.lines))
+
+
+def effects_between(was: History, will_be: History, line_ids: Iterable[int]) -> tuple[Effect, ...]:
+    """Those of the lines whose next target differs between two records of one trainee."""
+    effects = (_effect(was, will_be, line_id) for line_id in dict.fromkeys(line_ids))
     return tuple(one for one in effects if differs(one.before, one.after))
 
 

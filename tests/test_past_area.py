@@ -1,0 +1,188 @@
+"""The past as a screen: searched, corrected, moved, joined and repaired by real keys."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+from datetime import timedelta
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QWidget
+from pytestqt.modeltest import ModelTester
+from pytestqt.qtbot import QtBot
+
+from db.repository import Repository
+from desktop.training.session import Session
+from tests.scenario import TODAY, open_club
+from views.past_area import PastArea
+from views.record import Record
+from views.theme import Scheme, Theme
+
+KEY = Qt.Key
+CTRL = Qt.KeyboardModifier.ControlModifier
+NONE = Qt.KeyboardModifier.NoModifier
+
+
+@pytest.fixture
+def repository(tmp_path: Path, english: None) -> Iterator[Repository]:
+    club = open_club(tmp_path)
+    yield club
+    club.database.close()
+
+
+@pytest.fixture
+def area(repository: Repository, qtbot: QtBot, qapp: QApplication) -> PastArea:
+    """Bow's past, shown."""
+    theme = Theme(Scheme.LIGHT, calm=True)
+    theme.apply(qapp)
+    area = PastArea(Record(repository), TODAY, theme)
+    qtbot.addWidget(area)
+    area.resize(1040, 720)
+    with qtbot.waitExposed(area):
+        area.show()
+    area.activateWindow()
+    area.show_trainee(bow(repository))
+    return area
+
+
+def bow(repository: Repository) -> int:
+    trainee = repository.trainee_named("Bow")
+    assert trainee is not None
+    assert trainee.id is not None
+    return trainee.id
+
+
+def sessions(area: PastArea) -> tuple[Session, ...]:
+    return area.record.repository.sessions(bow(area.record.repository))
+
+
+def focus() -> QWidget:
+    widget = QApplication.focusWidget()
+    assert widget is not None
+    return widget
+
+
+def press(*keys: Qt.Key, modifier: Qt.KeyboardModifier = NONE) -> None:
+    for key in keys:
+        QTest.keyClick(focus(), key, modifier)
+
+
+def write(text: str) -> None:
+    for letter in text:
+        QTest.keyClick(focus(), letter)  # type: ignore[call-overload]
+
+
+def test_the_latest_session_stands_first_and_in_full(area: PastArea) -> None:
+    last = sessions(area)[-1]
+    row = area.table.row
+    assert row is not None
+    assert row.session_id == last.id
+    assert len(area.table.past.rows) == len(sessions(area))
+    assert any(text.startswith("Entered") for text in area.detail.said)
+
+
+def test_a_search_finds_by_exercise_and_shows_its_sets(area: PastArea) -> None:
+    press(KEY.Key_F, modifier=CTRL)
+    write("l-sit")
+    rows = area.table.past.rows
+    assert 0 < len(rows) < len(sessions(area))
+    assert all("L-sit" in row.exercises and " s" in row.exercises for row in rows)
+    write(" 2026-10")
+    assert 0 < len(area.table.past.rows) < len(rows)
+    press(KEY.Key_Escape)
+    assert len(area.table.past.rows) == len(sessions(area))
+    press(KEY.Key_Down)
+    assert focus() is area.table
+
+
+def test_return_opens_the_session(area: PastArea, qtbot: QtBot) -> None:
+    with qtbot.waitSignal(area.session_wanted) as opened:
+        press(KEY.Key_Return)
+    assert opened.args == [sessions(area)[-1].id]
+
+
+def test_a_session_moves_to_another_date_after_its_effect_was_said(area: PastArea) -> None:
+    before = sessions(area)
+    press(KEY.Key_F2)
+    write((TODAY + timedelta(days=1)).isoformat())
+    press(KEY.Key_Return)
+    assert "today at the latest" in area.dates.wrong.text()
+    focus().selectAll()  # type: ignore[attr-defined]
+    day = before[-1].day - timedelta(days=1)
+    write(day.isoformat())
+    press(KEY.Key_Return)
+    assert area.effects.isVisible()
+    assert area.effects.text.text()
+    assert sessions(area) == before
+    press(KEY.Key_Return)
+    assert sessions(area)[-1].day == day
+    assert any("day" in text for text in area.detail.said)
+    area.record.undo_stack.undo()
+    assert [(one.id, one.day, one.lines) for one in sessions(area)] == [
+        (one.id, one.day, one.lines) for one in before
+    ]
+
+
+def test_two_sessions_are_joined_in_one_step(area: PastArea) -> None:
+    before = sessions(area)
+    last, other = before[-1], before[-2]
+    near = replace(other, day=last.day - timedelta(days=1))
+    area.record.save("Move", near)
+    press(KEY.Key_F3)
+    press(KEY.Key_Return)
+    assert area.effects.isVisible()
+    press(KEY.Key_Return)
+    after = sessions(area)
+    assert len(after) == len(before) - 1
+    assert sum(len(p.sets) for p in after[-1].lines) == sum(
+        len(p.sets) for one in (last, other) for p in one.lines
+    )
+    area.record.undo_stack.undo()
+    assert [(one.id, one.lines) for one in sessions(area)] == [
+        (one.id, one.lines) for one in before
+    ]
+
+
+def test_an_exercise_is_another_one_everywhere_in_one_step(area: PastArea) -> None:
+    before = sessions(area)
+    of_squat = [one for one in before if any(p.exercise == "back-squat" for p in one.lines)]
+    area.table.stand_on(of_squat[-1].id or 0)
+    press(KEY.Key_F4)
+    write("back")
+    press(KEY.Key_Return)
+    write("l-sit")
+    press(KEY.Key_Return)
+    assert not area.effects.isVisible()  # held, not counted: refused in words
+    press(KEY.Key_F4)
+    write("back")
+    press(KEY.Key_Return)
+    write("bench")
+    press(KEY.Key_Return)
+    assert area.effects.isVisible()
+    assert f"{len(of_squat)} sessions" in area.effects.title.text()
+    press(KEY.Key_Return)
+    assert not any(p.exercise == "back-squat" for one in sessions(area) for p in one.lines)
+    assert sum(len(p.sets) for one in sessions(area) for p in one.lines) == sum(
+        len(p.sets) for one in before for p in one.lines
+    )
+    area.record.undo_stack.undo()
+    assert [one.lines for one in sessions(area)] == [one.lines for one in before]
+
+
+def test_a_session_is_removed_and_comes_back(area: PastArea) -> None:
+    before = sessions(area)
+    press(KEY.Key_Delete)
+    press(KEY.Key_Escape)
+    assert sessions(area) == before
+    press(KEY.Key_Delete)
+    press(KEY.Key_Return)
+    assert len(sessions(area)) == len(before) - 1
+    area.record.undo_stack.undo()
+    assert len(sessions(area)) == len(before)
+
+
+def test_the_model_keeps_the_rules(area: PastArea, qtmodeltester: ModelTester) -> None:
+    qtmodeltester.check(area.table.past)

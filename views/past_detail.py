@@ -1,0 +1,79 @@
+"""One session of the past in full: what was done, exercise by exercise, and its change log."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+
+from PySide6.QtWidgets import QWidget
+
+from desktop.planning.past import LoggedChange
+from desktop.training.exercises import Exercise
+from desktop.training.quantities import Unit
+from desktop.training.session import LineDone, Session
+from views import words
+from views.blocks import Block, Label, Page, rule
+from views.past_names import PastNames
+from views.past_texts import logged, set_done
+from views.theme import Theme
+
+
+class PastDetail(Page):
+    """Shows a session; nothing is typed here."""
+
+    def __init__(self, theme: Theme, today: date, parent: QWidget | None = None) -> None:
+        super().__init__(theme, parent)
+        self._today = today
+        self.block = Block(theme)
+        self.body.addWidget(self.block)
+        self.body.addStretch(1)
+        self.said: tuple[str, ...] = ()
+
+    def show_session(
+        self,
+        session: Session | None,
+        names: PastNames,
+        log: Sequence[LoggedChange],
+    ) -> None:
+        """Show another session (None: none)."""
+        while (item := self.block.body.takeAt(0)) is not None:
+            if (widget := item.widget()) is not None:
+                widget.hide()
+                widget.deleteLater()
+        self.block.setVisible(session is not None)
+        self.said = ()
+        if session is None:
+            return
+        self._say(words.long_day(session.day), "heading")
+        self._say(_about(session), "small", "muted")
+        for part in session.lines:
+            exercise, line = names.exercises.get(part.exercise), names.lines.get(part.line_id)
+            if exercise is not None and line is not None:
+                self._say(names.of_line(line), "body", "accent")
+                self._say(_sets(part, exercise, names.unit))
+                self._say(part.note, "small", "muted")
+        self._say(session.note, "small")
+        self.block.body.addWidget(rule())
+        for change in log:
+            self._say(logged(change, names.exercises, names.unit, self._today), "small", "muted")
+        self.verticalScrollBar().setValue(0)
+
+    def _say(self, text: str, size: str = "body", tone: str = "") -> None:
+        if text:
+            self.said = (*self.said, text)
+            label = Label(text, size, tone, wrap=True)  # type: ignore[arg-type]
+            self.block.body.addWidget(label)
+
+
+def _about(session: Session) -> str:
+    parts = [session.day_name]
+    if session.effort is not None:
+        parts.append(f"{words.number(session.effort, 1)}/10")
+    if session.minutes is not None:
+        parts.append(words.minutes(session.minutes))
+    return words.DOT.join(part for part in parts if part)
+
+
+def _sets(part: LineDone, exercise: Exercise, unit: Unit) -> str:
+    """Every set on a line of its own is too long for a glance: one after the other."""
+    return words.DOT.join(set_done(done, exercise, unit) for done in part.sets)
