@@ -36,6 +36,7 @@ translate = QCoreApplication.translate
 DESK: Final = "desk"
 PROGRAM: Final = "program"
 SESSION: Final = "session"
+PAST: Final = "past"
 PROGRESS: Final = "progress"
 SHEET: Final = "sheet"
 TRAINEE: Final = "trainee"
@@ -46,6 +47,7 @@ WORK_AREAS: Final = (
     WorkAreaEntry(SESSION, "views.session_form", "SessionForm"),
     WorkAreaEntry(PROGRESS, "views.progress_area", "ProgressArea"),
     WorkAreaEntry(SHEET, "views.sheet_area", "SheetArea"),
+    WorkAreaEntry(PAST, "views.past_area", "PastArea"),
     WorkAreaEntry(TRAINEE, "views.trainee_form", "TraineeForm", needs_trainee=False),
 )
 
@@ -58,5 +60,6 @@ def area_word(key: str) -> str:
         SESSION: translate("WorkAreas", "&Session"),
         PROGRESS: translate("WorkAreas", "P&rogress"),
         SHEET: translate("WorkAreas", "S&heet"),
+        PAST: translate("WorkAreas", "P&ast"),
         TRAINEE: translate("WorkAreas", "&Trainee"),
     }[key]
