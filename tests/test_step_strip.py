@@ -139,3 +139,16 @@ def test_where_the_system_asks_for_less_nothing_moves(theme: Theme, qtbot: QtBot
         strip.show()
     strip.set_strip((part("reps", [8, 12], 8), part("sets", [3, 4], 4)))
     assert not strip.sliding
+
+
+def test_a_strip_that_hides_all_it_can_cuts_its_names(theme: Theme) -> None:
+    cells = (
+        StripCell("a", "a long name here", here=True),
+        StripCell("b", "another long", next=True),
+    )
+    strip = (part("hold", [20, 30, 60], 60, 20, rolls=True), StripVariable("variation", cells))
+    fonts = strip_fonts(theme)
+    whole = lay_out(strip, fonts, Unit.KG).size.width()
+    tight = fitted(strip, fonts, Unit.KG, whole * 0.75)
+    assert tight.size.width() <= whole * 0.75
+    assert [each.text for each in tight.cells if each.here][1].endswith("…")

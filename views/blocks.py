@@ -107,6 +107,15 @@ class WordButton(PromptButton):
         if self._key:  # setText takes the shortcut away
             self.setShortcut(QKeySequence(self._key))
 
+    def event(self, event: QEvent) -> bool:
+        """The key acts at once: Qt would first show a click for a tenth of a second, and what is
+        typed meanwhile would go astray.
+        """
+        if isinstance(event, QShortcutEvent) and not event.isAmbiguous():
+            self.click()
+            return True
+        return super().event(event)
+
 
 class MainButton(PromptButton):
     """The one most likely next action of a screen or panel."""

@@ -52,11 +52,7 @@ class Captioned(QWidget):
 def keyed_word(
     word: str, key: str, *, tone: Tone = "muted", flush: bool = False, parent: QWidget | None = None
 ) -> WordButton:
-    """A word with its key beside it, where the key itself is listened for elsewhere.
-
-    A button's own shortcut acts only after the time of a click that is shown: what is typed right
-    after it would go astray.
-    """
+    """A word with its key beside it, where the key itself is listened for elsewhere."""
     native = QKeySequence(key).toString(QKeySequence.SequenceFormat.NativeText)
     button = WordButton(f"{word}  {native}", tone=tone, flush=flush, parent=parent)
     button.setAccessibleName(word)

@@ -16,14 +16,16 @@ from desktop.planning.outlook import Onlooker, outlook
 from desktop.planning.schedule import assignment_on
 from desktop.planning.starters import starters
 from desktop.training.program import Phase, Program, Slot, TrainingDay
-from desktop.training.program_edits import SlotPlace, free_name, with_slot
+from desktop.training.program_edits import DayPlace, SlotPlace, free_name, with_slot
 from views.program_acts import ProgramActs
-from views.program_page import ProgramPage
+from views.program_page import PHASE, ProgramPage
 from views.program_scene import program_scene
 from views.program_shelf import NEW_KEY, ProgramShelf, ShelfEntry
 from views.record import Record
 from views.slot_face import slot_face
 from views.theme import Theme
+from views.weeks_page import WEEKS_KEY, WeeksPage
+from views.weeks_source import WeeksSource
 from views.work_area import WorkArea
 
 _NEW_WEEKS = 6
@@ -47,8 +49,12 @@ class ProgramEditor(WorkArea):
         self.page: ProgramPage | None = None
         self._faces = QStackedWidget()
         self._faces.addWidget(self.shelf)
+        self.weeks: WeeksPage | None = None
+        self._ahead = False
+        self._weeks_source = WeeksSource(self)
         self.outer.addWidget(self._faces)
         QShortcut(QKeySequence(NEW_KEY), self).activated.connect(self.new_program)
+        QShortcut(QKeySequence(WEEKS_KEY), self).activated.connect(self._toggle_weeks)
         self.shelf.opened.connect(self.open_program)
         self.shelf.new_wanted.connect(self.new_program)
         self.shelf.duplicated.connect(self._duplicate)
@@ -70,6 +76,8 @@ class ProgramEditor(WorkArea):
             self._open_running()
         if self.program is None:
             self._show_shelf()
+        elif self._ahead:
+            self._show_weeks()
         else:
             self._show_page()
 
@@ -96,6 +104,7 @@ class ProgramEditor(WorkArea):
     def open_program(self, program_id: int) -> None:
         """Open a program, at the week that runs where it runs."""
         self._program_id = program_id
+        self._ahead = False
         self._at = self._running_phase()
         self.refresh()
         if self.page is not None:
@@ -106,8 +115,37 @@ class ProgramEditor(WorkArea):
         before = self._program_id
         self.leave()
         self._program_id = None
+        self._ahead = False
         self.refresh()
         self.shelf.take_focus(before)
+
+    def show_weeks(self) -> None:
+        """Show the weeks ahead of the program that is open, the cursor on the slot that had it."""
+        if self.program is None:
+            return
+        self.leave()
+        page = self.page
+        place = page.focused or page.open_place if page is not None else None
+        self._ahead = True
+        self.refresh()
+        if self.weeks is not None:
+            self.weeks.go_to(place if isinstance(place, SlotPlace) else None)
+
+    def show_rule(self, place: SlotPlace | DayPlace | None = None) -> None:
+        """Leave the weeks ahead for the program: to a slot's rule, a day, or the phases."""
+        self._ahead = False
+        if place is not None:
+            self._at = place.phase
+        self.refresh()
+        page = self.page
+        if page is None:
+            return
+        if isinstance(place, SlotPlace):
+            page.open(place)
+        elif place is not None:
+            page.focus(place)
+        else:
+            page.step(PHASE, 1)
 
     def new_program(self) -> None:
         """Start a program with one phase and one day, its name ready to be typed."""
@@ -203,10 +241,31 @@ class ProgramEditor(WorkArea):
         self.page.show_scene(scene)
         self._faces.setCurrentWidget(self.page)
 
+    def _show_weeks(self) -> None:
+        program = self.program
+        assert program is not None
+        if self.weeks is None:
+            self.weeks = WeeksPage(self.theme, self.today)
+            self.weeks.left.connect(self.show_rule)
+            self.weeks.rule_wanted.connect(self.show_rule)
+            self._weeks_source.made.connect(self.weeks.show_weeks)
+            self._faces.addWidget(self.weeks)
+        self._faces.setCurrentWidget(self.weeks)
+        self._weeks_source.want(program, self.onlooker)
+        if self._weeks_source.working:
+            self.weeks.say_working(program.name)
+
+    def _toggle_weeks(self) -> None:
+        if self._ahead:
+            self.show_rule()
+        else:
+            self.show_weeks()
+
     def _listen(self, page: ProgramPage) -> None:
         ProgramActs(page, self._save, self._look_at)
         page.head.shelf_wanted.connect(self.show_shelf)
         page.head.end_wanted.connect(self._end)
+        page.head.weeks_wanted.connect(self.show_weeks)
         page.assign_panel.assigned.connect(self._assign)
         page.slot_panel.drafted.connect(self._draft)
 

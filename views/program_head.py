@@ -7,7 +7,14 @@ from typing import Final
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QFontMetrics, QKeyEvent
-from PySide6.QtWidgets import QCheckBox, QFrame, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QCheckBox,
+    QFrame,
+    QHBoxLayout,
+    QSizePolicy,
+    QVBoxLayout,
+    QWidget,
+)
 
 from desktop.training.program import Assignment, Program
 from desktop.training.trainee import Trainee
@@ -21,6 +28,7 @@ from views.number_fields import FieldError
 from views.program_shelf import days_words
 from views.rows_editor import TextField
 from views.theme import TextSize, Theme
+from views.weeks_page import PRINT_KEY, WEEKS_KEY
 
 REPLACE_KEY: Final = "Ctrl+H"
 SHELF_KEY: Final = "F4"
@@ -70,6 +78,8 @@ class ProgramHead(QWidget):
     assign_wanted = Signal()
     end_wanted = Signal()
     replace_wanted = Signal()
+    weeks_wanted = Signal()
+    print_wanted = Signal()
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -80,16 +90,37 @@ class ProgramHead(QWidget):
         self.end = WordButton(self.tr("End"), tone="muted")
         self.replace = keyed_word(self.tr("Replace"), REPLACE_KEY, tone="")
         self.shelf = keyed_word(self.tr("Programs"), SHELF_KEY, tone="")
-        row = FlowLayout(theme.grid(), theme.px(2), self, centred=True)
-        row.addWidget(self.name)
-        row.addWidget(self._detail)
-        for button in (self.assign, self.end, self.replace, self.shelf):
-            row.addWidget(button)
+        self.weeks = keyed_word(self.tr("Weeks ahead"), WEEKS_KEY, tone="")
+        self.print = keyed_word(self.tr("Print"), PRINT_KEY, tone="")
+        self._theme = theme
+        self._column = QVBoxLayout(self)
+        self._top = QHBoxLayout()
+        self._top.addWidget(self.name)
+        self._top.addWidget(self._detail, 1)
+        self._column.addLayout(self._top)
+        self._acts = QWidget()
+        acts = FlowLayout(theme.px(2), 0, self._acts, centred=True)
+        for button in (
+            self.weeks, self.assign, self.end, self.replace, self.print, self.shelf,
+        ):  # fmt: skip
+            acts.addWidget(button)
+        self._column.addWidget(self._acts)
+        theme.changed.connect(self._space)
+        self._space()
         self.name.committed.connect(lambda: self.renamed.emit(self.name.text().strip()))
         self.shelf.clicked.connect(self.shelf_wanted)
         self.assign.clicked.connect(self.assign_wanted)
         self.end.clicked.connect(self.end_wanted)
         self.replace.clicked.connect(self.replace_wanted)
+        self.weeks.clicked.connect(self.weeks_wanted)
+        self.print.clicked.connect(self.print_wanted)
+
+    def _space(self) -> None:
+        """Words begin where the title does."""
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._column.setSpacing(self._theme.px(2))
+        self._top.setSpacing(self._theme.grid(2))
+        self._acts.setContentsMargins(0, 0, 0, 0)
 
     @property
     def detail(self) -> str:

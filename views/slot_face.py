@@ -8,8 +8,8 @@ from datetime import date
 from PySide6.QtCore import QCoreApplication
 
 from desktop.planning.outlook import NextSession, SlotOutlook
-from desktop.training.exercises import LoadingKind
-from desktop.training.position import Position, SchemeKind, Variable
+from desktop.training.exercises import Exercise, LoadingKind
+from desktop.training.position import Position, SchemeKind, Surroundings, Variable
 from desktop.training.program import Slot
 from desktop.training.quantities import Unit
 from desktop.training.target import StripVariable
@@ -52,7 +52,7 @@ def slot_face(slot: Slot, seen: SlotOutlook, unit: Unit, today: date) -> SlotFac
         name=name,
         asks=asks,
         strip=short_strip(seen.strip),
-        cells=tuple(_cell(slot, each, seen, unit, today) for each in seen.sessions),
+        cells=tuple(next_cell(slot, each, seen, unit, today) for each in seen.sessions),
         unit=unit,
         sentence=". ".join(part for part in (name, asks, spoken) if part),
     )
@@ -91,52 +91,69 @@ def asks_text(slot: Slot, position: Position) -> str:
     return words.DOT.join(parts)
 
 
-def _cell(slot: Slot, session: NextSession, seen: SlotOutlook, unit: Unit, today: date) -> NextCell:
-    return NextCell(
-        above=_work(slot, session.position),
-        below=_difficulty(slot, session.position, seen, unit),
-        words=_in_words(slot, session, seen, unit, today),
-        rolls_over=session.rolls_over,
-        deload=session.deload,
-    )
-
-
-def _work(slot: Slot, position: Position) -> str:
+def work_text(slot: Slot, position: Position) -> str:
+    """Sets and repetitions or seconds in a small cell: "3×8", "Σ30" for a total."""
     if slot.rule.scheme.kind is SchemeKind.TOTAL:
         return f"Σ{words.number(position.amount)}"
     return f"{position.sets}{words.TIMES}{words.number(position.amount)}"
 
 
-def _difficulty(slot: Slot, position: Position, seen: SlotOutlook, unit: Unit) -> str:
-    bodyweight = seen.exercise.loading is LoadingKind.BODYWEIGHT
+def difficulty_text(
+    slot: Slot, position: Position, exercise: Exercise, around: Surroundings, unit: Unit
+) -> str:
+    """Load or variation, and a tempo that grows, in a small cell: "62.5", "one leg", "+5 4 s"."""
+    bodyweight = exercise.loading is LoadingKind.BODYWEIGHT
     shown = ""
     if position.load_g or not bodyweight:
         shown = words.load_number(position.load_g, unit)
         if bodyweight and position.load_g > 0:
             shown = f"+{shown}"
     elif position.variation is not None:
-        name = variation_name(position.variation, seen.around, seen.exercise)
+        name = variation_name(position.variation, around, exercise)
         shown = short_variation(position.variation, name)
     if position.tempo_s is not None and slot.rule.range_of(Variable.TEMPO) is not None:
         return f"{shown} {words.hold(position.tempo_s)}".strip()
     return shown
 
 
-def _in_words(slot: Slot, session: NextSession, seen: SlotOutlook, unit: Unit, today: date) -> str:
-    position = session.position
-    bodyweight = seen.exercise.loading is LoadingKind.BODYWEIGHT
+def work_words(
+    slot: Slot, position: Position, exercise: Exercise, around: Surroundings, unit: Unit
+) -> str:
+    """All that is asked, in words: "3 × 8 at 62.5 kg", "4 × 20 s, one leg"."""
+    bodyweight = exercise.loading is LoadingKind.BODYWEIGHT
     work = words.prescription(position, unit, bodyweight=bodyweight)
     if slot.rule.scheme.kind is SchemeKind.TOTAL:
         text = translate("Slots", "{count} in all over {sets}")
         work = text.format(count=words.number(position.amount), sets=words.sets(position.sets))
-    parts = [work, variation_name(position.variation, seen.around, seen.exercise)]
+    parts = [work, variation_name(position.variation, around, exercise)]
     if position.tempo_s is not None:
         text = translate("Slots", "{time} a repetition")
         parts.append(text.format(time=words.hold(position.tempo_s)))
+    return ", ".join(part for part in parts if part)
+
+
+def next_cell(
+    slot: Slot, session: NextSession, seen: SlotOutlook, unit: Unit, today: date
+) -> NextCell:
+    """A session to come as a small cell."""
+    here = (session.position, seen.exercise, seen.around, unit)
+    return NextCell(
+        above=work_text(slot, session.position),
+        below=difficulty_text(slot, *here),
+        words=_in_words(slot, session, seen, unit, today),
+        rolls_over=session.rolls_over,
+        deload=session.deload,
+    )
+
+
+def _in_words(slot: Slot, session: NextSession, seen: SlotOutlook, unit: Unit, today: date) -> str:
+    parts = [work_words(slot, session.position, seen.exercise, seen.around, unit)]
     if session.rolls_over:
         parts.append(translate("Slots", "rolls over"))
     if session.deload:
         parts.append(translate("Slots", "easier week"))
+    if session.missed:
+        parts.append(translate("Slots", "missed"))
     shown = ", ".join(part for part in parts if part)
     if not seen.real:
         return shown

@@ -12,6 +12,7 @@ from desktop.training.target import StripCell, StripVariable
 from views import words
 
 _LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter | Qt.TextFlag.TextDontClip
+_SHORTER = (0.85, 0.7, 0.55, 0.4, 0.3)
 _CENTRE = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextDontClip
 
 
@@ -73,7 +74,7 @@ class StripLayout:
 class _Measures:
     """Sizes of the strip's parts, all from the height of the cells' type."""
 
-    def __init__(self, fonts: StripFonts, device: QPaintDevice | None) -> None:
+    def __init__(self, fonts: StripFonts, device: QPaintDevice | None, names: float) -> None:
         if device is None:
             self.cell = QFontMetricsF(fonts.cell)
             self.caption = QFontMetricsF(fonts.caption)
@@ -89,8 +90,8 @@ class _Measures:
         self.arrow_width = 15 * em
         self.wing = 9 * em
         self.cell_height = 23 * em
-        self.longest_name = 84 * em
-        self.longest_place = 132 * em
+        self.longest_name = 84 * em * names
+        self.longest_place = 132 * em * names
         self.least_width = 21 * em
         self.caption_height = self.caption.height() + 2 * em
 
@@ -100,12 +101,14 @@ def lay_out(
     fonts: StripFonts,
     unit: Unit,
     device: QPaintDevice | None = None,
+    names: float = 1.0,
 ) -> StripLayout:
     """Place everything on one line, as wide as it needs; ``device``: what will be painted on.
 
-    Long names are cut, those of the trainee's place and of what comes next later than others.
+    Long names are cut, those of the trainee's place and of what comes next later than others;
+    with ``names`` below 1 at that share of their usual width.
     """
-    size = _Measures(fonts, device)
+    size = _Measures(fonts, device, names)
     captions: list[PlacedText] = []
     cells: list[PlacedCell] = []
     counts: list[PlacedText] = []
@@ -145,17 +148,34 @@ def fitted(
     width: float,
     device: QPaintDevice | None = None,
 ) -> StripLayout:
-    """Place a strip in ``width``: cells furthest from the trainee's place give way to counts."""
+    """Place a strip in ``width``: cells furthest from the trainee's place give way to counts; where
+    that is not enough, names are cut shorter.
+    """
     layout = lay_out(strip, fonts, unit, device)
     while layout.size.width() > width:
         spare = [_spare_width(part, group, layout) for group, part in enumerate(strip)]
         if not any(spare):
-            return layout
+            return _with_short_names(strip, fonts, unit, width, device)
         widest = spare.index(max(spare))
         strip = tuple(
             shortened(part) if group == widest else part for group, part in enumerate(strip)
         )
         layout = lay_out(strip, fonts, unit, device)
+    return layout
+
+
+def _with_short_names(
+    strip: tuple[StripVariable, ...],
+    fonts: StripFonts,
+    unit: Unit,
+    width: float,
+    device: QPaintDevice | None,
+) -> StripLayout:
+    """The strip with its names cut so far that it fits, or as far as they can still be told."""
+    for names in _SHORTER:
+        layout = lay_out(strip, fonts, unit, device, names)
+        if layout.size.width() <= width:
+            break
     return layout
 
 

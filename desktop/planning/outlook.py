@@ -44,12 +44,15 @@ _NOBODY: Final = Trainee(name="")
 
 @dataclass(frozen=True, slots=True)
 class NextSession:
-    """What one session to come asks; ``rolls_over``: a slower variable moved to get there."""
+    """What one session to come asks; ``rolls_over``: a slower variable moved to get there;
+    ``missed``: it is imagined as missed.
+    """
 
     day: date
     position: Position
     rolls_over: bool = False
     deload: bool = False
+    missed: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,16 +123,23 @@ def week_now(program: Program, onlooker: Onlooker) -> int | None:
 
 
 def outlook(
-    program: Program, phase_index: int, slot: Slot, onlooker: Onlooker, count: int = SESSIONS
+    program: Program,
+    phase_index: int,
+    slot: Slot,
+    onlooker: Onlooker,
+    count: int = SESSIONS,
+    *,
+    miss_every: int | None = None,
 ) -> SlotOutlook:
-    """Where ``slot`` of one phase stands and its next ``count`` sessions.
-
-    Raises UnknownExercise.
+    """Where ``slot`` of one phase stands and its next ``count`` sessions; with ``miss_every`` one
+    in so many is imagined as missed. Raises UnknownExercise.
     """
     exercise = exercise_of(onlooker.library.exercises, slot.exercise)
     span = _span(program, phase_index, onlooker)
     if span is not None and onlooker.history is not None:
-        return _real_outlook(exercise, slot, span, onlooker.history, onlooker.today, count)
+        return _real_outlook(
+            exercise, slot, span, onlooker.history, onlooker.today, count, miss_every
+        )
     around = _around(exercise, slot, onlooker)
     days = _days_in_turn(program.phases[phase_index], slot, onlooker.today, count)
     state = _start_state(slot, around, onlooker.today, onlooker.library.context)
@@ -137,9 +147,9 @@ def outlook(
     context = onlooker.library.context
     if leader is not None:
         leading = _start_state(leader, around, onlooker.today, context)
-        ahead = _followed(unroll(leading, days, context), state)
+        ahead = _followed(unroll(leading, days, context, miss_every=miss_every), state)
     else:
-        ahead = list(unroll(state, days, context))
+        ahead = list(unroll(state, days, context, miss_every=miss_every))
     return _outlook(exercise, state, ahead, context, real=False)
 
 
@@ -150,6 +160,7 @@ def _real_outlook(
     history: History,
     today: date,
     count: int,
+    miss_every: int | None,
 ) -> SlotOutlook:
     """From the trainee's record: today within the running phase, else the phase's first day."""
     first = today if span.first <= today <= span.last else span.first
@@ -166,9 +177,11 @@ def _real_outlook(
     leader = history.line_of(slot.exercise, follow.line_name) if follow else None
     if follow is not None and leader is not None and follow.line_name != slot.line_name:
         leading = standing_on(history, first, leader).state
-        ahead = _followed(unroll(leading, days, context, deloads=deloads), state)
+        ahead = _followed(
+            unroll(leading, days, context, deloads=deloads, miss_every=miss_every), state
+        )
     else:
-        ahead = list(unroll(state, days, context, deloads=deloads))
+        ahead = list(unroll(state, days, context, deloads=deloads, miss_every=miss_every))
     return _outlook(exercise, state, ahead, context, real=True)
 
 
@@ -196,7 +209,9 @@ def _sessions(state: State, ahead: Sequence[Ahead]) -> tuple[NextSession, ...]:
             continue
         rolled = _moved(before, target.position, slower) if before else _rolled_today(target)
         sessions.append(
-            NextSession(each.day, target.position, rolled and not target.deload, target.deload)
+            NextSession(
+                each.day, target.position, rolled and not target.deload, target.deload, each.missed
+            )
         )
         if not target.deload or place == 0:
             before = target.position
