@@ -121,6 +121,7 @@ QAbstractItemView[kind="quiet"]:focus { border: none; }
 QHeaderView { border: none; background: transparent; }
 QHeaderView::section { background: $surface; color: $muted; border: none;
   border-bottom: 1px solid $line; padding: ${p4}px; font-size: ${small}pt; }
+QTableCornerButton::section { background: transparent; border: none; }
 QTableView[kind="desk"] { background: transparent; border: none; }
 QTableView[kind="desk"] QHeaderView::section { padding: ${p4}px ${p8}px; }
 
