@@ -12,6 +12,7 @@ from enum import Enum
 from itertools import combinations
 from typing import Final
 
+from desktop.drafting import prices
 from desktop.drafting.candidates import Candidate, nearly_equal
 from desktop.drafting.linear import Problem
 from desktop.drafting.pairing import may_pair, saved_a_round
@@ -20,45 +21,9 @@ from desktop.drafting.week import GROUPS, LEAST_SETS, MOST_RATIO, Taken, Wanted,
 from desktop.drafting.wishes import Aim, DraftWishes
 from desktop.training.exercises import Muscle, Pattern
 from desktop.training.schedule import TIMING, WEEK
-from desktop.training.volume import LEGS, MARKS, PULLS, PUSHES
+from desktop.training.volume import LEGS, PULLS, PUSHES
 
-# Hard sets a muscle that are worth their time, and those that are enough, by level.
-_WANTED_SETS: Final = {
-    Aim.STRENGTH: (6, 9, 11),
-    Aim.SIZE: (8, MARKS[1].sets, 12),
-    Aim.SKILL: (5, 7, 8),
-}
-_MOST_SETS: Final = {
-    Aim.STRENGTH: (18, 20, 24),
-    Aim.SIZE: (20, 24, 28),
-    Aim.SKILL: (16, 18, 20),
-}
 _LARGE: Final = LEGS | PUSHES | PULLS
-_WORTH_COMING: Final = 0.7
-_ENOUGH_MINUTES: Final = 50
-"""Part of the minutes that a day should use, up to so many."""
-
-_MOST_SLOTS: Final = (6, 7, 8)
-_MORE_IN_TURN: Final = 2
-_LEAST_SLOTS: Final = 3
-_MOST_SMALL: Final = {Aim.STRENGTH: 1, Aim.SIZE: 3, Aim.SKILL: 1}
-_VARIETY_PRICE: Final = (3.0, 1.5, 0.8)
-
-_OVER: Final = 400.0
-_MISSED: Final = 1000.0  # a condition of the wishes: coverage, marks, sessions a week, ratio
-_CLOSE: Final = 150.0
-_PATTERN: Final = 40.0
-_NO_SKILL: Final = 40.0
-_SHORT_DAY: Final = 60.0
-_LOPSIDED: Final = 4.0
-_SET_SHORT: Final = 3.0
-_SECOND_DAY: Final = 5.0
-_IDLE_MINUTE: Final = 0.4
-_UNUSUAL_SET: Final = 0.6
-_A_SLOT: Final = 1.0
-_TOGETHER: Final = 2.5
-_PAIRING: Final = 1.5
-_LATE_SQUAT: Final = 0.05
 _MANY: Final = 24
 _DUST: Final = 1e-6
 
@@ -161,7 +126,7 @@ class _Week:
         problem = self._problem
         for one in self._choice:
             key, asked = one.key, one.prescribed
-            problem.add(("used", key), 1.0, cost=self._soft(_VARIETY_PRICE[self._level]))
+            problem.add(("used", key), 1.0, cost=self._soft(prices.VARIETY_PRICE[self._level]))
             for day in self._days:
                 on = self._on_choice(one, day)
                 problem.require({on: 1, ("used", key): -1}, most=0)
@@ -172,7 +137,7 @@ class _Week:
     def _on_choice(self, one: Candidate, day: int) -> Hashable:
         """Whether the exercise stands on the day; open, or settled already."""
         name = ("on", one.key, day)
-        price = _A_SLOT + one.price + self._day_price(one, day)
+        price = prices.A_SLOT + one.price + self._day_price(one, day)
         if self._fixed is None:
             return self._problem.choice(name, cost=price)
         there = float((one.key, day) in self._fixed)
@@ -184,7 +149,7 @@ class _Week:
         known = {_Sets.USUAL: asked.usual, _Sets.FEWEST: asked.fewest}.get(self._numbers)
         if known is None:
             problem.add(("sets", key), asked.most, lower=asked.fewest, whole=True)
-            apart = problem.add(("unusual", key), asked.most, cost=self._soft(_UNUSUAL_SET))
+            apart = problem.add(("unusual", key), asked.most, cost=self._soft(prices.UNUSUAL_SET))
             problem.require({("sets", key): 1, apart: 1}, least=asked.usual)
             problem.require({("sets", key): 1, apart: -1}, most=asked.usual)
         for day in self._days:
@@ -198,7 +163,7 @@ class _Week:
 
     def _day_price(self, one: Candidate, day: int) -> float:
         """Next to nothing: it tells days apart that else are alike."""
-        return _LATE_SQUAT * day if one.pattern is Pattern.SQUAT else 0.0
+        return prices.LATE_SQUAT * day if one.pattern is Pattern.SQUAT else 0.0
 
     def _add_pairs(self) -> None:
         """Slots done in turn: different muscles, none of them a heavy lift of the legs."""
@@ -209,7 +174,7 @@ class _Week:
             most = min(one.prescribed.most, other.prescribed.most)
             for day in self._days:
                 pair = (one.key, other.key, day)
-                both = self._problem.choice(("pair", *pair), cost=_PAIRING)
+                both = self._problem.choice(("pair", *pair), cost=prices.PAIRING)
                 rounds = self._problem.add(("rounds", *pair), most)
                 self._problem.require({rounds: 1, both: -most}, most=0)
                 for each in (one, other):
@@ -239,7 +204,7 @@ class _Week:
 
     def _require_days(self) -> None:
         change_over = TIMING.change_over_s / 60
-        over = self._problem.add("over", cost=_OVER) if self._tight else None
+        over = self._problem.add("over", cost=prices.OVER) if self._tight else None
         for day in self._days:
             spent: dict[Hashable, float] = {}
             for one in self._choice:
@@ -250,21 +215,21 @@ class _Week:
             if over is not None:
                 spent[over] = -1.0
             self._problem.require(spent, most=self._wishes.minutes)
-            worth = min(_WORTH_COMING * self._wishes.minutes, _ENOUGH_MINUTES)
-            self._missed("idle", spent, worth, _IDLE_MINUTE, day)
+            worth = min(prices.WORTH_COMING * self._wishes.minutes, prices.ENOUGH_MINUTES)
+            self._missed("idle", spent, worth, prices.IDLE_MINUTE, day)
             slots = self._on(day, self._choice)
-            most = _MOST_SLOTS[self._level] + (_MORE_IN_TURN if self._tight else 0)
+            most = prices.MOST_SLOTS[self._level] + (prices.MORE_IN_TURN if self._tight else 0)
             self._problem.require(slots, most=most)
-            self._missed("slots", slots, _LEAST_SLOTS, _SHORT_DAY, day)
+            self._missed("slots", slots, prices.LEAST_SLOTS, prices.SHORT_DAY, day)
             large = self._on(day, [one for one in self._choice if one.pattern in _LARGE])
-            self._missed("large", large, 2, _SHORT_DAY, day)
-            self._missed("nothing", slots, 1, _MISSED, day)
+            self._missed("large", large, 2, prices.SHORT_DAY, day)
+            self._missed("nothing", slots, 1, prices.MISSED, day)
             small = self._on(day, self._of_pattern(Pattern.SINGLE_JOINT))
-            self._problem.require(small, most=_MOST_SMALL[self._wishes.aim])
+            self._problem.require(small, most=prices.MOST_SMALL[self._wishes.aim])
             if self._wishes.aim is Aim.SKILL:
                 skills = self._on(day, [one for one in self._choice if one.role is Role.SKILL])
                 self._problem.require(skills, most=2)
-                self._missed("skill", skills, 1, _NO_SKILL, day)
+                self._missed("skill", skills, 1, prices.NO_SKILL, day)
 
     def _require_groups(self) -> None:
         for group in self._wanted.groups:
@@ -284,33 +249,33 @@ class _Week:
                 for each in here:
                     self._problem.require({each: 1, any_of: -1}, most=0)
                 counted[any_of] = 1.0
-            self._missed("group", counted, self._wanted.times, _MISSED, name)
+            self._missed("group", counted, self._wanted.times, prices.MISSED, name)
         for pattern in self._patterns():
             if pattern is Pattern.SINGLE_JOINT:
                 continue
             on_days: dict[Hashable, float] = {("pattern", pattern, day): 1.0 for day in self._days}
-            self._missed("pattern", on_days, 1, _PATTERN, pattern)
+            self._missed("pattern", on_days, 1, prices.PATTERN, pattern)
             if pattern not in (Pattern.CARRY, Pattern.LUNGE):
-                self._missed("twice", on_days, self._wanted.times, _SECOND_DAY, pattern)
+                self._missed("twice", on_days, self._wanted.times, prices.SECOND_DAY, pattern)
 
     def _require_muscles(self) -> None:
-        wanted_sets = _WANTED_SETS[self._wishes.aim][self._level]
+        wanted_sets = prices.WANTED_SETS[self._wishes.aim][self._level]
         for muscle in Muscle:
             sets = self._sets(muscle)
             if not sets:
                 continue
-            self._problem.require(sets, most=_MOST_SETS[self._wishes.aim][self._level])
+            self._problem.require(sets, most=prices.MOST_SETS[self._wishes.aim][self._level])
             if muscle not in self._wanted.muscles:
                 continue
-            self._missed("sets", sets, LEAST_SETS, _MISSED, muscle)
-            self._missed("wanted", sets, wanted_sets, _SET_SHORT, muscle)
+            self._missed("sets", sets, LEAST_SETS, prices.MISSED, muscle)
+            self._missed("wanted", sets, wanted_sets, prices.SET_SHORT, muscle)
             sessions: dict[Hashable, float] = {}
             for day in self._days:
                 trains = self._on(day, [one for one in self._choice if muscle in one.shares])
                 any_of = self._problem.add(("muscle", muscle, day), 1.0)
                 self._problem.require({**trains, any_of: -1}, least=0)
                 sessions[any_of] = 1.0
-            self._missed("sessions", sessions, self._wanted.times, _MISSED, muscle)
+            self._missed("sessions", sessions, self._wanted.times, prices.MISSED, muscle)
 
     def _require_spacing(self) -> None:
         """A full day between days of one pattern; the muscles of legs, and of push and pull, too
@@ -323,7 +288,7 @@ class _Week:
                 close: dict[Hashable, float] = {
                     ("pattern", pattern, day): -1.0 for day in (one, other)
                 }
-                self._missed("close", close, -1, _CLOSE, pattern, one, other)
+                self._missed("close", close, -1, prices.CLOSE, pattern, one, other)
             for group in GROUPS[:4]:
                 if len(group) > 1:
                     name = ", ".join(sorted(group))
@@ -331,7 +296,7 @@ class _Week:
                         ("group", name, day): -1.0 for day in (one, other)
                     }
                     if all(key in self._problem for key in both):
-                        self._missed("tired", both, -1, _TOGETHER, name, one, other)
+                        self._missed("tired", both, -1, prices.TOGETHER, name, one, other)
 
     def _require_variety(self) -> None:
         """No two nearly equal exercises on a day, and of one pattern two at most."""
@@ -354,14 +319,14 @@ class _Week:
         if pushes and pulls:
             for many, few, name in ((pushes, pulls, "push"), (pulls, pushes, "pull")):
                 held = {**_scaled(few, MOST_RATIO), **_scaled(many, -1.0)}
-                self._missed("ratio", held, 0, _MISSED, name)
+                self._missed("ratio", held, 0, prices.MISSED, name)
                 even = {**_scaled(few, 1.15), **_scaled(many, -1.0)}
-                self._missed("even", even, 0, _LOPSIDED, name)
+                self._missed("even", even, 0, prices.LOPSIDED, name)
         if legs and (pushes or pulls):
             upper = {**pushes, **pulls}
             for many, few, ratio, name in ((upper, legs, 1.8, "upper"), (legs, upper, 1.2, "legs")):
                 even = {**_scaled(few, ratio), **_scaled(many, -1.0)}
-                self._missed("even", even, 0, _LOPSIDED, name)
+                self._missed("even", even, 0, prices.LOPSIDED, name)
 
     # Shorthand
 
@@ -369,8 +334,8 @@ class _Week:
         self, what: str, terms: Mapping[Hashable, float], least: float, price: float, *of: Hashable
     ) -> None:
         """The sum should reach ``least``; each unit short of it costs ``price``."""
-        must = price >= _MISSED
-        if self._tight and (must or price < _PATTERN):
+        must = price >= prices.MISSED
+        if self._tight and (must or price < prices.PATTERN):
             if must:
                 self._problem.require(terms, least=least)
             return
