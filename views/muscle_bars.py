@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtCore import QCoreApplication, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QFontMetricsF, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
@@ -23,15 +23,42 @@ _BAR: Final = 8
 
 @dataclass(frozen=True, slots=True)
 class MuscleSets:
-    """One muscle and its hard sets in a week."""
+    """One muscle and its hard sets in a week; ``planned``: of so many (None: nothing to compare).
+    ``to_come``: the week still runs, so what is planned is held against the marks.
+    """
 
     muscle: Muscle
     sets: float
+    planned: float | None = None
+    to_come: bool = False
+
+    @property
+    def judged(self) -> float:
+        """The number that is held against the marks."""
+        return max(self.sets, self.planned or 0.0) if self.to_come else self.sets
+
+    @property
+    def told(self) -> str:
+        """The number, and of how many where those differ."""
+        if self.planned is None or round(self.planned, 1) == round(self.sets, 1):
+            return words.number(self.sets, 1)
+        text = QCoreApplication.translate("MuscleBars", "{done} of {planned}")
+        return text.format(done=words.number(self.sets, 1), planned=words.number(self.planned, 1))
 
 
-def muscle_sets(volume: Volume) -> tuple[MuscleSets, ...]:
-    """Every muscle with its hard sets, in the order of the body."""
-    return tuple(MuscleSets(muscle, volume.by_muscle.get(muscle, 0.0)) for muscle in Muscle)
+def muscle_sets(
+    volume: Volume, planned: Volume | None = None, *, to_come: bool = False
+) -> tuple[MuscleSets, ...]:
+    """Every muscle with its hard sets, in the order of the body, beside those ``planned``."""
+    return tuple(
+        MuscleSets(
+            muscle,
+            volume.by_muscle.get(muscle, 0.0),
+            None if planned is None else planned.by_muscle.get(muscle, 0.0),
+            to_come,
+        )
+        for muscle in Muscle
+    )
 
 
 class MuscleBars(QWidget):
@@ -47,9 +74,7 @@ class MuscleBars(QWidget):
     def show_sets(self, shown: Sequence[MuscleSets]) -> None:
         """Show other numbers."""
         self._shown = tuple(shown)
-        spoken = ", ".join(
-            f"{muscle_word(each.muscle)} {words.number(each.sets, 1)}" for each in shown
-        )
+        spoken = ", ".join(f"{muscle_word(each.muscle)} {each.told}" for each in shown)
         self.setAccessibleName(self.tr("Hard sets a week: {sets}").format(sets=spoken))
         self.updateGeometry()
         self.update()
@@ -78,7 +103,9 @@ class MuscleBars(QWidget):
         left = max((metrics.horizontalAdvance(muscle_word(m)) for m in Muscle), default=0) + 8
         right = metrics.horizontalAdvance(self._said(1)) + self._theme.px(56)
         room = max(40.0, self.width() - left - right)
-        most = max([each.sets for each in self._shown] + [MARKS[-1].sets * 1.15])
+        most = max(
+            [max(each.sets, each.planned or 0) for each in self._shown] + [MARKS[-1].sets * 1.15]
+        )
         each_set = room / most
         tall = self._theme.px(_ROW)
         top = metrics.height() + self._theme.px(2)
@@ -112,20 +139,26 @@ class MuscleBars(QWidget):
         high = self._theme.px(_BAR)
         bar = QRectF(left, row.center().y() - high / 2, shown.sets * each_set, high)
         painter.setPen(Qt.PenStyle.NoPen)
+        end = bar.right()
+        if shown.planned:
+            track = QRectF(bar.left(), bar.top(), shown.planned * each_set, high)
+            painter.setBrush(colour("line"))
+            painter.drawRoundedRect(track, 2, 2)
+            end = max(end, track.right())
         painter.setBrush(colour("accent"))
         painter.drawRoundedRect(bar, 2, 2)
-        if shown.sets:
-            text = words.number(shown.sets, 1)
+        if shown.sets or shown.planned:
+            text = shown.told
             wide = QFontMetricsF(painter.font()).horizontalAdvance(text)
-            number = QRectF(bar.right() + self._theme.px(6), row.top() + 1, wide, row.height() - 2)
+            number = QRectF(end + self._theme.px(6), row.top() + 1, wide, row.height() - 2)
             painter.fillRect(number.adjusted(-2, 0, 2, 0), colour("surface"))
             painter.setPen(colour("text"))
             painter.drawText(number, left_middle, text)
-        said = self._said(shown.sets)
-        under = shown.sets < MARKS[0].sets
-        painter.setPen(colour("caution" if under and shown.sets else "muted"))
+        said = self._said(shown.judged)
+        under = 0 < shown.judged < MARKS[0].sets
+        painter.setPen(colour("caution" if under else "muted"))
         painter.drawText(row, right_middle, said)
-        if under and shown.sets:
+        if under:
             wide = QFontMetricsF(painter.font()).horizontalAdvance(said)
             side = self._theme.px(9)
             x = row.right() - wide - side - self._theme.px(5)

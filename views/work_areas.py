@@ -38,6 +38,7 @@ PROGRAM: Final = "program"
 SESSION: Final = "session"
 PAST: Final = "past"
 PROGRESS: Final = "progress"
+LOAD: Final = "load"
 SHEET: Final = "sheet"
 TRAINEE: Final = "trainee"
 
@@ -47,6 +48,7 @@ WORK_AREAS: Final = (
     WorkAreaEntry(SESSION, "views.session_form", "SessionForm"),
     WorkAreaEntry(PROGRESS, "views.progress_area", "ProgressArea"),
     WorkAreaEntry(SHEET, "views.sheet_area", "SheetArea"),
+    WorkAreaEntry(LOAD, "views.load_area", "LoadArea"),
     WorkAreaEntry(PAST, "views.past_area", "PastArea"),
     WorkAreaEntry(TRAINEE, "views.trainee_form", "TraineeForm", needs_trainee=False),
 )
@@ -60,6 +62,7 @@ def area_word(key: str) -> str:
         SESSION: translate("WorkAreas", "&Session"),
         PROGRESS: translate("WorkAreas", "P&rogress"),
         SHEET: translate("WorkAreas", "S&heet"),
+        LOAD: translate("WorkAreas", "&Week and load"),
         PAST: translate("WorkAreas", "P&ast"),
         TRAINEE: translate("WorkAreas", "&Trainee"),
     }[key]

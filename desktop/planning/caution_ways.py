@@ -11,8 +11,7 @@ from dataclasses import dataclass, replace
 from datetime import date
 from enum import StrEnum
 
-from desktop.planning.briefs import brief_of
-from desktop.planning.cautions import cautions_on
+from desktop.planning.cautions import cautions_of
 from desktop.planning.deload_plan import eased_as, monday_from
 from desktop.planning.history import History
 from desktop.planning.lines import replay_of
@@ -215,5 +214,5 @@ def _too_close(history: History, assignment: Assignment, today: date) -> bool:
     return any(
         caution.limit is LimitId.TOO_CLOSE
         for day in (today, monday, monday + WEEK)
-        for caution in cautions_on(brief_of(tried, day, {}), history.library, day)
+        for caution in cautions_of(tried, day, {})
     )

@@ -6,7 +6,7 @@ is said (`unrated`, `recorded`), never guessed.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass, field
 from datetime import date, timedelta
 from itertools import takewhile
@@ -55,7 +55,8 @@ _BEFORE: Final = 4 * WEEK
 @dataclass(frozen=True, slots=True)
 class DayLoad:
     """One day: the load of its sessions and of other activities (effort 0-10 x minutes), and how
-    many sessions have no effort or no minutes and so add nothing.
+    many sessions have no effort or no minutes and so add nothing. ``planned``: the program names a
+    training day that was left out or is still to come.
     """
 
     day: date
@@ -64,6 +65,7 @@ class DayLoad:
     unrated: int = 0
     away: bool = False
     eased: bool = False
+    planned: bool = False
 
     @property
     def load(self) -> float:
@@ -197,13 +199,14 @@ def _week(history: History, load: WeekLoad, today: date) -> TrainedWeek:
     activities = tuple(a for a in history.activities if a.day in days and a.day <= today)
     exercises = history.library.exercises
     planned = _planned_days(history, days, today)
+    open_ones = _not_done(planned or (), sessions)
     return TrainedWeek(
         load,
-        _days(history, days, sessions, activities),
+        _days(history, days, sessions, activities, {day for day, _ in open_ones}),
         done=sum(any(part.sets for part in session.lines) for session in sessions),
         planned=None if planned is None else len(planned),
         sets_done=volume_done(sessions, exercises),
-        sets_planned=_sets_planned(history, planned or (), sessions),
+        sets_planned=_sets_planned(history, open_ones, sessions),
         wellness=wellness_means(session.wellness for session in sessions),
         activities=activities,
     )
@@ -214,6 +217,7 @@ def _days(
     days: Sequence[date],
     sessions: Sequence[Session],
     activities: Sequence[Activity],
+    planned: Collection[date],
 ) -> tuple[DayLoad, ...]:
     trained = daily_loads(sessions, days[0], days[-1])
     others = daily_loads(activities, days[0], days[-1])
@@ -226,6 +230,7 @@ def _days(
             unrated.count(day),
             away=absence_on(history, day) is not None,
             eased=deload_on(history, day) is not None,
+            planned=day in planned,
         )
         for index, day in enumerate(days)
     )
@@ -254,8 +259,21 @@ def _planned_days(
     return (*past, *ahead)
 
 
+def _not_done(
+    planned: Iterable[tuple[date, TrainingDay]], sessions: Sequence[Session]
+) -> tuple[tuple[date, TrainingDay], ...]:
+    """The training days that were not done, on their day or under their name on another one."""
+    days = {session.day for session in sessions}
+    names = {session.day_name for session in sessions if session.day_name}
+    return tuple(
+        (day, training_day)
+        for day, training_day in planned
+        if day not in days and training_day.name not in names
+    )
+
+
 def _sets_planned(
-    history: History, planned: Iterable[tuple[date, TrainingDay]], sessions: Sequence[Session]
+    history: History, open_ones: Iterable[tuple[date, TrainingDay]], sessions: Sequence[Session]
 ) -> Volume:
     """What sessions asked, and the program's sets of the days that nobody trained on."""
     exercises = history.library.exercises
@@ -264,11 +282,7 @@ def _sets_planned(
         for session in sessions
         for part in session.lines
     ]
-    days = {session.day for session in sessions}
-    names = {session.day_name for session in sessions if session.day_name}
-    for day, training_day in planned:
-        if day in days or training_day.name in names:
-            continue
+    for day, training_day in open_ones:
         window = deload_on(history, day)
         for slot in training_day.slots:
             sets = slot.start.sets

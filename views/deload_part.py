@@ -1,0 +1,285 @@
+"""The easier week: when it is due, what it asks, what comes after it, and those that were."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date
+from decimal import Decimal
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+
+from desktop.planning.deload_effect import effect_of
+from desktop.planning.deload_plan import (
+    DeloadBasis,
+    DeloadProposal,
+    eased_as,
+    moved,
+    plan_of,
+    proposal_of,
+)
+from desktop.planning.history import History
+from desktop.planning.schedule import deload_windows
+from desktop.training.trainee import DeloadWindow
+from views import words
+from views.blocks import Block, Label, MainButton, Page, WordButton
+from views.captioned import Captioned
+from views.deload_days import DeloadDays
+from views.deload_list import DeloadList
+from views.deload_texts import (
+    later_sentences,
+    proposal_sentence,
+    signals_sentence,
+    sources_text,
+    window_text,
+)
+from views.deload_weeks import DeloadWeeks
+from views.flow import FlowLayout
+from views.load_part import LoadPart
+from views.number_fields import FieldError, NumberField, WholeField
+from views.record import MessageKind, Record
+from views.theme import Theme
+
+_SHOWN = 8
+"""So many windows are listed, the latest ones."""
+
+
+class DeloadPart(LoadPart):
+    """Plans one easier week of one trainee. Saving it is one act."""
+
+    def __init__(self, record: Record, today: date, theme: Theme) -> None:
+        super().__init__()
+        self._record, self._today, self._theme = record, today, theme
+        self._history: History | None = None
+        self._proposal: DeloadProposal | None = None
+        self._window: DeloadWindow | None = None
+        self.sentence = Label(size="answer", wrap=True)
+        self.days = Label(size="asked")
+        self.earlier = WordButton(self.tr("A week earlier"), "Alt+Left")
+        self.later = WordButton(self.tr("A week later"), "Alt+Right")
+        self.weeks = DeloadWeeks(theme)
+        self.factor = NumberField(self.tr("Sets times"), Decimal("0.2"), 1, optional=False)
+        self.percent = NumberField(
+            self.tr("Load lower by percent"), 0, 50, decimals=1, optional=False
+        )
+        self.every = WholeField(self.tr("Weeks between, without a program"), 2, 26, optional=False)
+        self.error = FieldError()
+        self.plan = MainButton(self.tr("Plan this week"))
+        self.signals = Label(tone="muted", wrap=True)
+        self.why = WordButton(self.tr("Sources"))
+        self.sources = Label(sources_text(), "small", "muted", wrap=True)
+        self.slots = DeloadDays(theme)
+        self.after = Label(wrap=True)
+        self.past = DeloadList(theme, today)
+        self._assemble()
+        self._connect()
+
+    @property
+    def shown(self) -> DeloadWindow | None:
+        """The easier week as it stands on the screen, saved or not."""
+        return self._window
+
+    def begin(self) -> None:
+        """Put the cursor on the weeks, where the arrows move the easier one."""
+        self.weeks.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    # Showing
+
+    def show_history(self, history: History) -> None:
+        """Show a trainee; a week that was moved and not planned yet stays where it was moved."""
+        proposal = proposal_of(history, self._today)
+        kept = self._moved_before(history, proposal)
+        self._history, self._proposal = history, proposal
+        by_program = proposal.basis is DeloadBasis.PROGRAM and kept is None
+        window = kept or proposal.window
+        self._window = window if by_program else eased_as(history, window)
+        settings = history.library.settings
+        self.factor.set_value(Decimal(str(settings.deload_sets_factor)))
+        self.percent.set_value(Decimal(str(settings.deload_load_percent)))
+        self.every.set_value(settings.deload_every_weeks)
+        self.sentence.setText(proposal_sentence(proposal, self._today))
+        self.signals.setText(signals_sentence(proposal.signals, proposal.needed))
+        windows = sorted(deload_windows(history), key=lambda one: one.first, reverse=True)
+        self.past.show_effects([effect_of(history, w, self._today) for w in windows[:_SHOWN]])
+        self._show_window()
+
+    def _moved_before(self, history: History, proposal: DeloadProposal) -> DeloadWindow | None:
+        """The week where the coach has moved it without planning it yet; None where the proposal
+        is another one now.
+        """
+        before, here = self._proposal, self._window
+        if before is None or here is None or self._history is None:
+            return None
+        same = (
+            self._history.trainee_id == history.trainee_id
+            and before.window.id == proposal.window.id
+            and before.window.first == proposal.window.first
+            and here.first != before.window.first
+        )
+        return replace(proposal.window, first=here.first, last=here.last) if same else None
+
+    def _show_window(self) -> None:
+        history, window, proposal = self._history, self._window, self._proposal
+        if history is None or window is None or proposal is None:
+            return
+        made = plan_of(history, window, self._today)
+        unit = history.trainee.unit
+        self.days.setText(window_text(window, self._today))
+        self.weeks.show_weeks(made.weeks, window, self._today)
+        self.weeks.setVisible(bool(made.weeks))
+        self.slots.show_days(made.days, unit, self._today)
+        self.after.setText("\n".join(later_sentences(made, unit)))
+        self._after.setVisible(bool(made.weeks))
+        asked = self._what_to_do(window, proposal)
+        self.plan.setText(asked)
+        self.plan.setAccessibleName(asked)
+        self.plan.setEnabled(not self._stands(window, proposal))
+
+    def _stands(self, window: DeloadWindow, proposal: DeloadProposal) -> bool:
+        """Whether the week is on record just so."""
+        there = proposal.basis in (DeloadBasis.RECORDED, DeloadBasis.PROGRAM)
+        return there and window == proposal.window
+
+    def _what_to_do(self, window: DeloadWindow, proposal: DeloadProposal) -> str:
+        if self._stands(window, proposal):
+            by_program = proposal.basis is DeloadBasis.PROGRAM
+            return self.tr("In the program") if by_program else self.tr("Planned")
+        if window.id is None:
+            return self.tr("Plan this week")
+        same_days = window.first == proposal.window.first
+        return self.tr("Ease it so") if same_days else self.tr("Move it here")
+
+    # Doing
+
+    def move_by(self, weeks: int) -> None:
+        """Move the week; it is kept only when it is planned."""
+        if self._window is None or self._history is None:
+            return
+        there = moved(self._window, weeks, self._today)
+        if there == self._window:
+            self._record.say(self.tr("It cannot begin before this week."), MessageKind.NOTE)
+            return
+        self._window = eased_as(self._history, there)
+        self._show_window()
+
+    def accept(self) -> None:
+        """Save the week as it stands, as one act."""
+        window, history = self._window, self._history
+        if window is None or history is None or not self.plan.isEnabled():
+            return
+        act = self.tr("Plan a deload for {name}").format(name=history.trainee.name)
+        clash = next(
+            (
+                one
+                for one in history.deloads
+                if one.id != window.id and one.first <= window.last and window.first <= one.last
+            ),
+            None,
+        )
+        if clash is not None:
+            text = self.tr("There is an easier week already: {days}.")
+            self._record.say(text.format(days=window_text(clash, self._today)), MessageKind.ERROR)
+            return
+        if self._record.save(act, window):
+            said = self.tr("Easier week {days} for {name}").format(
+                days=window_text(window, self._today), name=history.trainee.name
+            )
+            self._record.say(said, MessageKind.DONE)
+
+    def _remove(self, window: DeloadWindow) -> None:
+        text = self.tr("Remove the easier week from {day}")
+        act = text.format(day=words.short_day(window.first, self._today))
+        if self._record.remove(act, window):
+            self._record.say(act, MessageKind.DONE)
+
+    def _save_settings(self) -> None:
+        factor, percent, every = self.factor.value, self.percent.value, self.every.whole
+        if self._history is None or every is None:
+            return
+        if not isinstance(factor, Decimal) or not isinstance(percent, Decimal):
+            return
+        settings = self._record.repository.coach_settings()
+        wanted = replace(
+            settings,
+            deload_sets_factor=float(factor),
+            deload_load_percent=float(percent),
+            deload_every_weeks=every,
+        )
+        if wanted != settings:
+            self._record.save(self.tr("How easier weeks ease"), wanted)
+
+    # Putting together
+
+    def _connect(self) -> None:
+        self.earlier.clicked.connect(lambda: self.move_by(-1))
+        self.later.clicked.connect(lambda: self.move_by(1))
+        self.weeks.moved.connect(self.move_by)
+        self.weeks.accepted.connect(self.accept)
+        self.plan.clicked.connect(self.accept)
+        self.past.removed.connect(self._remove)
+        self.why.clicked.connect(lambda: self.sources.setVisible(self.sources.isHidden()))
+        for field in (self.factor, self.percent, self.every):
+            field.committed.connect(self._save_settings)
+            field.bind_error(self.error)
+        save = QShortcut(QKeySequence("Ctrl+Return"), self)
+        save.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        save.activated.connect(self.accept)
+
+    def _assemble(self) -> None:
+        page = Page(self._theme)
+        self._after = Block(self._theme)
+        self._after.body.addWidget(Label(self.tr("The weeks after it"), "heading"))
+        self._after.body.addWidget(self.after)
+        for widget in (self.sentence, self._week_block(), self.slots, self._after, self.past):
+            page.body.addWidget(widget)
+        page.body.addStretch(1)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(page)
+
+    def _week_block(self) -> Block:
+        theme = self._theme
+        block = Block(theme)
+        head = QHBoxLayout()
+        head.setSpacing(theme.grid())
+        head.addWidget(self.days, 1)
+        head.addWidget(self.earlier)
+        head.addWidget(self.later)
+        block.body.addLayout(head)
+        block.body.addWidget(
+            Label(self.tr("Sets a week, eased over usual; hatched: easier"), "small", "muted")
+        )
+        block.body.addWidget(self.weeks)
+        line = QHBoxLayout()
+        line.setSpacing(theme.grid(2))
+        fields = QWidget()
+        flow = FlowLayout(theme.grid(2), theme.px(4), fields)
+        for caption, field in (
+            (self.tr("sets \N{MULTIPLICATION SIGN}"), self.factor),
+            (self.tr("load lower by %"), self.percent),
+            (self.tr("every so many weeks, where no program says"), self.every),
+        ):
+            flow.addWidget(Captioned(theme, caption, field, 72))
+        line.addWidget(fields, 1)
+        line.addWidget(self.plan, 0, Qt.AlignmentFlag.AlignBottom)
+        block.body.addLayout(line)
+        note = QHBoxLayout()
+        note.addWidget(
+            Label(
+                self.tr("The factors are your settings: they hold for everybody from now on."),
+                "small",
+                "muted",
+                wrap=True,
+            ),
+            1,
+        )
+        note.addWidget(self.error, 1)
+        block.body.addLayout(note)
+        foot = QHBoxLayout()
+        foot.addWidget(self.signals, 1)
+        foot.addWidget(self.why, 0, Qt.AlignmentFlag.AlignTop)
+        block.body.addLayout(foot)
+        self.sources.hide()
+        block.body.addWidget(self.sources)
+        return block

@@ -1,0 +1,165 @@
+"""Week and load: how much a trainee does, when an easier week comes, and what speaks for care."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+from typing import Final
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QWidget
+
+from db.errors import StoreError
+from desktop.planning.caution_ways import WayKind
+from desktop.planning.history import History, read_history
+from desktop.training.limits import Proposal
+from desktop.training.recovery import Caution
+from views.blocks import Label, WordButton
+from views.caution_part import CautionPart
+from views.choice_row import Choice, ChoiceRow
+from views.deload_part import DeloadPart
+from views.elided_label import ElidedLabel
+from views.load_part import LoadPart
+from views.load_texts import week_span, week_title
+from views.load_week import LoadWeek
+from views.record import Record
+from views.theme import Theme
+from views.work_area import WorkArea
+
+WEEK: Final = "week"
+DELOAD: Final = "deload"
+CAUTIONS: Final = "cautions"
+
+_PARTS: Final = {
+    Proposal.PLAN_A_DELOAD: DELOAD,
+    Proposal.VARY_THE_DAYS: WEEK,
+    Proposal.RECORD_ACTIVITIES: WEEK,
+}
+_WAYS: Final = {WayKind.PLANNER: DELOAD, WayKind.WEEK: WEEK, WayKind.ACTIVITIES: WEEK}
+
+
+class LoadArea(WorkArea):
+    """One trainee: the week, the easier week to come, and cautions, one at a time."""
+
+    def __init__(
+        self, record: Record, today: date, theme: Theme, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(record, today, theme, parent)
+        self._history: History | None = None
+        self.title = Label(size="title")
+        self.detail = ElidedLabel(tone="muted")
+        self.earlier = WordButton("\N{SINGLE LEFT-POINTING ANGLE QUOTATION MARK}")
+        self.later = WordButton("\N{SINGLE RIGHT-POINTING ANGLE QUOTATION MARK}")
+        self.parts = ChoiceRow(theme, self.tr("What is shown"), self)
+        self.week = LoadWeek(record, today, theme)
+        self.deload = DeloadPart(record, today, theme)
+        self.cautions = CautionPart(record, today, theme)
+        self.stack = QStackedWidget()
+        self._built: dict[str, LoadPart] = {
+            WEEK: self.week,
+            DELOAD: self.deload,
+            CAUTIONS: self.cautions,
+        }
+        for part in self._built.values():
+            self.stack.addWidget(part)
+        self._assemble()
+        self._connect()
+
+    def refresh(self) -> None:
+        """Read the trainee again and show what is chosen."""
+        if self.trainee_id is None:
+            return
+        try:
+            self._history = read_history(self.record.repository, self.trainee_id)
+        except StoreError as error:
+            self.record.reported(error)
+            return
+        self._show()
+
+    def keys(self) -> Sequence[tuple[str, str]]:
+        return ((self.tr("A week earlier or later"), "Ctrl+PgUp, Ctrl+PgDown"),)
+
+    def show_part(self, code: str) -> None:
+        """Show the week, the deload or the cautions."""
+        self.parts.choose(code)
+        self._show()
+
+    def take_up(self, caution: Caution) -> None:
+        """Show what can be done about a caution, with the cursor there."""
+        self.show_part(_PARTS.get(caution.proposal, CAUTIONS))
+        if caution.proposal is Proposal.PLAN_A_DELOAD:
+            self.deload.begin()
+        elif caution.proposal is Proposal.RECORD_ACTIVITIES:
+            self.week.ask_what_is_recorded()
+        else:
+            self.cautions.show_caution(caution)
+
+    def _follow(self, kind: WayKind) -> None:
+        """A way that leads to another part."""
+        self.show_part(_WAYS[kind])
+        if kind is WayKind.PLANNER:
+            self.deload.begin()
+        elif kind is WayKind.ACTIVITIES:
+            self.week.ask_what_is_recorded()
+
+    def _show(self) -> None:
+        """Fill the part that is chosen; the others are filled when they are."""
+        if self._history is None:
+            return
+        part = self._built[self.parts.code]
+        self.stack.setCurrentWidget(part)
+        for button in (self.earlier, self.later):
+            button.setVisible(part is self.week)
+        part.show_history(self._history)
+        if part is not self.week:
+            deload = part is self.deload
+            self.title.setText(self.tr("Deload") if deload else self.tr("Cautions"))
+            self.detail.say(self._history.trainee.name)
+
+    def _say_week(self) -> None:
+        week = self.week.week
+        if week is None or self._history is None:
+            return
+        self.title.setText(week_title(week, self.today))
+        self.detail.say(f"{self._history.trainee.name}, {week_span(week, self.today)}")
+
+    def _assemble(self) -> None:
+        head = QHBoxLayout()
+        edge = self.theme.grid(3)
+        head.setContentsMargins(edge, self.theme.grid(2), edge, 0)
+        head.setSpacing(self.theme.grid())
+        head.addWidget(self.title)
+        head.addSpacing(self.theme.grid(2))
+        head.addWidget(self.detail, 1)
+        head.addWidget(self.earlier)
+        head.addWidget(self.later)
+        head.addWidget(self.parts)
+        self.earlier.setAccessibleName(self.tr("A week earlier"))
+        self.later.setAccessibleName(self.tr("A week later"))
+        self.outer.addLayout(head)
+        self.outer.addWidget(self.stack, 1)
+
+    def _connect(self) -> None:
+        self.parts.offer(
+            (
+                Choice(WEEK, self.tr("Week"), "W"),
+                Choice(DELOAD, self.tr("Deload"), "D"),
+                Choice(CAUTIONS, self.tr("Cautions"), "C"),
+            ),
+            WEEK,
+        )
+        self.parts.chosen.connect(lambda _code: self._show())
+        self.week.week_changed.connect(self._say_week)
+        self.cautions.part_wanted.connect(self._follow)
+        for part in self._built.values():
+            part.area_wanted.connect(self.area_wanted)
+            part.session_wanted.connect(self.session_wanted)
+        for key, by, button in (
+            ("Ctrl+PgUp", -1, self.earlier),
+            ("Ctrl+PgDown", 1, self.later),
+        ):
+            shortcut = QShortcut(QKeySequence(key), self)
+            shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+            shortcut.activated.connect(lambda by=by: self.week.step(by))
+            button.clicked.connect(lambda _on=False, by=by: self.week.step(by))
