@@ -19,12 +19,12 @@ from desktop.planning.typed_cells import (
     read_cell,
     read_load,
 )
+from desktop.planning.typed_doubts import doubts
 from desktop.planning.typed_session import (
     CellPlace,
     NotReady,
     amount_difference,
     cell_problem,
-    doubts,
     lines_missing,
     load_difference,
     problems,

@@ -570,3 +570,43 @@ def test_the_outcome_words_have_marks_of_their_own(form: SessionForm) -> None:
     marks = [mark for mark, _ in OUTCOME_MARKS.values()]
     assert set(OUTCOME_MARKS) == set(Outcome)
     assert len({(mark, tone) for mark, tone in OUTCOME_MARKS.values()}) == len(marks)
+
+
+def test_another_activity_is_typed_and_goes_on_record_at_once(form: SessionForm) -> None:
+    press(KEY.Key_F7)
+    form.typing.foot.go_to(Field.ACTIVITY)
+    write("cycling")
+    press(KEY.Key_Return)
+    write("40")
+    press(KEY.Key_Return)
+    write("5")
+    press(KEY.Key_Return)
+    repository, trainee_id = form.record.repository, form.trainee_id
+    assert trainee_id is not None
+    (activity,) = repository.activities(trainee_id)
+    assert (activity.name, activity.minutes, activity.effort) == ("cycling", 40, 5.0)
+    assert activity.day == MONDAY
+    assert "cycling 40 min" in form.typing.foot.activities.text()
+    assert focus() is form.typing.foot.fields[Field.ACTIVITY]
+    assert form.draft is not None
+    assert form.draft.blank
+    form.record.undo_stack.undo()
+    assert repository.activities(trainee_id) == ()
+
+
+def test_an_activity_half_typed_is_asked_for_when_saving(form: SessionForm) -> None:
+    press(KEY.Key_F9)
+    form.typing.foot.go_to(Field.ACTIVITY)
+    write("swimming")
+    save()
+    assert focus() is form.typing.foot.fields[Field.ACTIVITY_MINUTES]
+    assert "How many minutes" in form.typing.foot.callout.text
+    write("30")
+    press(KEY.Key_Return)
+    write("6")
+    save()
+    assert form.trainee_id is not None
+    assert [each.name for each in form.record.repository.activities(form.trainee_id)] == [
+        "swimming"
+    ]
+    assert len(sessions(form)) == 1

@@ -49,12 +49,13 @@ class EffectPanel(QFrame):
     def ask(
         self, effect: PastEffect, trainee: Trainee, act: str, title: str = "", more: str = ""
     ) -> None:
-        """Say what changes, and ask whether to do it: ``act`` is the word for that. ``more`` is
-        said first.
+        """Say what changes, and ask whether to do it: ``act`` is the word for that. ``title``
+        says what it is (a session being typed, where there is none), ``more`` is said first.
         """
         names = self._record.line_names(trainee.id)
         said = effect_lines(effect, trainee.unit, self._record.limits, self._today, names)
         self.save.set_words(act)
+        self.back.set_words(self.tr("Leave it") if title else self.tr("Go on typing"))
         self.title.setText(title or self.tr("This session lies in the past"))
         self.text.setText("\n".join(line for line in (more, *said) if line))
         self.show()

@@ -122,7 +122,9 @@ class PastArea(WorkArea):
         names, search = self._names, self.search.text()
         hits = found(self._sessions, search, names.of_part, names.days)
         drafts = [] if search.strip() else [names.draft_row(each) for each in self._drafts]
-        self.table.show_rows([*drafts, *(names.row(one, parts) for one, parts in hits)])
+        self.table.show_rows(
+            [*drafts, *(names.row(one, parts, sets=bool(search.strip())) for one, parts in hits)]
+        )
         name = self._trainee.name if self._trainee else ""
         if len(hits) == len(self._sessions):
             said = self.tr("{count} sessions").format(count=words.number(len(hits)))

@@ -58,6 +58,12 @@ class PastDetail(Page):
             self._say(logged(change, names.exercises, names.unit, self._today), "small", "muted")
         self.verticalScrollBar().setValue(0)
 
+    def _space(self) -> None:
+        """In line with the table beside it."""
+        super()._space()
+        bar = self.verticalScrollBar()
+        self.body.setContentsMargins(0, 0, self._theme.grid() if bar.maximum() > 0 else 0, 0)
+
     def _say(self, text: str, size: str = "body", tone: str = "") -> None:
         if text:
             self.said = (*self.said, text)

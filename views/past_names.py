@@ -47,12 +47,12 @@ class PastNames:
         """How the day of a session may be written in a search."""
         return words.short_day(session.day, self.today), words.long_day(session.day)
 
-    def row(self, session: PastSession, parts: Sequence[PastLine]) -> PastRow:
-        """A session in the list; where it was found by some exercises, those with their sets."""
-        if len(parts) == len(session.lines):
-            shown = words.listed([self.of_part(part) for part in parts])
-        else:
+    def row(self, session: PastSession, parts: Sequence[PastLine], *, sets: bool) -> PastRow:
+        """A session in the list with some of its exercises, and their ``sets`` or only names."""
+        if sets:
             shown = words.DOT.join(self._with_sets(part) for part in parts)
+        else:
+            shown = words.listed([self.of_part(part) for part in parts])
         count = sum(not done.warm_up for part in parts for done in part.sets)
         notes = [session.note, *(part.note for part in parts)]
         note = "; ".join(each for each in notes if each)

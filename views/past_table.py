@@ -18,7 +18,6 @@ Index = QModelIndex | QPersistentModelIndex
 _DAY, _WHAT, _SETS, _NOTE = range(4)
 _LEFT: Final = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 _RIGHT: Final = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
-_LOOKED_AT: Final = 60
 
 
 @dataclass(frozen=True, slots=True)
@@ -115,7 +114,6 @@ class PastTable(QTableView):
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         heading = self.horizontalHeader()
         heading.setHighlightSections(False)
-        heading.setResizeContentsPrecision(_LOOKED_AT)
         self.selectionModel().currentRowChanged.connect(lambda now, _: self.chosen.emit(now.row()))
         self.doubleClicked.connect(lambda _index: self.opened.emit())
         theme.changed.connect(self._space)
@@ -131,6 +129,7 @@ class PastTable(QTableView):
         """Show other sessions; the cursor stays on the same one where it is still there."""
         before = self.row
         self.past.set_rows(rows)
+        self.setColumnHidden(_NOTE, not any(row.note for row in rows))
         self._space()
         kept = [
             at
@@ -154,11 +153,12 @@ class PastTable(QTableView):
         self.verticalHeader().setDefaultSectionSize(self._theme.grid(3))
         heading = self.horizontalHeader()
         modes = QHeaderView.ResizeMode
-        for column, mode in enumerate(
-            (modes.ResizeToContents, modes.Stretch, modes.ResizeToContents, modes.Interactive)
-        ):
-            heading.setSectionResizeMode(column, mode)
-        self.setColumnWidth(_NOTE, self._theme.grid(12))
+        for column in (_DAY, _SETS, _NOTE):
+            heading.setSectionResizeMode(column, modes.Interactive)
+        heading.setSectionResizeMode(_WHAT, modes.Stretch)
+        for column in (_DAY, _SETS):
+            self.setColumnWidth(column, self.sizeHintForColumn(column) + self._theme.px(12))
+        self.setColumnWidth(_NOTE, self._theme.grid(14))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.row is not None:

@@ -16,6 +16,7 @@ from desktop.training.quantities import Unit
 from desktop.training.session import ChangeKind, SetDone, Wellness
 from views import words
 from views.caution_texts import caution_text
+from views.exercise_words import short_variation
 from views.next_time import effect_text, line_name, unchanged_text
 
 translate = QCoreApplication.translate
@@ -84,7 +85,9 @@ def set_done(done: SetDone, exercise: Exercise, unit: Unit) -> str:
         shown = " ".join(w for w in (amount, words.added_load(done.load_g, unit)) if w)
     else:
         shown = words.set_words(done, unit)
-    name = {each.key: each.name for each in exercise.variations}.get(done.variation or "", "")
+    key = done.variation
+    known = {each.key: each.name for each in exercise.variations}
+    name = known.get(key) or short_variation(key, key) if key else ""
     pain = translate("Past", "pain {pain}").format(pain=done.pain) if done.pain else ""
     side = {"left": translate("Past", "left"), "right": translate("Past", "right")}.get(done.side)
     return ", ".join(part for part in (shown, side, name, pain) if part)

@@ -34,6 +34,7 @@ from desktop.planning.typed_session import (
     body_mass_g,
     lines_missing,
     session_of,
+    typed_activity,
 )
 from desktop.training.exercises import Exercise
 from desktop.training.position import Position
@@ -45,7 +46,7 @@ from desktop.training.trainee import BodyMass
 from views import words
 from views.caution_texts import caution_text
 from views.record import Record
-from views.session_texts import why_text
+from views.session_texts import activities_text, plan_text, why_text
 
 translate = QCoreApplication.translate
 
@@ -152,6 +153,7 @@ class SessionDesk:
         with self._record.together(self._act(opened)):
             line_ids = self._make_lines(draft)
             if line_ids is not None and self._save_mass(opened):
+                self.add_activity(opened)
                 found = self._record.save(
                     self._act(opened),
                     session_of(draft, line_ids),
@@ -161,6 +163,21 @@ class SessionDesk:
         if saved is not None and saved.id is not None and opened.stored is None:
             self._typed[saved.id] = draft
         return saved
+
+    def add_activity(self, opened: Opened) -> bool:
+        """Put the other activity typed on record, where one is."""
+        activity = typed_activity(opened.draft)
+        if activity is None:
+            return True
+        text = translate("Session", "Add an activity")
+        return self._record.save(text, activity) is not None
+
+    def activities_of_week(self, opened: Opened) -> str:
+        """The other activities on record in the week of the draft's day, in words."""
+        monday = opened.draft.day - opened.draft.day.weekday() * DAY
+        activities = self._record.repository.activities(opened.draft.trainee_id)
+        of_week = [each for each in activities if monday <= each.day < monday + 7 * DAY]
+        return activities_text(of_week, self._today)
 
     def remove(self, opened: Opened) -> bool:
         """Remove a stored session; it can be undone."""
@@ -277,6 +294,20 @@ class SessionDesk:
             else translate("Session", "Correct session of {name}, {day}")
         )
         return text.format(name=opened.history.trainee.name, day=day)
+
+
+def detail_text(opened: Opened) -> str:
+    """Whose session of which plan, and how it stands."""
+    parts = [opened.history.trainee.name, plan_text(opened.plan)]
+    if opened.stored is not None:
+        recorded, changed = (
+            translate("Session", "recorded"),
+            translate("Session", "recorded, changed"),
+        )
+        parts.append(changed if opened.changed else recorded)
+    elif opened.draft.lines and not opened.plan.slots:
+        parts.append(translate("Session", "not planned"))
+    return words.DOT.join(part for part in parts if part)
 
 
 def _is_known(draft: SessionDraft, history: History) -> bool:

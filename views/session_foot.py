@@ -8,7 +8,7 @@ from PySide6.QtCore import QCoreApplication, QSize, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLineEdit, QSizePolicy, QVBoxLayout, QWidget
 
-from desktop.planning.session_draft import WELLNESS, Field, SessionDraft
+from desktop.planning.session_draft import ACTIVITY, WELLNESS, Field, SessionDraft
 from desktop.planning.typed_session import field_problem, training_load
 from views import words
 from views.blocks import Label, restyle, rule
@@ -20,15 +20,18 @@ from views.theme import Theme
 
 translate = QCoreApplication.translate
 
-_WIDTHS: Final = {Field.NOTE: 0, Field.MASS: 64}
+_WIDTHS: Final = {Field.NOTE: 0, Field.MASS: 64, Field.ACTIVITY: 130}
+_WORDED: Final = (Field.NOTE, Field.ACTIVITY)
+_SELDOM: Final = (Field.MASS, *WELLNESS, *ACTIVITY)
 
 
 class FootField(QLineEdit):
-    """One of the session's own fields. ``typed(text)``; ``entered`` and ``left``."""
+    """One of the session's own fields. ``typed(text)``; ``entered``, ``left``, ``returned``."""
 
     typed = Signal(str)
     entered = Signal()
     left = Signal()
+    returned = Signal()
 
     def __init__(self, theme: Theme, field: Field) -> None:
         super().__init__()
@@ -37,7 +40,7 @@ class FootField(QLineEdit):
         self.setProperty("kind", "field")
         self.setAccessibleName(_spoken(field))
         self.setMaxLength(2_000)
-        if field is not Field.NOTE:
+        if field not in _WORDED:
             self.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         self.textEdited.connect(self.typed)
         theme.changed.connect(self._space)
@@ -62,7 +65,7 @@ class FootField(QLineEdit):
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and not (
             event.modifiers() & Qt.KeyboardModifier.ControlModifier
         ):
-            self.focusNextChild()
+            self.returned.emit()
             return
         super().keyPressEvent(event)
 
@@ -79,7 +82,8 @@ class FootField(QLineEdit):
 
 class SessionFoot(QWidget):
     """``typed(Field, text)``, ``red_flag(bool)``, ``save_wanted``; ``entered`` and ``left`` of a
-    field; ``acted(name)`` for the words that act on the cell with the cursor.
+    field; ``acted(name)`` for the words that act on the cell with the cursor; ``activity_typed``
+    when Return ends another activity.
     """
 
     typed = Signal(object, str)
@@ -89,6 +93,7 @@ class SessionFoot(QWidget):
     entered = Signal(object)
     left = Signal(object)
     stepped = Signal(object)
+    activity_typed = Signal()
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -97,8 +102,11 @@ class SessionFoot(QWidget):
         self.fields = {field: FootField(theme, field) for field in Field}
         self.load = Label("", tone="muted")
         self.unit = Label("", "small", "muted")
+        self.activities = Label("", "small", "muted", wrap=True)
         self.more = KeyWord(self.tr("More"), "F7", tone="muted")
-        self.more.setToolTip(self.tr("Body mass, sleep, soreness, stress, motivation, red flags"))
+        self.more.setToolTip(
+            self.tr("Body mass, sleep, soreness, stress, motivation, other activities, red flags")
+        )
         self.save = KeyWord(self.tr("Save"), "Ctrl+Return", strong=True)
         self.flag = QCheckBox(
             self.tr("Red flag: chest pain, fainting, sudden severe pain or numbness")
@@ -129,8 +137,13 @@ class SessionFoot(QWidget):
             if load is None
             else self.tr("training load {load}").format(load=words.number(load, 0))
         )
-        if any(draft.text(field) for field in (Field.MASS, *WELLNESS)) or draft.red_flag:
+        if any(draft.text(field) for field in _SELDOM) or draft.red_flag:
             self.unfold()
+
+    def show_activities(self, text: str) -> None:
+        """Show which activities of the week are on record."""
+        self.activities.setText(text)
+        self.activities.setVisible(bool(text))
 
     def unfold(self) -> None:
         """Show what is asked seldom."""
@@ -145,7 +158,7 @@ class SessionFoot(QWidget):
 
     def go_to(self, field: Field) -> None:
         """Put the cursor into a field."""
-        if field in (Field.MASS, *WELLNESS):
+        if field in _SELDOM:
             self.unfold()
         self.fields[field].setFocus(Qt.FocusReason.TabFocusReason)
 
@@ -208,15 +221,39 @@ class SessionFoot(QWidget):
         for field in WELLNESS:
             flow.addWidget(_together(px(6), _word(field), self.fields[field]))
         flow.addWidget(Label(self.tr("1 bad, 5 good"), "small", "muted"))
+        flow.addWidget(self._activity())
+        flow.addWidget(self.activities)
         flow.addWidget(self.flag)
         self._seldom.hide()
         return self._seldom
+
+    def _activity(self) -> QWidget:
+        """Another activity of the day."""
+        name, minutes, effort = (self.fields[field] for field in ACTIVITY)
+        name.setPlaceholderText(self.tr("cycling, a match"))
+        return _together(
+            self._theme.px(6),
+            _word(Field.ACTIVITY),
+            name,
+            minutes,
+            Label(self.tr("min"), tone="muted"),
+            _word(Field.EFFORT),
+            effort,
+            Label(self.tr("of 10"), tone="muted"),
+        )
+
+    def _returned(self, field: Field) -> None:
+        if field is Field.ACTIVITY_EFFORT:
+            self.activity_typed.emit()
+        else:
+            self.fields[field].focusNextChild()
 
     def _connect(self) -> None:
         for field, edit in self.fields.items():
             edit.typed.connect(lambda text, f=field: self.typed.emit(f, text))
             edit.entered.connect(lambda f=field: self.entered.emit(f))
             edit.left.connect(lambda f=field: self.left.emit(f))
+            edit.returned.connect(lambda f=field: self._returned(f))
         self.flag.clicked.connect(self.red_flag)
         self.more.clicked.connect(self.toggle)
         self.save.clicked.connect(self.save_wanted)

@@ -10,8 +10,6 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QApplication,
-    QFrame,
-    QHBoxLayout,
     QStackedWidget,
     QVBoxLayout,
     QWidget,
@@ -20,32 +18,25 @@ from PySide6.QtWidgets import (
 from db.errors import StoreError
 from desktop.planning.outcomes import LineOutcome, after_saving
 from desktop.planning.past_effects import PastEffect
-from desktop.planning.session_days import (
-    due_next,
-    session_after,
-    session_before,
-    training_day_after,
-    training_day_before,
-)
+from desktop.planning.session_days import due_next
 from desktop.planning.session_draft import SessionDraft
 from desktop.training.position import Position
 from desktop.training.trainee import Trainee
-from views.blocks import Label
 from views.draft_keeper import DraftKeeper
 from views.effect_panel import EffectPanel
-from views.general_caution import red_flags
 from views.next_time import NextTime
 from views.outcome_foot import OutcomeFoot
 from views.record import MessageKind, Record
-from views.session_desk import Opened, SessionDesk
+from views.red_flag import RedFlagBanner
+from views.session_desk import Opened, SessionDesk, detail_text
 from views.session_heading import SessionHeading
 from views.session_keys import session_keys
 from views.session_page import SessionPage
-from views.session_texts import plan_text
 from views.session_typing import SessionTyping
+from views.session_way import SessionWay
 from views.theme import Theme
 from views.work_area import WorkArea
-from views.work_areas import DESK
+from views.work_areas import DESK, PAST
 
 DAY: Final = timedelta(days=1)
 
@@ -67,6 +58,7 @@ class SessionForm(WorkArea):
         self.page = SessionPage(theme, today)
         self.typing = SessionTyping(record, self.desk, theme, self.page)
         self.keeper = DraftKeeper(lambda: self._keep(at_work=True), self)
+        self.way = SessionWay(record)
         self.outcomes = NextTime(theme, today)
         self.effects = EffectPanel(record, theme, today)
         self.after = OutcomeFoot(theme)
@@ -177,17 +169,9 @@ class SessionForm(WorkArea):
         if opened is None:
             return
         draft = opened.draft
-        parts = [opened.history.trainee.name, plan_text(opened.plan)]
-        if opened.stored is not None:
-            parts.append(self.tr("recorded, changed") if opened.changed else self.tr("recorded"))
-        elif draft.lines and not opened.plan.slots:
-            parts.append(self.tr("not planned"))
         can_fill = any(line.asked for line in draft.lines) and not draft.red_flag
-        self.heading.show_day(
-            draft.day,
-            " \N{MIDDLE DOT} ".join(part for part in parts if part),
-            can_fill=can_fill and not self.showing_outcomes,
-        )
+        fillable = can_fill and not self.showing_outcomes
+        self.heading.show_day(draft.day, detail_text(opened), can_fill=fillable)
         self._flag.setVisible(draft.red_flag)
 
     def _typed(self, going_on: bool) -> None:
@@ -196,26 +180,6 @@ class SessionForm(WorkArea):
         self._say_heading()
 
     # Other days
-
-    def _step_training_day(self, after: bool) -> None:
-        opened = self.typing.opened
-        if opened is not None:
-            step = training_day_after if after else training_day_before
-            day = step(opened.history, self._day)
-            if day is None:
-                self.record.say(self.tr("There is no further training day."))
-            else:
-                self.open_day(day)
-
-    def _step_session(self, after: bool) -> None:
-        opened = self.typing.opened
-        if opened is not None:
-            step = session_after if after else session_before
-            session = step(opened.history, self._day, opened.draft.entry)
-            if session is None:
-                self.record.say(self.tr("No further session is on record."))
-            else:
-                self.open_day(session.day, session.id)
 
     def _another_session(self) -> None:
         """One more session on a day that has one."""
@@ -233,15 +197,26 @@ class SessionForm(WorkArea):
         opened = self.typing.opened
         if opened is None or self.showing_outcomes or not self.typing.ready():
             return
-        if opened.draft.day > self.today:
+        draft = opened.draft
+        if draft.day > self.today:
             self.heading.refuse(self.tr("This day has not come yet: today at the latest."))
+        elif draft.has_activity and draft.without_activity() == opened.untouched:
+            self._add_activity()
         elif opened.stored is not None and not opened.changed:
             self._effect = None
             self._show_outcomes()
-        elif opened.stored is None and opened.draft.blank:
+        elif opened.stored is None and draft.blank:
             self.record.say(self.tr("Nothing is typed yet."))
         else:
             self._say_effects(opened)
+
+    def _add_activity(self) -> None:
+        """Only another activity is typed, or is complete: the session goes on."""
+        self._busy = True
+        try:
+            self.typing.add_activity()
+        finally:
+            self._busy = False
 
     def _say_effects(self, opened: Opened) -> None:
         try:
@@ -326,16 +301,7 @@ class SessionForm(WorkArea):
     # Parts
 
     def _assemble(self) -> None:
-        self._flag = QFrame()
-        self._flag.setProperty("kind", "banner")
-        self._flag.setProperty("tone", "stop")
-        row = QHBoxLayout(self._flag)
-        stop = self.tr(
-            "Nothing is asked of this trainee until a licensed professional's clearance is "
-            "recorded with name and date."
-        )
-        row.addWidget(Label(f"{red_flags()} {stop}", tone="stop", wrap=True))
-        self._flag.hide()
+        self._flag = RedFlagBanner()
         self._above = QVBoxLayout()
         self._above.addWidget(self.heading)
         self._above.addWidget(self._flag)
@@ -359,12 +325,16 @@ class SessionForm(WorkArea):
 
     def _connect(self) -> None:
         self.heading.day_wanted.connect(self.open_day)
+        self.way.found.connect(self.open_day)
         self.heading.stepped.connect(lambda days: self.open_day(self._day + days * DAY))
         self.heading.all_as_asked.connect(lambda: self.typing.act("all as asked"))
         self.typing.changed.connect(self._typed)
         self.page.empty.add_wanted.connect(lambda: self._act("add"))
-        self.page.empty.next_wanted.connect(lambda: self._step_training_day(after=True))
+        self.page.empty.next_wanted.connect(
+            lambda: self.way.training_day(self.typing.opened, after=True)
+        )
         self.typing.foot.save_wanted.connect(self._save)
+        self.typing.foot.activity_typed.connect(self._add_activity)
         self.effects.agreed.connect(self._write)
         self.effects.given_up.connect(lambda: self.typing.begin(self.page.place))
         self.outcomes.override_wanted.connect(self._override)
@@ -390,10 +360,11 @@ class SessionForm(WorkArea):
             "Alt+Home": lambda: self.open_day(self.today),
             "Alt+PgUp": lambda: self.open_day(self._day - DAY),
             "Alt+PgDown": lambda: self.open_day(self._day + DAY),
-            "Ctrl+PgUp": lambda: self._step_training_day(after=False),
-            "Ctrl+PgDown": lambda: self._step_training_day(after=True),
-            "Ctrl+Shift+PgUp": lambda: self._step_session(after=False),
-            "Ctrl+Shift+PgDown": lambda: self._step_session(after=True),
+            "Ctrl+PgUp": lambda: self.way.training_day(self.typing.opened, after=False),
+            "Ctrl+PgDown": lambda: self.way.training_day(self.typing.opened, after=True),
+            "Ctrl+Shift+PgUp": lambda: self.way.session(self.typing.opened, after=False),
+            "Ctrl+Shift+PgDown": lambda: self.way.session(self.typing.opened, after=True),
+            "Ctrl+F": lambda: self.area_wanted.emit(PAST),
             "Ctrl+Shift+N": self._another_session,
             "Ctrl+Enter": self._enter,
         }

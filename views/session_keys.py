@@ -26,7 +26,7 @@ def session_keys() -> tuple[tuple[str, str], ...]:
         (translate("SessionKeys", "Other variation"), "F4"),
         (translate("SessionKeys", "Warm-up set"), "F5"),
         (translate("SessionKeys", "Note"), "F6"),
-        (translate("SessionKeys", "Body mass, wellness, red flag"), "F7"),
+        (translate("SessionKeys", "Body mass, wellness, other activity, red flag"), "F7"),
         (translate("SessionKeys", "Take typing back"), "Ctrl+Z"),
         (translate("SessionKeys", "Save; then next trainee"), "Ctrl+Return"),
         (translate("SessionKeys", "Go to a date"), "Ctrl+D"),
@@ -34,6 +34,7 @@ def session_keys() -> tuple[tuple[str, str], ...]:
         (translate("SessionKeys", "Next training day"), "Ctrl+PgDown"),
         (translate("SessionKeys", "Next session on record"), "Ctrl+Shift+PgDown"),
         (translate("SessionKeys", "Today"), "Alt+Home"),
+        (translate("SessionKeys", "Search the past"), "Ctrl+F"),
         (translate("SessionKeys", "One more session on this day"), "Ctrl+Shift+N"),
     )
     native = QKeySequence.SequenceFormat.NativeText

@@ -14,11 +14,11 @@ from PySide6.QtCore import QCoreApplication
 from desktop.planning.days import DayPlan, SlotPlan, WhyEmpty
 from desktop.planning.session_draft import Field, SetDraft
 from desktop.planning.typed_cells import CellKind, Row
-from desktop.planning.typed_session import Doubt
+from desktop.planning.typed_doubts import Doubt
 from desktop.training.exercises import LoadingKind
 from desktop.training.position import Position
 from desktop.training.quantities import InvalidQuantity, Unit
-from desktop.training.session import AskedSet, SetDone
+from desktop.training.session import Activity, AskedSet, SetDone
 from views import words
 from views.exercise_words import variation_name
 from views.number_fields import quantity_words
@@ -61,6 +61,9 @@ def field_word(field: Field) -> str:
         Field.SORENESS: translate("Session", "Soreness"),
         Field.STRESS: translate("Session", "Stress"),
         Field.MOTIVATION: translate("Session", "Motivation"),
+        Field.ACTIVITY: translate("Session", "Other activity"),
+        Field.ACTIVITY_MINUTES: translate("Session", "Minutes of the other activity"),
+        Field.ACTIVITY_EFFORT: translate("Session", "Effort of the other activity, 0 to 10"),
         Field.NOTE: translate("Session", "Note"),
     }[field]
 
@@ -73,6 +76,13 @@ def problem_text(wrong: InvalidQuantity) -> str:
         "no_help": translate("Session", "0 or more: help is typed for bodyweight only."),
         "other_unit": translate("Session", "Loads are in {unit} here: that is {value}."),
         "needs_done": translate("Session", "How many? Type 0 if none was clean."),
+        "needs_activity": translate("Session", "Which activity? Its minutes or effort are typed."),
+        "needs_minutes": translate(
+            "Session", "How many minutes? Name, minutes, effort: all three."
+        ),
+        "needs_effort": translate(
+            "Session", "How hard, 0 to 10? Name, minutes, effort: all three."
+        ),
         "needs_load": translate("Session", "Which load? None was asked."),
     }.get(wrong.code)
     return quantity_words(wrong) if text is None else text.format(**wrong.values)
@@ -195,6 +205,20 @@ def empty_text(plan: DayPlan) -> str:
             "and date.",
         ),
     }[plan.why_empty]
+
+
+def activities_text(activities: Sequence[Activity], today: date) -> str:
+    """Other activities on record: "Mon 16 Nov cycling 40 min, effort 5"."""
+    text = translate("Session", "{day} {name} {minutes}, effort {effort}")
+    return words.DOT.join(
+        text.format(
+            day=words.short_day(each.day, today),
+            name=each.name,
+            minutes=words.minutes(each.minutes),
+            effort=words.number(each.effort, 1),
+        )
+        for each in activities
+    )
 
 
 def pain_noted(sets: Sequence[SetDraft]) -> bool:

@@ -8,7 +8,8 @@ from PySide6.QtCore import QObject, Qt, Signal
 
 from desktop.planning.session_draft import Field, SessionDraft, SetDraft
 from desktop.planning.typed_cells import Row
-from desktop.planning.typed_session import CellPlace, Place, doubts, field_problem, problems
+from desktop.planning.typed_doubts import doubts
+from desktop.planning.typed_session import CellPlace, Place, field_problem, problems
 from desktop.training.exercises import Exercise
 from views.exercise_choice import ExerciseChoice
 from views.record import Record
@@ -72,6 +73,9 @@ class SessionTyping(QObject):
         wrong, doubtful = problems(self.draft), doubts(self.draft)
         if wrong:
             self._go_to(wrong[0].place)
+            if isinstance(wrong[0].place, Field):
+                field = self.foot.fields[wrong[0].place]
+                self.foot.callout.say(field, problem_text(wrong[0].wrong))
         elif doubtful:
             self._go_to(doubtful[0].place)
             self._ask_about(doubtful[0].place)
@@ -108,6 +112,7 @@ class SessionTyping(QObject):
         if self.opened is not None:
             self.page.show_opened(self.opened)
             self.foot.begin(self.opened.draft)
+            self.foot.show_activities(self._desk.activities_of_week(self.opened))
 
     def _typed(self, place: CellPlace, text: str) -> None:
         if self.draft is not None:
@@ -141,6 +146,15 @@ class SessionTyping(QObject):
         self.changed.emit(False)
         if place is not None:
             self.page.go_to(place)
+
+    def add_activity(self) -> None:
+        """Put another activity on record, where it is complete; the session goes on."""
+        if self.opened is None or self.draft is None or not self.ready():
+            return
+        if self.draft.has_activity and self._desk.add_activity(self.opened):
+            self._change(self.draft.without_activity())
+            self.foot.show_activities(self._desk.activities_of_week(self.opened))
+        self.foot.go_to(Field.ACTIVITY)
 
     # Keys in cells
 

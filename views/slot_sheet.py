@@ -10,11 +10,11 @@ from PySide6.QtWidgets import QGridLayout, QSizePolicy, QWidget
 
 from desktop.planning.session_draft import LineDraft, SessionDraft
 from desktop.planning.typed_cells import Row, load_text
+from desktop.planning.typed_doubts import doubt_at
 from desktop.planning.typed_session import (
     CellPlace,
     amount_difference,
     cell_problem,
-    doubt_at,
     load_difference,
     load_when_blank,
 )

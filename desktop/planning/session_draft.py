@@ -29,10 +29,14 @@ class Field(StrEnum):
     SORENESS = "soreness"
     STRESS = "stress"
     MOTIVATION = "motivation"
+    ACTIVITY = "activity"
+    ACTIVITY_MINUTES = "activity_minutes"
+    ACTIVITY_EFFORT = "activity_effort"
     NOTE = "note"
 
 
 WELLNESS: Final = (Field.SLEEP, Field.SORENESS, Field.STRESS, Field.MOTIVATION)
+ACTIVITY: Final = (Field.ACTIVITY, Field.ACTIVITY_MINUTES, Field.ACTIVITY_EFFORT)
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,7 +112,8 @@ class LineDraft:
 class SessionDraft:
     """A session as typed so far, planned or not, new or opened again (``session_id``).
 
-    ``mark`` is the decimal mark that texts are made with; both are read.
+    ``mark`` is the decimal mark that texts are made with; both are read. The activity is another
+    one of the day, such as cycling to work.
     """
 
     trainee_id: int
@@ -123,6 +128,9 @@ class SessionDraft:
     soreness: str = ""
     stress: str = ""
     motivation: str = ""
+    activity: str = ""
+    activity_minutes: str = ""
+    activity_effort: str = ""
     note: str = ""
     red_flag: bool = False
     program_id: int | None = None
@@ -135,8 +143,18 @@ class SessionDraft:
     @property
     def blank(self) -> bool:
         """Whether nothing is typed at all."""
-        texts = any(self.text(field).strip() for field in Field)
+        return self.untrained and not self.has_activity
+
+    @property
+    def untrained(self) -> bool:
+        """Whether nothing is typed but another activity."""
+        texts = any(self.text(field).strip() for field in Field if field not in ACTIVITY)
         return not (texts or self.red_flag) and all(line.blank for line in self.lines)
+
+    @property
+    def has_activity(self) -> bool:
+        """Whether anything of another activity is typed."""
+        return any(self.text(field).strip() for field in ACTIVITY)
 
     def text(self, field: Field) -> str:
         """The text of one of the session's own fields."""
@@ -261,8 +279,18 @@ class SessionDraft:
                 return replace(self, stress=text)
             case Field.MOTIVATION:
                 return replace(self, motivation=text)
+            case Field.ACTIVITY:
+                return replace(self, activity=text)
+            case Field.ACTIVITY_MINUTES:
+                return replace(self, activity_minutes=text)
+            case Field.ACTIVITY_EFFORT:
+                return replace(self, activity_effort=text)
             case Field.NOTE:
                 return replace(self, note=text)
+
+    def without_activity(self) -> SessionDraft:
+        """Nothing of another activity is typed any more."""
+        return replace(self, activity="", activity_minutes="", activity_effort="")
 
     def with_red_flag(self, raised: bool) -> SessionDraft:
         """Chest pain, fainting, sudden severe pain or numbness: yes or no."""

@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from typing import Final
 
 from desktop.planning.session_draft import (
+    ACTIVITY,
     WELLNESS,
     Field,
     LineDraft,
@@ -28,15 +29,11 @@ from desktop.planning.typed_cells import (
     read_whole,
 )
 from desktop.training.quantities import InvalidQuantity, same_load
-from desktop.training.session import LineDone, Session, SetDone, Wellness
+from desktop.training.session import Activity, LineDone, Session, SetDone, Wellness
 
 MOST_MINUTES: Final = 600
-DOUBTFUL_FACTOR: Final = 2
-"""A load this many times what was asked is asked about: a slip of a decimal mark is ten times."""
-DOUBTFUL_BEYOND: Final = 10
-"""So many repetitions (tenths of a minute held: seconds) above twice the asked are asked about."""
-DOUBTFUL_HELP_G: Final = 100_000
-
+MOST_DAY: Final = 1_440
+"""Minutes of another activity: a day at most."""
 LineKey = tuple[str, str]
 
 
@@ -58,15 +55,6 @@ class Problem:
 
     place: Place
     wrong: InvalidQuantity
-
-
-@dataclass(frozen=True, slots=True)
-class Doubt:
-    """A value that can be, but is far from what was asked: grams, repetitions or seconds."""
-
-    place: CellPlace
-    value: int
-    asked: int
 
 
 class NotReady(ValueError):
@@ -103,32 +91,9 @@ def problems(draft: SessionDraft) -> tuple[Problem, ...]:
     """Everything that cannot be taken, in the order of the form."""
     found: list[tuple[Place, InvalidQuantity | None]] = [
         *((place, cell_problem(draft, place)) for place in cell_places(draft)),
-        *((field, field_problem(draft, field)) for field in Field),
+        *((field, field_problem(draft, field) or _missing(draft, field)) for field in Field),
     ]
     return tuple(Problem(place, wrong) for place, wrong in found if wrong is not None)
-
-
-def doubt_at(draft: SessionDraft, place: CellPlace) -> Doubt | None:
-    """What is doubtful in one cell, unless the coach said that it is meant."""
-    line = draft.lines[place.line]
-    each = line.sets[place.index]
-    if each.sure or each.as_stored or cell_problem(draft, place) is not None:
-        return None
-    if place.row is Row.LOAD and each.load.strip():
-        return _load_doubt(line, place)
-    if place.row is Row.DONE and each.done.strip():
-        asked = asked_amount(each.asked)
-        most = max(read_amount(each.done, line.kind))
-        beyond = DOUBTFUL_BEYOND * (6 if line.kind.hold else 1)
-        if asked is not None and most > DOUBTFUL_FACTOR * asked + beyond:
-            return Doubt(place, most, asked)
-    return None
-
-
-def doubts(draft: SessionDraft) -> tuple[Doubt, ...]:
-    """Everything that is doubtful, in the order of the form."""
-    found = (doubt_at(draft, place) for place in cell_places(draft))
-    return tuple(each for each in found if each is not None)
 
 
 def cell_places(draft: SessionDraft) -> Iterator[CellPlace]:
@@ -229,6 +194,23 @@ def training_load(draft: SessionDraft) -> float | None:
     except InvalidQuantity:
         return None
     return None if effort is None or minutes is None else effort * minutes
+
+
+def typed_activity(draft: SessionDraft) -> Activity | None:
+    """The other activity typed; None where none is. Raises NotReady while part of it is missing
+    or cannot be taken.
+    """
+    if not draft.has_activity:
+        return None
+    wrong = [field_problem(draft, field) or _missing(draft, field) for field in ACTIVITY]
+    if any(wrong):
+        raise NotReady(f"the activity is not complete: {next(each for each in wrong if each)}")
+    minutes = read_whole(draft.activity_minutes, 1, MOST_DAY)
+    effort = read_number(draft.activity_effort, 0, 10)
+    assert minutes is not None
+    assert effort is not None
+    name = " ".join(draft.activity.split())
+    return Activity(draft.trainee_id, draft.day, name, minutes, effort)
 
 
 def session_of(draft: SessionDraft, line_ids: Mapping[LineKey, int]) -> Session:
@@ -343,16 +325,14 @@ def _as_it_was(each: SetDraft, at: int, sides: int) -> SetDone:
     return replace(kept, side="" if len(each.was) == 2 else kept.side)
 
 
-def _load_doubt(line: LineDraft, place: CellPlace) -> Doubt | None:
-    heaviest = max(loads_of(line, place.index), key=abs)
-    asked = load_when_blank(line, place.index)
-    if asked is None or heaviest == asked:
+def _missing(draft: SessionDraft, field: Field) -> InvalidQuantity | None:
+    """What is missing of another activity, of which something is typed."""
+    if field not in ACTIVITY or draft.text(field).strip() or not draft.has_activity:
         return None
-    if heaviest < 0:
-        return Doubt(place, heaviest, asked) if heaviest < -DOUBTFUL_HELP_G else None
-    if asked <= 0:
-        return Doubt(place, heaviest, asked) if heaviest > DOUBTFUL_HELP_G else None
-    return Doubt(place, heaviest, asked) if heaviest >= DOUBTFUL_FACTOR * asked else None
+    code = {Field.ACTIVITY: "needs_activity", Field.ACTIVITY_MINUTES: "needs_minutes"}
+    return InvalidQuantity(
+        "name, minutes and effort belong together", code.get(field, "needs_effort")
+    )
 
 
 def _read_field(draft: SessionDraft, field: Field) -> object:
@@ -364,7 +344,11 @@ def _read_field(draft: SessionDraft, field: Field) -> object:
             return read_whole(text, 0, MOST_MINUTES)
         case Field.MASS:
             return read_mass(text, draft.unit)
-        case Field.NOTE:
+        case Field.ACTIVITY_MINUTES:
+            return read_whole(text, 1, MOST_DAY)
+        case Field.ACTIVITY_EFFORT:
+            return read_number(text, 0, 10)
+        case Field.NOTE | Field.ACTIVITY:
             return text
         case _:
             return read_whole(text, 1, 5)
