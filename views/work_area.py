@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal
@@ -72,6 +73,9 @@ class WorkArea(QWidget):
 
     def take_up(self, caution: Caution) -> None:
         """Put the cursor on what can be done about a caution, where the area can."""
+
+    def open_file(self, path: Path) -> None:
+        """Open a file that was dropped on the window, where the area can."""
 
     def keys(self) -> Sequence[tuple[str, str]]:
         """What keys do here, for the keyboard map: (what it does, the key)."""

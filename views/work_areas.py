@@ -41,6 +41,7 @@ PROGRESS: Final = "progress"
 LOAD: Final = "load"
 SHEET: Final = "sheet"
 TRAINEE: Final = "trainee"
+IMPORT: Final = "import"
 
 WORK_AREAS: Final = (
     WorkAreaEntry(DESK, "views.desk_overview", "DeskOverview", needs_trainee=False),
@@ -51,7 +52,11 @@ WORK_AREAS: Final = (
     WorkAreaEntry(LOAD, "views.load_area", "LoadArea"),
     WorkAreaEntry(PAST, "views.past_area", "PastArea"),
     WorkAreaEntry(TRAINEE, "views.trainee_form", "TraineeForm", needs_trainee=False),
+    WorkAreaEntry(IMPORT, "views.import_area", "ImportArea", needs_trainee=False),
 )
+
+UNNUMBERED: Final = frozenset({TRAINEE, IMPORT})
+"""Areas that stand in another menu than View."""
 
 
 def area_word(key: str) -> str:
@@ -65,4 +70,5 @@ def area_word(key: str) -> str:
         LOAD: translate("WorkAreas", "&Week and load"),
         PAST: translate("WorkAreas", "P&ast"),
         TRAINEE: translate("WorkAreas", "&Trainee"),
+        IMPORT: translate("WorkAreas", "&Import"),
     }[key]

@@ -31,15 +31,24 @@ def take_program(repository: Repository, program: Program) -> Arrival:
     """Add a program read from a file. One of the same name and content is left as it is; of the
     same name and other content, or with exercises that are not there, it raises CannotTake.
     """
+    if check_program(repository, program):
+        return Arrival(Changes(), there=(program.name,))
+    return Arrival(repository.save(program), new=(program.name,))
+
+
+def check_program(repository: Repository, program: Program) -> bool:
+    """Whether a program read from a file is there already. Raises CannotTake where it cannot be
+    taken.
+    """
     known = {exercise.key for exercise in repository.exercises(retired=True)}
     strange = [key for key in exercises_of(program) if key not in known]
     if strange:
         raise CannotTake(f"{program.name}: there is no exercise {', '.join(map(repr, strange))}")
     there = repository.program_named(program.name)
     if there is None:
-        return Arrival(repository.save(program), new=(program.name,))
+        return False
     if replace(there, id=None, revision=0) == replace(program, id=None, revision=0):
-        return Arrival(Changes(), there=(program.name,))
+        return True
     raise CannotTake(
         f"there is another program called {program.name!r} already; rename one of the two"
     )
@@ -49,23 +58,33 @@ def take_trainees(repository: Repository, content: TraineesFile) -> Arrival:
     """Add the trainees of a file with all that it says of them, in one transaction. Those whose
     name is there already are left as they are. Raises CannotTake, CannotAssign and StoreError.
     """
-    known = {trainee.name for trainee in repository.trainees(archived=True)}
-    new = [one for one in content.trainees if one.trainee.name not in known]
-    exercises = {exercise.key for exercise in repository.exercises(retired=True)}
+    new = check_trainees(repository, content)
     programs = {one.name: one.id for one in repository.programs() if one.id is not None}
     saved: list[Changes] = []
     with repository.transaction():
         for one in new:
-            _check(one, exercises, programs)
             saved += _take(repository, one, programs)
     return Arrival(
         _joined(saved),
         new=tuple(one.trainee.name for one in new),
-        there=tuple(o.trainee.name for o in content.trainees if o.trainee.name in known),
+        there=tuple(one.trainee.name for one in content.trainees if one not in new),
     )
 
 
-def _check(one: TraineeFile, exercises: set[str], programs: Mapping[str, int]) -> None:
+def check_trainees(repository: Repository, content: TraineesFile) -> tuple[TraineeFile, ...]:
+    """Those of a file who are not there yet. Raises CannotTake where one of them refers to an
+    exercise or a program that is not there.
+    """
+    known = {trainee.name for trainee in repository.trainees(archived=True)}
+    new = tuple(one for one in content.trainees if one.trainee.name not in known)
+    exercises = {exercise.key for exercise in repository.exercises(retired=True)}
+    programs = {program.name for program in repository.programs()}
+    for one in new:
+        _check(one, exercises, programs)
+    return new
+
+
+def _check(one: TraineeFile, exercises: set[str], programs: set[str]) -> None:
     wanted = [line.exercise for line in one.lines] + [goal.exercise for goal in one.goals]
     for exercise in wanted:
         if exercise not in exercises:

@@ -15,9 +15,10 @@ from pathlib import Path
 from typing import Final
 
 from db.json_files import InvalidFile
-from db.log_files import LogPreview, UnreadableLog, decode, reading_log
-from db.log_names import folded
+from db.log_files import UnreadableLog, decode, reading_log
+from db.log_names import folded as folded
 from db.log_rows import COLUMNS, PROBLEM_COLUMN
+from db.log_rows import LogRow as LogRow
 from db.program_files import SCHEMA as PROGRAM_SCHEMA
 from db.program_files import read_program
 from db.repository import Repository
@@ -45,7 +46,8 @@ class ArrivingTable:
     """A table that came in. ``own``: a training log as documented, whose columns are known.
 
     ``columns`` are its heading and lines, ``mapping`` how they are read (of an own log only unit,
-    order of dates and names count), ``kept`` the coach's mappings for files with this heading.
+    order of dates and names count), ``guess`` what was guessed, ``kept`` the
+    coach's mappings for files with this heading.
     """
 
     path: Path
@@ -54,6 +56,7 @@ class ArrivingTable:
     mapping: TableMapping
     own: bool = False
     kept: tuple[TableMapping, ...] = ()
+    guess: TableMapping = TableMapping()
 
 
 Arriving = ArrivingTable | Program | TraineesFile
@@ -88,7 +91,9 @@ def opening(
     )
     columns, mapping = guessed(table, known, unit)
     kept = fitting(repository.coach_settings().tables, columns.headers)
-    return ArrivingTable(path, table, columns, kept[0] if kept else mapping, kept=kept)
+    return ArrivingTable(
+        path, table, columns, kept[0] if kept else mapping, kept=kept, guess=mapping
+    )
 
 
 def _json(path: Path, start: bytes) -> Arriving:
@@ -138,8 +143,3 @@ def with_kept(tables: Sequence[TableMapping], mapping: TableMapping) -> tuple[Ta
     """The kept mappings with ``mapping`` as the newest; one of the same name goes."""
     others = [each for each in tables if folded(each.name) != folded(mapping.name)]
     return (*others[-(MOST_KEPT - 1) :], mapping)
-
-
-def heading_of(preview: LogPreview) -> tuple[str, ...]:
-    """The names of the columns as the file writes them."""
-    return preview.heading

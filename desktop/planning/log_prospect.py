@@ -18,7 +18,7 @@ from db.tables import hand_back
 from desktop.planning.exercise_search import find_exercises
 from desktop.planning.table_import import BODY, NO_LOAD, MappedTable
 from desktop.training.exercises import Exercise, LoadingKind
-from desktop.training.table_mapping import LEAVE_OUT
+from desktop.training.table_mapping import LEAVE_OUT as LEAVE_OUT
 
 _UNLOADED: Final = (LoadingKind.BODYWEIGHT, LoadingKind.BAND)
 _MOST_NEAR: Final = 3
@@ -214,8 +214,12 @@ class _Names:
     def __init__(self, repository: Repository, decisions: Decisions) -> None:
         self.answers = {name: meant for name, meant in decisions.names if meant != LEAVE_OUT}
         self._said = {folded(name): meant for name, meant in decisions.names}
-        found = (*repository.exercises(retired=True), *decisions.new_exercises)
-        self._active = tuple(one for one in found if not one.retired)
+        stored = repository.exercises(retired=True)
+        found = (*stored, *decisions.new_exercises)
+        self._active = tuple(one for one in stored if not one.retired)
+        self._stored = {
+            folded(name) for one in stored for name in (one.key, one.name, *one.other_names)
+        }
         self._exercises: dict[str, Exercise] = {}
         for names in (lambda e: (e.key, e.name), lambda e: e.other_names):
             for exercise in found:
@@ -248,7 +252,7 @@ class _Names:
         for row in rows:
             if row.trainee and folded(row.trainee) not in self._trainees:
                 counts["trainee", row.trainee].add(row.line)
-            if row.exercise and folded(row.exercise) not in self._exercises:
+            if row.exercise and folded(row.exercise) not in self._stored:
                 counts["exercise", row.exercise].add(row.line)
         return tuple(
             self._question(kind, name, len(lines), name if name in added else "")

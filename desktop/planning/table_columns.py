@@ -8,7 +8,7 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 from db.log_names import folded
@@ -314,3 +314,12 @@ def fitting(mappings: Sequence[TableMapping], headers: Sequence[str]) -> tuple[T
     return tuple(
         each for each in reversed(mappings) if [folded(name) for name in each.headers] == wanted
     )
+
+
+def with_role(mapping: TableMapping, place: int, role: Role) -> TableMapping:
+    """The mapping with another role for a column; one that may stand once leaves its old column."""
+    roles = [
+        Role.NOTHING if each is role and role not in SEVERAL else each for each in mapping.roles
+    ]
+    roles[place] = role
+    return replace(mapping, roles=tuple(roles))
