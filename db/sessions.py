@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 from datetime import UTC, date, datetime
 from typing import Any
@@ -34,7 +34,7 @@ _FELT = frozenset({"sleep", "soreness", "stress", "motivation"})
 _ASKED = tuple[
     tuple[int, int | None, int | None, str | None, int | None, float | None, bool, int | None], ...
 ]
-_SET_COLUMNS = "load_g, reps, seconds, variation, rir, tempo_s, warm_up, pain, side, note"
+SET_COLUMNS = "load_g, reps, seconds, variation, rir, tempo_s, warm_up, pain, side, note"
 
 
 class SessionShelf(Shelf[Session]):
@@ -118,7 +118,7 @@ class SessionShelf(Shelf[Session]):
         )
         database.execute_many(
             "INSERT INTO set_done (session_id, line_place, place, line_id, exercise, day,"
-            f" {_SET_COLUMNS}) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+            f" {SET_COLUMNS}) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
             sets,
         )
 
@@ -167,7 +167,7 @@ def _lines_where(
     database: Database, condition: str, parameters: Sequence[object]
 ) -> dict[int, list[LineDone]]:
     sets = _sets_where(database, condition, parameters)
-    asked = _AskedSets()
+    asked = AskedSets()
     lines: dict[int, list[LineDone]] = {}
     for row in database.stream(
         f"SELECT l.session_id, l.place, {_of('l', _LINE_COLUMNS)} FROM session s"
@@ -186,15 +186,22 @@ def _lines_where(
 def _sets_where(
     database: Database, condition: str, parameters: Sequence[object]
 ) -> dict[tuple[int, int], list[SetDone]]:
+    return gathered(
+        database.stream(
+            f"SELECT d.session_id, d.line_place, {_of('d', SET_COLUMNS)} FROM session s"
+            f" JOIN set_done d ON d.session_id = s.id WHERE {condition}"
+            " ORDER BY s.day, s.entry, s.id, d.line_place, d.place",
+            parameters,
+        )
+    )
+
+
+def gathered(rows: Iterable[tuple[Any, ...]]) -> dict[tuple[int, int], list[SetDone]]:
+    """Sets by session and place of the line, from rows of both and `SET_COLUMNS`."""
     # The same set comes again and again in a training record: it is made once and shared.
     known: dict[tuple[Any, ...], SetDone] = {}
     sets: dict[tuple[int, int], list[SetDone]] = {}
-    for row in database.stream(
-        f"SELECT d.session_id, d.line_place, {_of('d', _SET_COLUMNS)} FROM session s"
-        f" JOIN set_done d ON d.session_id = s.id WHERE {condition}"
-        " ORDER BY s.day, s.entry, s.id, d.line_place, d.place",
-        parameters,
-    ):
+    for row in rows:
         values = row[2:]
         done = known.get(values)
         if done is None:
@@ -207,7 +214,7 @@ def _sets_where(
     return sets
 
 
-class _AskedSets(dict[str, tuple[AskedSet, ...]]):
+class AskedSets(dict[str, tuple[AskedSet, ...]]):
     """What was asked, by its text: the same text is read once."""
 
     def __missing__(self, text: str) -> tuple[AskedSet, ...]:

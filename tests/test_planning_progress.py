@@ -8,12 +8,14 @@ from pathlib import Path
 
 import pytest
 
+from desktop.planning.history import read_history
 from desktop.planning.marks import MarkKind
 from desktop.planning.progress import (
     LineProgress,
     best_of,
     estimate_by,
     progress,
+    progress_of,
     week_of,
 )
 from desktop.training.coach import CoachSettings
@@ -62,6 +64,20 @@ def test_no_estimate_is_made_of_many_repetitions_or_no_load() -> None:
     assert estimate_by(60_000, 16, None, "") is None
     assert estimate_by(0, 5, 2, "") is None
     assert estimate_by(60_000, 5, None, "wathan") is not None
+
+
+def test_reading_one_line_alone_gives_the_same_chart(room: Room) -> None:
+    room.train_weeks(5)
+    room.train(MONDAY + 5 * WEEK, lambda asked: replace(as_asked(asked), pain=2))
+    room.save(BodyMass(room.trainee_id, MONDAY + 2 * WEEK, 72_000))
+    today = MONDAY + 6 * WEEK
+    history = read_history(room.repository, room.trainee_id)
+    for line in history.lines:
+        assert line.id is not None
+        alone = progress(room.repository, line.id, today)
+        whole = progress_of(history, line, today)
+        for part in ("points", "best_sets", "weeks", "marks", "goals", "statement", "scale"):
+            assert getattr(alone, part) == getattr(whole, part), (line.exercise, part)
 
 
 def test_few_points_make_no_trend_and_four_over_two_weeks_do(room: Room) -> None:

@@ -18,6 +18,7 @@ from pytestqt.qtbot import QtBot
 
 from db.database import Database
 from desktop.planning.history import read_history
+from desktop.planning.line_history import read_about
 from desktop.planning.progress import GoalLine, LineProgress, Statement, progress, progress_of
 from desktop.planning.progress_export import COLUMNS, write_progress
 from desktop.planning.trained_lines import trained_lines
@@ -226,8 +227,8 @@ def test_the_legend_explains_what_is_to_be_seen_and_nothing_else(scene: Scene) -
 
 
 def test_the_line_trained_last_is_shown_first(area: ProgressArea, scene: Scene) -> None:
-    history = read_history(scene.repository, scene.trainee_id)
-    lasts = [one.last for one in trained_lines(history, TODAY)]
+    about = read_about(scene.repository, scene.trainee_id)
+    lasts = [one.last for one in trained_lines(scene.repository, about, TODAY)]
     assert lasts == sorted(lasts, key=lambda day: day or FIRST, reverse=True)
     assert area.lines.currentText() == "Bench press"
     assert [area.lines.itemText(place) for place in range(area.lines.count())] == [

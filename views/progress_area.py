@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date
+from functools import partial
 from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QLocale, Qt, QTimer, Signal
@@ -14,10 +15,11 @@ from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from db.errors import StoreError
-from desktop.planning.history import History, read_history
+from desktop.planning.history import History
+from desktop.planning.line_history import read_about, with_line
 from desktop.planning.progress import LineProgress, progress_of
 from desktop.planning.progress_export import write_progress
-from desktop.planning.trained_lines import TrainedLine, trained_lines
+from desktop.planning.trained_lines import TrainedLine, line_name, trained_lines
 from desktop.training.exercises import LoadingKind
 from views import words
 from views.blocks import Block, Label, MainButton, Page, WordButton
@@ -51,7 +53,7 @@ class ProgressArea(WorkArea):
         self.week_starts = QLocale().firstDayOfWeek().value - 1
         self.block: ChartBlock | None = None
         self.progress: LineProgress | None = None
-        self._history: History | None = None
+        self._about: History | None = None
         self._lines: tuple[TrainedLine, ...] = ()
         self._wanted: dict[int, int] = {}
         self._measure: dict[int, str] = {}
@@ -126,37 +128,42 @@ class ProgressArea(WorkArea):
         if self.trainee_id is None:
             return
         try:
-            self._history = read_history(self.record.repository, self.trainee_id)
+            self._about = read_about(self.record.repository, self.trainee_id)
+            self._lines = trained_lines(self.record.repository, self._about, self.today)
         except StoreError as error:
             self.record.reported(error)
             return
-        self._lines = trained_lines(self._history, self.today)
-        trained = any(one.sessions for one in self._lines)
+        trained = any(one.last for one in self._lines)
         self.beginning.setVisible(not trained)
         self._shown.setVisible(trained)
         if not trained:
             self.progress = None
-            self.beginning.say(self._history.trainee.name, planned=bool(self._lines))
+            self.beginning.say(self._about.trainee.name, planned=bool(self._lines))
             return
         self.lines.show_lines(
-            [one for one in self._lines if one.sessions],
+            [one for one in self._lines if one.last],
             self._line_wanted(),
-            self.record.line_names(self.trainee_id),
+            partial(line_name, self._about),
             self.today,
         )
         self._show_line()
 
     def _line_wanted(self) -> int | None:
         """The line looked at before, else the one trained last."""
-        ids = [one.line.id for one in self._lines if one.sessions]
+        ids = [one.line.id for one in self._lines if one.last]
         wanted = self._wanted.get(self.trainee_id or 0)
         return wanted if wanted in ids else ids[0]
 
     def _show_line(self) -> None:
-        history, line_id = self._history, self.lines.line_id
-        if history is None or line_id is None:
+        about, line_id = self._about, self.lines.line_id
+        if about is None or line_id is None:
             return
-        line = history.line(line_id)
+        line = about.line(line_id)
+        try:
+            history = with_line(self.record.repository, about, line, self.today)
+        except StoreError as error:
+            self.record.reported(error)
+            return
         self.progress = progress_of(history, line, self.today, self.week_starts)
         self.statement.setText(statement_text(self.progress, history.trainee.unit))
         self._offer_measures()
@@ -184,11 +191,11 @@ class ProgressArea(WorkArea):
 
     def draw(self) -> None:
         """Draw the line and measure chosen; the first time, fetch the chart library."""
-        if self.progress is None or self._history is None:
+        if self.progress is None or self._about is None:
             return
         block = self.block or self._build_block()
         before = block.session_id
-        series = series_of(self.progress, self._shown_measure(), self._history.trainee.unit)
+        series = series_of(self.progress, self._shown_measure(), self._about.trainee.unit)
         block.show_series(series, self._names(), SPANS[self.spans.code])
         if before is not None:
             block.choose_session(before)
@@ -239,8 +246,8 @@ class ProgressArea(WorkArea):
         return measure_detail(series.shown, bodyweight=series.bodyweight)
 
     def _say_detail(self, series: Series) -> None:
-        assert self._history is not None
-        parts = [self._history.trainee.name, self._detail(series)]
+        assert self._about is not None
+        parts = [self._about.trainee.name, self._detail(series)]
         self.detail.say(words.DOT.join(parts))
 
     def _sentence(self) -> str:
@@ -271,7 +278,7 @@ class ProgressArea(WorkArea):
     def what_to_save(self) -> Saved:
         from views.progress_picture import Picture
 
-        progress, history, block = self.progress, self._history, self.block
+        progress, history, block = self.progress, self._about, self.block
         series = block.chart.series if block is not None else None
         if progress is None or history is None or block is None or series is None:
             raise RuntimeError("there is no chart to save yet")

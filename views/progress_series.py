@@ -326,7 +326,18 @@ def _used(progress: LineProgress) -> tuple[str, ...]:
 def _band(curve: Curve | None, factor: float) -> Band | None:
     if curve is None:
         return None
-    return Band(curve.days, curve.level_g * factor, curve.low_g * factor, curve.high_g * factor)
+    kept = _kept(curve.days)
+    lines = (line[kept] * factor for line in (curve.level_g, curve.low_g, curve.high_g))
+    return Band(curve.days[kept], *lines)
+
+
+def _kept(days: Floats) -> NDArray[np.intp]:
+    """The places of a smooth curve that are drawn: all of the last year, one a week before it:
+    ten years drawn by days would take as long as all the rest.
+    """
+    lately = int(np.searchsorted(days, days[-1] - 366))
+    _, first = np.unique(days[:lately] // 7, return_index=True)
+    return np.concatenate([first, np.arange(lately, days.size)])
 
 
 def _goals(

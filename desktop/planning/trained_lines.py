@@ -5,29 +5,34 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
+from db.line_parts import last_trained
+from db.repository import Repository
 from desktop.planning.history import History
-from desktop.planning.surroundings import trained_parts
 from desktop.training.program import Line
 
 
 @dataclass(frozen=True, slots=True)
 class TrainedLine:
-    """A line, the day it was last trained on (None: never) and in how many sessions."""
+    """A line, and the day it was last trained on (None: never)."""
 
     line: Line
     last: date | None
-    sessions: int
 
 
-def trained_lines(history: History, today: date) -> tuple[TrainedLine, ...]:
+def trained_lines(repository: Repository, about: History, today: date) -> tuple[TrainedLine, ...]:
     """The lines of a trainee up to ``today``, most recently trained first, then by name; lines
-    never trained last.
+    never trained last. Looks up one day for each, however long the record is.
     """
-    found = [_trained(history, line, today) for line in history.lines]
-    by_name = sorted(found, key=lambda one: (history.exercise_of(one.line).name, one.line.name))
+    exercises = {line.id: line.exercise for line in about.lines if line.id is not None}
+    days = last_trained(repository.database, exercises, today)
+    found = [TrainedLine(line, days.get(line.id or 0)) for line in about.lines]
+    by_name = sorted(found, key=lambda one: (about.exercise_of(one.line).name, one.line.name))
     return tuple(sorted(by_name, key=lambda one: one.last or date.min, reverse=True))
 
 
-def _trained(history: History, line: Line, today: date) -> TrainedLine:
-    days = [session.day for session, _ in trained_parts(history, line) if session.day <= today]
-    return TrainedLine(line, max(days, default=None), len(days))
+def line_name(about: History, line_id: int | None) -> str:
+    """A line in words: "Back squat", "Back squat, heavy"; "" for None."""
+    if line_id is None:
+        return ""
+    line = about.line(line_id)
+    return ", ".join(part for part in (about.exercise_of(line).name, line.name) if part)

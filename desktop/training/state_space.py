@@ -135,7 +135,7 @@ def average_process(
     wanders, and ten years then cost what five hundred points cost.
     """
     weeks = _by_week(days, values, variances)
-    fits = [filter_forward(*weeks, process, slope_prior_variance)[1] for process in candidates]
+    fits = [_log_likelihood(*weeks, process, slope_prior_variance) for process in candidates]
     best = max(fits)
     weights = [math.exp(fit - best) for fit in fits]
     whole = sum(weights)
@@ -144,6 +144,40 @@ def average_process(
         sum(weight * process.level_variance for weight, process in pairs) / whole,
         sum(weight * process.slope_variance for weight, process in pairs) / whole,
     )
+
+
+def _log_likelihood(
+    days: Sequence[float],
+    values: Sequence[float],
+    variances: Sequence[float],
+    process: Process,
+    slope_prior_variance: float,
+) -> float:
+    """The log-likelihood of `filter_forward`, without keeping its states: half the time."""
+    level_variance, slope_variance = process.level_variance, process.slope_variance
+    level, slope, before = values[0], 0.0, days[0]
+    p, c, s = variances[0], 0.0, slope_prior_variance
+    twice, log = 0.0, math.log
+    for index in range(1, len(days)):
+        day = days[index]
+        gap = day - before
+        before = day
+        noise = slope_variance * gap
+        level += gap * slope
+        p += gap * (2 * c + gap * s) + level_variance * gap + noise * gap * gap / 3
+        c += gap * s + noise * gap / 2
+        s += noise
+        total = p + variances[index]
+        error = values[index] - level
+        twice += log(total) + error * error / total
+        slope_gain = c / total
+        level += p / total * error
+        slope += slope_gain * error
+        s -= slope_gain * c
+        kept = variances[index] / total
+        c *= kept
+        p *= kept
+    return -twice / 2
 
 
 def merge(
@@ -159,6 +193,11 @@ def merge(
     starts = [0, *(i for i, (a, b) in enumerate(pairwise(keys), 1) if a != b), len(keys)]
     merged: tuple[list[float], list[float], list[float]] = ([], [], [])
     for start, end in pairwise(starts):
+        if end - start == 1:
+            merged[0].append(days[start])
+            merged[1].append(values[start])
+            merged[2].append(variances[start])
+            continue
         weights = [1 / variance for variance in variances[start:end]]
         whole = sum(weights)
         first = days[start]

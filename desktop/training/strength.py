@@ -13,6 +13,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from functools import lru_cache
 from numbers import Real
 from types import MappingProxyType
 from typing import Final
@@ -262,6 +263,7 @@ def _called_rir_sd(rir: float) -> float:
     return 2.46 + (2.92 - 2.46) * (rir - 3) / 2
 
 
+@lru_cache(maxsize=256)  # half repetitions up to 20 come up again in every session of years
 def _disagreement(to_failure: float) -> float:
     logs = [math.log(equation.multiplier(to_failure)) for equation in EQUATIONS.values()]
     mean = sum(logs) / len(logs)

@@ -58,7 +58,9 @@ def one_for_years(path: Path, years: int, per_week: int = 3) -> Path:
 def _program(weeks: int) -> Program:
     slots = tuple(Slot(key, RULE, Position(60_000, 6, 3)) for key in LIFTS)
     days = tuple(TrainingDay(name, slots, at) for name, at in (("Monday", 0), ("Thursday", 3)))
-    return Program("Plain", (Phase("All year", weeks, days),))
+    # A phase has 520 weeks at most.
+    spans = [min(520, weeks - begun) for begun in range(0, weeks, 520)]
+    return Program("Plain", tuple(Phase("All year", span, days) for span in spans))
 
 
 def _add(repository: Repository, name: str, program: Program, weeks: int, per_week: int) -> None:
