@@ -190,6 +190,20 @@ def test_a_recorded_window_is_moved_not_doubled(room: Room) -> None:
     assert [week.eased for week in plan.weeks] == [False, False, True, False, False, False]
 
 
+def test_a_phase_of_the_program_is_shown_beside_the_week_without_it(tmp_path: Path) -> None:
+    room = open_room(tmp_path)  # its fifth week is easy
+    room.train_weeks(3)
+    today = MONDAY + 3 * WEEK
+    own = proposed(room, today).window
+    plan = planned(room, own, today, weeks=5)
+    (squat,) = plan.days[0].slots
+    assert (len(squat.usual.sets), len(squat.eased.sets)) == (3, 2)
+    assert [week.eased for week in plan.weeks] == [False, True, False, False, False]
+    elsewhere = planned(room, window_from(room, today), today, weeks=5)
+    assert [week.eased for week in elsewhere.weeks] == [True, True, False, False, False]
+    assert elsewhere.weeks[1].usual_sets == plan.weeks[1].sets  # the phase eases on both sides
+
+
 def test_without_a_program_there_is_nothing_to_compare(room: Room) -> None:
     (assignment,) = room.repository.assignments(room.trainee_id)
     room.save(replace(assignment, ended=MONDAY))

@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
 from db.database import Database
@@ -114,7 +114,7 @@ def test_parts_are_chosen_by_their_letters(qtbot: QtBot, trained: Room) -> None:
 def test_a_running_week_is_told_against_those_before_it(qtbot: QtBot, trained: Room) -> None:
     area = opened(qtbot, trained)
     assert area.week.sentence.text() == (
-        "The load so far is 780; the four weeks before had 900 on average."
+        "The load so far is 780; the weeks before had 900 on average."
     )
     figures = {f.name: f.value for f in figures_of(area.week.week)}  # type: ignore[arg-type]
     assert figures == {
@@ -133,9 +133,9 @@ def test_a_running_week_is_told_against_those_before_it(qtbot: QtBot, trained: R
     ("load", "words"),
     [
         (1800, "The week's load was 1800, twice as much"),
-        (900, "The week's load was 900, as in the four weeks before."),
-        (630, "The week's load was 630, 30 % less than the four weeks before (900)."),
-        (1170, "The week's load was 1170, 30 % more than the four weeks before (900)."),
+        (900, "The week's load was 900, as in the weeks before."),
+        (630, "The week's load was 630, 30 % less than the weeks before (900)."),
+        (1170, "The week's load was 1170, 30 % more than the weeks before (900)."),
     ],
 )
 def test_a_week_that_is_over_says_more_or_less(trained: Room, load: float, words: str) -> None:
@@ -145,7 +145,7 @@ def test_a_week_that_is_over_says_more_or_less(trained: Room, load: float, words
     told = replace(told, weeks=(*told.weeks[:-2], changed, told.weeks[-1]))
     said = week_sentence(told, 14)
     if load == 1800:
-        assert said == "The week's load was 1800, 100 % more than the four weeks before (900)."
+        assert said == "The week's load was 1800, 100 % more than the weeks before (900)."
     else:
         assert said == words
 
@@ -257,6 +257,21 @@ def test_what_is_recorded_is_said_here(qtbot: QtBot, trained: Room) -> None:
     assert not trained.repository.trainee(trained.trainee_id).activities_recorded
     area.record.undo_stack.undo()
     assert area.week.all_recorded.isChecked()
+
+
+def test_tab_goes_through_the_week_as_it_is_read(qtbot: QtBot, trained: Room) -> None:
+    area = opened(qtbot, trained)
+    week = area.week
+    seen: list[QWidget] = []
+    widget = week.why.nextInFocusChain()
+    while widget is not None and widget is not week.why:
+        if widget.isVisible() and widget.focusPolicy() & Qt.FocusPolicy.TabFocus:
+            seen.append(widget)
+        widget = widget.nextInFocusChain()
+    row, new = week.activities.rows
+    assert seen[:11] == [
+        *row.fields, row.remove, *new.fields, week.all_recorded, week.weeks
+    ]  # fmt: skip
 
 
 # Sixteen weeks

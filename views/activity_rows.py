@@ -6,7 +6,6 @@ from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date
 from decimal import Decimal
-from itertools import pairwise
 
 from PySide6.QtCore import QCoreApplication, QStringListModel, Qt, Signal
 from PySide6.QtWidgets import QCompleter, QGridLayout, QWidget
@@ -35,7 +34,7 @@ class ActivityRow:
         self.effort = NumberField(
             translate("Activities", "Effort of the activity, 0 to 10"), 0, MOST_EFFORT, decimals=1
         )
-        self.remove = WordButton(translate("Activities", "Remove"), tone="muted")
+        self.remove = WordButton(translate("Activities", "Remove"), flush=True, tone="muted")
         completer = QCompleter(known, self.name)
         completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
         completer.setFilterMode(Qt.MatchFlag.MatchContains)
@@ -85,7 +84,7 @@ class ActivityRows(QWidget):
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setColumnStretch(0, 1)
-        headings = (self.tr("activity"), self.tr("day"), self.tr("min"), self.tr("effort 0-10"))
+        headings = (self.tr("activity"), self.tr("day"), self.tr("min"), self.tr("effort"))
         for place, text in enumerate(headings):
             self._grid.addWidget(Label(text, "small", "muted"), 0, place)
         self._space()
@@ -95,6 +94,11 @@ class ActivityRows(QWidget):
     def new(self) -> ActivityRow:
         """The empty row."""
         return self.rows[-1]
+
+    @property
+    def widgets(self) -> tuple[QWidget, ...]:
+        """Everything that takes the cursor, in the order in which it should."""
+        return tuple(widget for row in self.rows for widget in (*row.fields, row.remove))
 
     def show_activities(
         self, trainee_id: int, activities: Sequence[Activity], names: Sequence[str], day: date
@@ -125,7 +129,6 @@ class ActivityRows(QWidget):
         self.rows = [self._add(each) for each in (*activities, None)]
         self._grid.addWidget(self.error, len(self.rows) + 1, 0, 1, 5)
         self._space()
-        self._order()
 
     def _add(self, activity: Activity | None) -> ActivityRow:
         row = ActivityRow(self._today, self._known, activity)
@@ -158,17 +161,12 @@ class ActivityRows(QWidget):
             row.show(self._day)
         self.saved.emit(typed)
 
-    def _order(self) -> None:
-        widgets = [w for row in self.rows for w in (*row.fields, row.remove)]
-        for first, second in pairwise(widgets):
-            QWidget.setTabOrder(first, second)
-
     def _space(self) -> None:
         px = self._theme.px
         self._grid.setHorizontalSpacing(px(8))
         self._grid.setVerticalSpacing(px(4))
         for row in self.rows:
-            row.name.setMinimumWidth(px(120))
-            row.day.setFixedWidth(px(100))
-            row.minutes.setFixedWidth(px(56))
-            row.effort.setFixedWidth(px(56))
+            row.name.setMinimumWidth(px(60))
+            row.day.setFixedWidth(px(96))
+            row.minutes.setFixedWidth(px(46))
+            row.effort.setFixedWidth(px(46))

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 
-from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QGridLayout, QWidget
 
 from desktop.planning.deload_plan import DayEased
@@ -54,13 +53,19 @@ class DeloadDays(Block):
             row = self._add_day(day, row, unit, today)
 
     def _add_day(self, day: DayEased, row: int, unit: Unit, today: date) -> int:
-        head = Label(f"{words.short_day(day.day, today)}{words.DOT}{day.name}", wrap=True)
+        said = [words.short_day(day.day, today)]
+        if day.name.casefold() != words.weekday(day.day.weekday()).casefold():
+            said.append(day.name)
+        said.append(
+            self.tr("{usual} {arrow} {eased}").format(
+                usual=words.minutes(round(day.usual_minutes)),
+                arrow=words.ARROW,
+                eased=words.minutes(round(day.minutes)),
+            )
+        )
+        head = Label(words.DOT.join(said), wrap=True)
         head.setContentsMargins(0, self._space_of.px(6) if row > 1 else 0, 0, 0)
-        foot = Qt.AlignmentFlag.AlignBottom
-        self.grid.addWidget(head, row, 0, foot)
-        for column, minutes in ((1, day.usual_minutes), (3, day.minutes)):
-            text = words.minutes(round(minutes))
-            self.grid.addWidget(Label(text, "small", "muted"), row, column, foot)
+        self.grid.addWidget(head, row, 0, 1, 4)
         for ahead, slot in enumerate(day.slots, start=row + 1):
             name = line_words(slot.exercise, slot.line_name)
             self.grid.addWidget(Label(name, tone="muted", wrap=True), ahead, 0)

@@ -70,7 +70,7 @@ class DeloadList(Block):
         head.setSpacing(px(12))
         head.addWidget(Label(window_text(window, self._today)))
         detail = words.DOT.join((self._kind(window), factors_text(window)))
-        head.addWidget(Label(detail, tone="muted"), 1)
+        head.addWidget(Label(detail, tone="muted", wrap=True), 1)
         if window.id is not None:
             remove = WordButton(self.tr("Remove"), tone="muted")
             text = self.tr("Remove the easier week {days}")

@@ -8,7 +8,7 @@ from decimal import Decimal
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from desktop.planning.deload_effect import effect_of
 from desktop.planning.deload_plan import (
@@ -65,6 +65,15 @@ class DeloadPart(LoadPart):
         )
         self.every = WholeField(self.tr("Weeks between, without a program"), 2, 26, optional=False)
         self.error = FieldError()
+        self._note = Label(
+            self.tr(
+                "These are your settings: they hold for everybody from now on; the weeks between, "
+                "where no program says how many."
+            ),
+            "small",
+            "muted",
+            wrap=True,
+        )
         self.plan = MainButton(self.tr("Plan this week"))
         self.signals = Label(tone="muted", wrap=True)
         self.why = WordButton(self.tr("Sources"))
@@ -209,6 +218,11 @@ class DeloadPart(LoadPart):
         if wanted != settings:
             self._record.save(self.tr("How easier weeks ease"), wanted)
 
+    def _show_error(self, text: str) -> None:
+        """What is wrong stands in place of what the fields are."""
+        self.error.setVisible(bool(text))
+        self._note.setVisible(not text)
+
     # Putting together
 
     def _connect(self) -> None:
@@ -222,6 +236,7 @@ class DeloadPart(LoadPart):
         for field in (self.factor, self.percent, self.every):
             field.committed.connect(self._save_settings)
             field.bind_error(self.error)
+            field.error_changed.connect(self._show_error)
         save = QShortcut(QKeySequence("Ctrl+Return"), self)
         save.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
         save.activated.connect(self.accept)
@@ -241,41 +256,35 @@ class DeloadPart(LoadPart):
     def _week_block(self) -> Block:
         theme = self._theme
         block = Block(theme)
-        head = QHBoxLayout()
-        head.setSpacing(theme.grid())
-        head.addWidget(self.days, 1)
-        head.addWidget(self.earlier)
-        head.addWidget(self.later)
-        block.body.addLayout(head)
+        head = QWidget()
+        words_in_line = FlowLayout(theme.grid(), theme.px(2), head, centred=True)
+        self.days.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        for widget in (self.days, self.earlier, self.later):
+            words_in_line.addWidget(widget)
+        block.body.addWidget(head)
         block.body.addWidget(
             Label(self.tr("Sets a week, eased over usual; hatched: easier"), "small", "muted")
         )
         block.body.addWidget(self.weeks)
-        line = QHBoxLayout()
-        line.setSpacing(theme.grid(2))
         fields = QWidget()
         flow = FlowLayout(theme.grid(2), theme.px(4), fields)
         for caption, field in (
             (self.tr("sets \N{MULTIPLICATION SIGN}"), self.factor),
             (self.tr("load lower by %"), self.percent),
-            (self.tr("every so many weeks, where no program says"), self.every),
+            (self.tr("weeks between"), self.every),
         ):
             flow.addWidget(Captioned(theme, caption, field, 72))
-        line.addWidget(fields, 1)
-        line.addWidget(self.plan, 0, Qt.AlignmentFlag.AlignBottom)
-        block.body.addLayout(line)
-        note = QHBoxLayout()
-        note.addWidget(
-            Label(
-                self.tr("The factors are your settings: they hold for everybody from now on."),
-                "small",
-                "muted",
-                wrap=True,
-            ),
-            1,
-        )
-        note.addWidget(self.error, 1)
-        block.body.addLayout(note)
+        gap = QWidget()
+        gap.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        flow.addWidget(gap)
+        flow.addWidget(self.plan)
+        block.body.addWidget(fields)
+        block.body.addWidget(self._note)
+        policy = self.error.sizePolicy()
+        policy.setRetainSizeWhenHidden(False)
+        self.error.setSizePolicy(policy)
+        self.error.hide()
+        block.body.addWidget(self.error)
         foot = QHBoxLayout()
         foot.addWidget(self.signals, 1)
         foot.addWidget(self.why, 0, Qt.AlignmentFlag.AlignTop)

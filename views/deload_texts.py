@@ -67,7 +67,7 @@ def _basis(proposal: DeloadProposal, today: date) -> str:
 
 def _cycle(proposal: DeloadProposal, today: date) -> str:
     if proposal.since is None:
-        return translate("Deload", "Nobody has trained yet.")
+        return translate("Deload", "No session is recorded yet.")
     built = translate("Deload", "{weeks} of building since {day}").format(
         weeks=words.weeks(proposal.built) if proposal.built else translate("Deload", "No week"),
         day=words.short_day(proposal.since, today),

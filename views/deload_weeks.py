@@ -113,7 +113,7 @@ class DeloadWeeks(QWidget):
         every = max(1, ceil(needed / max(1.0, self.column(0).width())))
         for place, week in enumerate(self._weeks):
             self._draw_week(painter, self.column(place), week, foot, each)
-            if place % every == 0:
+            if (place - (self.place or 0)) % every == 0:
                 here = place == self.place
                 painter.setPen(self._theme.colour("accent" if here else "muted"))
                 name = self.column(place)

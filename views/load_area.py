@@ -8,7 +8,7 @@ from typing import Final
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QStackedWidget, QWidget
 
 from db.errors import StoreError
 from desktop.planning.caution_ways import WayKind
@@ -20,6 +20,7 @@ from views.caution_part import CautionPart
 from views.choice_row import Choice, ChoiceRow
 from views.deload_part import DeloadPart
 from views.elided_label import ElidedLabel
+from views.flow_layout import FlowLayout
 from views.load_part import LoadPart
 from views.load_texts import week_span, week_title
 from views.load_week import LoadWeek
@@ -78,7 +79,15 @@ class LoadArea(WorkArea):
         self._show()
 
     def keys(self) -> Sequence[tuple[str, str]]:
-        return ((self.tr("A week earlier or later"), "Ctrl+PgUp, Ctrl+PgDown"),)
+        """What keys do in the part that is shown."""
+        if self.parts.code == WEEK:
+            return ((self.tr("A week earlier or later"), "Ctrl+PgUp, Ctrl+PgDown"),)
+        if self.parts.code == DELOAD:
+            return (
+                (self.tr("The easier week earlier or later"), "Alt+Left, Alt+Right"),
+                (self.tr("Plan it"), "Ctrl+Return"),
+            )
+        return ()
 
     def show_part(self, code: str) -> None:
         """Show the week, the deload or the cautions."""
@@ -125,20 +134,31 @@ class LoadArea(WorkArea):
         self.detail.say(f"{self._history.trainee.name}, {week_span(week, self.today)}")
 
     def _assemble(self) -> None:
-        head = QHBoxLayout()
-        edge = self.theme.grid(3)
-        head.setContentsMargins(edge, self.theme.grid(2), edge, 0)
-        head.setSpacing(self.theme.grid())
-        head.addWidget(self.title)
-        head.addSpacing(self.theme.grid(2))
-        head.addWidget(self.detail, 1)
-        head.addWidget(self.earlier)
-        head.addWidget(self.later)
-        head.addWidget(self.parts)
+        head = QWidget()
+        self._head = FlowLayout(head)
+        arrows = QWidget()
+        row = QHBoxLayout(arrows)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(0)
+        row.addWidget(self.earlier)
+        row.addWidget(self.later)
+        self.detail.setMinimumWidth(self.theme.grid(12))
+        for widget in (self.title, self.detail, arrows, self.parts):
+            self._head.addWidget(widget)
+        self._head.setAlignment(self.parts, Qt.AlignmentFlag.AlignRight)
+        self.parts.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
+        arrows.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
+        self._space()
+        self.theme.changed.connect(self._space)
         self.earlier.setAccessibleName(self.tr("A week earlier"))
         self.later.setAccessibleName(self.tr("A week later"))
-        self.outer.addLayout(head)
+        self.outer.addWidget(head)
         self.outer.addWidget(self.stack, 1)
+
+    def _space(self) -> None:
+        edge = self.theme.grid(3)
+        self._head.setContentsMargins(edge, self.theme.grid(2), edge, 0)
+        self._head.setSpacing(self.theme.grid(2))
 
     def _connect(self) -> None:
         self.parts.offer(

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
-from PySide6.QtCore import QCoreApplication
+from PySide6.QtCore import QCoreApplication, QLocale
 
 from desktop.planning.load import DayLoad, LoadHistory, TrainedWeek, WellnessMeans
 from desktop.training.session import Activity
@@ -66,22 +66,20 @@ def _amount(week: TrainedWeek, usual: float | None, *, running: bool) -> str:
         if not usual:
             return translate("Load", "The load so far is {load}.").format(load=shown)
         text = translate(
-            "Load", "The load so far is {load}; the four weeks before had {usual} on average."
+            "Load", "The load so far is {load}; the weeks before had {usual} on average."
         )
         return text.format(load=shown, usual=load_text(usual))
     if not usual:
         return translate("Load", "The week's load was {load}.").format(load=shown)
     over = week.load.load / usual - 1
     if abs(over) < 0.05:
-        text = translate("Load", "The week's load was {load}, as in the four weeks before.")
+        text = translate("Load", "The week's load was {load}, as in the weeks before.")
         return text.format(load=shown)
     text = (
-        translate(
-            "Load", "The week's load was {load}, {by} more than the four weeks before ({usual})."
-        )
+        translate("Load", "The week's load was {load}, {by} more than the weeks before ({usual}).")
         if over > 0
         else translate(
-            "Load", "The week's load was {load}, {by} less than the four weeks before ({usual})."
+            "Load", "The week's load was {load}, {by} less than the weeks before ({usual})."
         )
     )
     return text.format(load=shown, by=words.percent(abs(over)), usual=load_text(usual))
@@ -130,13 +128,13 @@ def figures_of(week: TrainedWeek, *, sample: bool = False) -> tuple[Figure, ...]
         ),
         Figure(
             translate("Load", "Monotony"),
-            _or_dash(week.load.monotony, 2),
+            monotony_text(week.load.monotony) or "\N{EN DASH}",
             translate("Load", "mean of the days over their deviation"),
             monotony.format(deviation=deviation),
         ),
         Figure(
             translate("Load", "Strain"),
-            _or_dash(week.load.strain, 0),
+            "\N{EN DASH}" if week.load.strain is None else load_text(week.load.strain),
             translate("Load", "load \N{MULTIPLICATION SIGN} monotony"),
             translate("Load", "The week's load times its monotony."),
         ),
@@ -167,8 +165,9 @@ def _of(done: int, planned: int | None) -> str:
     return text.format(done=words.number(done), planned=words.number(planned))
 
 
-def _or_dash(value: float | None, decimals: int) -> str:
-    return "\N{EN DASH}" if value is None else words.number(round(value, decimals), decimals)
+def monotony_text(value: float | None) -> str:
+    """Monotony with two places, so that a row of them lines up; "" where it is not defined."""
+    return "" if value is None else QLocale().toString(value, "f", 2)
 
 
 def wellness_text(means: WellnessMeans) -> str:

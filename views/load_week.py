@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import date
+from itertools import pairwise
 
 from PySide6.QtCore import QLocale, Qt, QTimer, Signal
 from PySide6.QtGui import QResizeEvent
@@ -24,6 +25,7 @@ from views import words
 from views.activity_rows import ActivityRows
 from views.blocks import Block, Label, MainButton, Page, WordButton
 from views.day_loads import DayLoads
+from views.elided_label import ElidedLabel
 from views.load_legend import LoadLegend
 from views.load_part import LoadPart
 from views.load_texts import (
@@ -130,6 +132,10 @@ class LoadWeek(LoadPart):
             list(names),
             self._today if week.first <= self._today <= week.last else week.first,
         )
+        for first, second in pairwise(
+            (self.why, *self.activities.widgets, self.all_recorded, self.weeks)
+        ):
+            QWidget.setTabOrder(first, second)
         self.all_recorded.setChecked(told.recorded)
         text = self.tr("All activities of {name} are recorded here")
         self.all_recorded.setText(text.format(name=history.trainee.name).replace("&", "&&"))
@@ -160,7 +166,7 @@ class LoadWeek(LoadPart):
                 widget.deleteLater()
         for place, figure in enumerate(figures_of(week, sample=sample)):
             name, value = Label(figure.name, tone="muted"), Label(figure.value)
-            short = Label(figure.short, "small", "muted")
+            short = Label(figure.short, "small", "muted", wrap=True)
             name.setAccessibleDescription(figure.meaning)
             right = Qt.AlignmentFlag.AlignRight
             for column, label in enumerate((name, value, short)):
@@ -233,7 +239,9 @@ class LoadWeek(LoadPart):
         block = Block(theme)
         left = QVBoxLayout()
         left.setSpacing(theme.grid())
-        left.addWidget(self._heading(self.tr("Load by day")))
+        first = self._heading(self.tr("Load by day"))
+        first.setMinimumHeight(self.why.sizeHint().height())  # as high as the one beside it
+        left.addWidget(first)
         legend = LoadLegend(
             theme,
             (("sessions", self.tr("sessions")), ("activities", self.tr("other activities"))),
@@ -250,9 +258,12 @@ class LoadWeek(LoadPart):
         right.setSpacing(theme.grid())
         heading = self._heading(
             self.tr("Hard sets by muscle"),
-            self.tr("done over planned; dotted: published marks"),
+            self.tr("dotted: published marks"),
         )
-        right.addWidget(heading)
+        top = QHBoxLayout()
+        top.addWidget(heading, 1)
+        top.addWidget(self.why)
+        right.addLayout(top)
         right.addWidget(self.muscles)
         right.addStretch(1)
         self._halves = QBoxLayout(QBoxLayout.Direction.LeftToRight)
@@ -260,6 +271,7 @@ class LoadWeek(LoadPart):
         self._halves.addLayout(left, 1)
         self._halves.addLayout(right, 1)
         block.body.addLayout(self._halves)
+        block.body.addWidget(self.sources)
         return block
 
     def _activities_block(self) -> Block:
@@ -273,13 +285,9 @@ class LoadWeek(LoadPart):
 
     def _weeks_block(self) -> Block:
         block = Block(self._theme)
-        head = QHBoxLayout()
-        head.addWidget(
-            self._heading(self.tr("Sixteen weeks"), self.tr("load by day; hard sets by muscle")), 1
+        block.body.addWidget(
+            self._heading(self.tr("Sixteen weeks"), self.tr("load by day; hard sets by muscle"))
         )
-        head.addWidget(self.why)
-        block.body.addLayout(head)
-        block.body.addWidget(self.sources)
         block.body.addWidget(
             LoadLegend(
                 self._theme,
@@ -301,7 +309,9 @@ class LoadWeek(LoadPart):
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(self._theme.px(10))
         row.addWidget(Label(title, "heading"))
-        row.addWidget(Label(detail, tone="muted"), 1, Qt.AlignmentFlag.AlignBottom)
+        aside = ElidedLabel(tone="muted")
+        aside.say(detail)
+        row.addWidget(aside, 1, Qt.AlignmentFlag.AlignBottom)
         return made
 
     def resizeEvent(self, event: QResizeEvent) -> None:

@@ -13,7 +13,7 @@ from desktop.planning.load import LoadHistory, TrainedWeek
 from desktop.training.exercises import Muscle
 from views import words
 from views.exercise_words import muscle_word
-from views.load_texts import load_text
+from views.load_texts import load_text, monotony_text
 from views.theme import TextSize, Theme
 
 ROW: Final = 22
@@ -128,13 +128,13 @@ def _figure_rows(weeks: Sequence[TrainedWeek]) -> tuple[WeekRow, ...]:
     def row(name: str, text: Callable[[TrainedWeek], str]) -> WeekRow:
         return WeekRow(name, tuple(text(week) for week in weeks), none)
 
-    def number(value: float | None, decimals: int) -> str:
-        return "" if value is None else words.number(round(value, decimals), decimals)
+    def strain(week: TrainedWeek) -> str:
+        return "" if week.load.strain is None else load_text(week.load.strain)
 
     return (
         row(translate("Load", "load"), lambda w: load_text(w.load.load) if w.load.load else ""),
-        row(translate("Load", "monotony"), lambda w: number(w.load.monotony, 2)),
-        row(translate("Load", "strain"), lambda w: number(w.load.strain, 0)),
+        row(translate("Load", "monotony"), lambda w: monotony_text(w.load.monotony)),
+        row(translate("Load", "strain"), strain),
         row(translate("Load", "sessions"), _sessions),
     )
 

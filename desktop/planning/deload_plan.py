@@ -23,6 +23,7 @@ from desktop.planning.weeks import weeks_of
 from desktop.training.deload import Seen
 from desktop.training.exercises import Exercise
 from desktop.training.limits import LimitId
+from desktop.training.program import PhasePurpose
 from desktop.training.target import Target
 from desktop.training.trainee import DeloadWindow
 from desktop.training.weeks import LineKey, WeekAhead
@@ -160,10 +161,10 @@ def plan_of(
 ) -> DeloadPlan:
     """What ``window`` asks, day by day, and what it does to the next ``weeks`` weeks.
 
-    Each session is taken as done as asked. Other windows recorded hold on both sides; deloads
-    that are only proposed count on neither.
+    Each session is taken as done as asked. Other windows hold on both sides; deloads that are only
+    proposed count on neither.
     """
-    without = _uncycled(replace(history, deloads=_others(history, window)))
+    without = replace(_uneased(history), deloads=_others(history, window))
     planned = replace(without, deloads=(*without.deloads, window))
     usual_weeks = weeks_of(without, today, weeks, expected=False)
     eased_weeks = weeks_of(planned, today, weeks, expected=False)
@@ -235,13 +236,28 @@ def _signals(history: History, today: date) -> tuple[Seen, ...]:
 
 
 def _others(history: History, window: DeloadWindow) -> tuple[DeloadWindow, ...]:
-    return tuple(one for one in history.deloads if window.id is None or one.id != window.id)
+    """The other easier spans, phases of a program too, that do not lie over ``window``."""
+    return tuple(
+        one
+        for one in deload_windows(history)
+        if (window.id is None or one.id != window.id)
+        and (one.id is not None or one.last < window.first or one.first > window.last)
+    )
 
 
-def _uncycled(history: History) -> History:
-    """The same without deloads that programs merely propose every so many weeks."""
+def _uneased(history: History) -> History:
+    """The same with programs that neither ease a phase nor propose to every so many weeks."""
     programs = {
-        key: replace(program, deload_every=None)
+        key: replace(
+            program,
+            deload_every=None,
+            phases=tuple(
+                replace(phase, purpose=PhasePurpose.BUILD)
+                if phase.purpose is PhasePurpose.DELOAD
+                else phase
+                for phase in program.phases
+            ),
+        )
         for key, program in history.library.programs.items()
     }
     return replace(history, library=replace(history.library, programs=programs))
