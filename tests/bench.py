@@ -13,7 +13,7 @@ from importlib import import_module
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
-PARTS = ("model", "start", "store", "notes")
+PARTS = ("editor", "model", "start", "store", "notes")
 
 
 def main() -> int:

@@ -17,6 +17,7 @@ from desktop.planning.history import History, read_history, read_library
 from desktop.planning.line_memory import LineMemory
 from desktop.planning.outlook import Onlooker
 from desktop.planning.program_weeks import ProgramWeeks, SlotWeeks
+from desktop.planning.standing import key_of
 from desktop.planning.weeks import weeks_of
 from desktop.planning.weeks_table import program_weeks, weeks_in_steps
 from desktop.training.limits import LimitId
@@ -169,7 +170,7 @@ def test_a_running_program_goes_on_from_the_record(bow: Onlooker) -> None:
     assert bow.history is not None
     told = weeks_of(bow.history, MONDAY_AFTER, 1)
     found = {
-        (each.day, each.key): each.target
+        (each.day, key_of(each.slot)): each.target
         for day in weeks.days
         for slot in day.rows
         for cell in slot.cells

@@ -168,6 +168,9 @@ class ProgramActs(QObject):
     def _slot_edited(self, slot: Slot, what: str) -> None:
         place = self._page.open_place
         if isinstance(place, SlotPlace) and slot != slot_at(self._program, place):
+            # The row shows it in this very frame; saving and the rest of the page follow.
+            self._page.slot_panel.drafted.emit(slot)
+            self._page.days[place.day].rows[place.slot].repaint()
             self._save(with_slot(self._program, place, slot), self._said(slot, what))
 
     def _exchanged(self, exercise: Exercise) -> None:

@@ -12,7 +12,8 @@ from db.changes import Changes, Kind
 from db.errors import NotFound
 from desktop.planning.assignments import CannotAssign, assign
 from desktop.planning.history import History, Library, read_history, read_library
-from desktop.planning.outlook import Onlooker, outlook
+from desktop.planning.outlook import Onlooker
+from desktop.planning.outlook_memory import OutlookMemory
 from desktop.planning.schedule import assignment_on
 from desktop.planning.starters import starters
 from desktop.training.program import Phase, Program, Slot, TrainingDay
@@ -52,6 +53,7 @@ class ProgramEditor(WorkArea):
         self.weeks: WeeksPage | None = None
         self._ahead = False
         self._weeks_source = WeeksSource(self)
+        self._memory = OutlookMemory()
         self.outer.addWidget(self._faces)
         QShortcut(QKeySequence(NEW_KEY), self).activated.connect(self.new_program)
         QShortcut(QKeySequence(WEEKS_KEY), self).activated.connect(self._toggle_weeks)
@@ -67,6 +69,11 @@ class ProgramEditor(WorkArea):
         if self._program_id is None or self._library is None:
             return None
         return self._library.programs.get(self._program_id)
+
+    @property
+    def weeks_working(self) -> bool:
+        """Whether the weeks ahead are still being computed."""
+        return self._weeks_source.working
 
     def refresh(self) -> None:
         """Read what changed and show it."""
@@ -233,7 +240,7 @@ class ProgramEditor(WorkArea):
         if not program.phases:
             program = replace(program, phases=(Phase(self.tr("Build"), _NEW_WEEKS),))
         self._at = min(self._at, len(program.phases) - 1)
-        scene = program_scene(program, self._at, self.onlooker)
+        scene = program_scene(program, self._at, self.onlooker, self._memory)
         if self.page is None:
             self.page = ProgramPage(self.theme, scene)
             self._listen(self.page)
@@ -280,9 +287,8 @@ class ProgramEditor(WorkArea):
         if page is None or program is None or not isinstance(place, SlotPlace):
             return
         drafted = with_slot(program, place, slot)
-        onlooker = self.onlooker.with_program(drafted)
-        seen = outlook(drafted, place.phase, slot, onlooker)
-        unit = onlooker.trainee.unit
+        seen = self._memory.outlook(drafted, place, self.onlooker)
+        unit = self.onlooker.trainee.unit
         page.show_draft(place, slot_face(slot, seen, unit, self.today))
 
     # Saving

@@ -6,7 +6,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date
 
-from desktop.planning.outlook import Onlooker, SlotOutlook, outlook, week_now
+from desktop.planning.outlook import Onlooker, SlotOutlook, week_now
+from desktop.planning.outlook_memory import OutlookMemory
 from desktop.planning.wishes import likely_first, wishes_of
 from desktop.training.balance import Finding, findings
 from desktop.training.exercises import Exercise, Pattern
@@ -68,13 +69,22 @@ class ProgramScene:
         )
 
 
-def program_scene(program: Program, at: int, onlooker: Onlooker) -> ProgramScene:
-    """Compute what is shown of the phase at ``at``. Raises UnknownExercise."""
+def program_scene(
+    program: Program, at: int, onlooker: Onlooker, memory: OutlookMemory | None = None
+) -> ProgramScene:
+    """Compute what is shown of the phase at ``at``; what ``memory`` knows is not computed again.
+
+    Raises UnknownExercise.
+    """
     exercises = onlooker.library.exercises
-    here = onlooker.with_program(program)
+    known = memory or OutlookMemory()
     phase = program.phases[at]
     outlooks = tuple(
-        tuple(outlook(program, at, slot, here) for slot in day.slots) for day in phase.days
+        tuple(
+            known.outlook(program, SlotPlace(at, number, place), onlooker)
+            for place in range(len(day.slots))
+        )
+        for number, day in enumerate(phase.days)
     )
     positions = _positions(phase, outlooks)
     unit = onlooker.trainee.unit

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
 from enum import IntEnum
+from itertools import groupby
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
@@ -98,13 +100,15 @@ class WeeksModel(QAbstractTableModel):
             self._weeks, self._rows, self._faces = weeks, rows, {}
             self.endResetModel()
             return
-        changed = [at for at, row in enumerate(rows) if row != self._rows[at]]
+        before, heads = self._rows, [_head(each) for each in self.columns]
+        changed = [at for at, row in enumerate(rows) if not _same(row, self._rows[at])]
         self._weeks, self._rows = weeks, rows
         self._faces = {at: face for at, face in self._faces.items() if at[0] not in set(changed)}
         for at in changed:
-            self.dataChanged.emit(self.index(at, 0), self.index(at, len(weeks.columns) - 1))
-        if weeks.columns:
-            self.headerDataChanged.emit(Qt.Orientation.Horizontal, 0, len(weeks.columns) - 1)
+            for first, last in _runs(before[at], rows[at]):
+                self.dataChanged.emit(self.index(at, first), self.index(at, last))
+        if heads != [_head(each) for each in weeks.columns]:
+            self.headerDataChanged.emit(Qt.Orientation.Horizontal, 0, len(heads) - 1)
 
     def face(self, row: int, column: int) -> CellFace:
         """What a cell shows."""
@@ -167,8 +171,8 @@ class WeeksModel(QAbstractTableModel):
         unit = self._weeks.trainee.unit
         here = (last.position, weeks.exercise, weeks.around, unit)
         return CellFace(
-            above=work_text(weeks.slot, last.position),
-            below=difficulty_text(weeks.slot, *here),
+            above=work_text(last.slot, last.position),
+            below=difficulty_text(last.slot, *here),
             shade=weeks.shades[column],
             deload=last.deload,
             rolls_over=any(each.rolls_over for each in sessions),
@@ -220,6 +224,39 @@ class WeeksModel(QAbstractTableModel):
             return None
         column = self.columns[section]
         return " ".join(part for part in (words.number(column.number), easier_word(column)) if part)
+
+
+def _head(column: WeekColumn) -> tuple[object, ...]:
+    """What the header shows of a week."""
+    return (column.first, column.phase, column.easier, column.proposed, column.now, column.cautions)
+
+
+def _same(one: Row, other: Row) -> bool:
+    """Whether a row shows the same; rows of slots that nothing touched are the very same."""
+    if isinstance(one, SlotRow) and isinstance(other, SlotRow):
+        return one.weeks is other.weeks or one.weeks == other.weeks
+    return one == other
+
+
+def _runs(before: Row, after: Row) -> Iterator[tuple[int, int]]:
+    """First and last of the columns next to each other in which a row shows something else."""
+    pairs = zip(_cells(before), _cells(after), strict=True)
+    differ = [at for at, (one, other) in enumerate(pairs) if one != other]
+    for _, run in groupby(enumerate(differ), lambda pair: pair[1] - pair[0]):
+        columns = [column for _, column in run]
+        yield columns[0], columns[-1]
+
+
+def _cells(row: Row) -> Sequence[object]:
+    match row:
+        case SlotRow():
+            return tuple(zip(row.weeks.cells, row.weeks.shades, strict=True))
+        case DayRow():
+            return row.weeks.cells
+        case BarRow() | RatioRow():
+            return row.values
+        case TitleRow():
+            return ()
 
 
 def _names(rows: tuple[Row, ...]) -> list[tuple[type, str]]:

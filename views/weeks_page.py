@@ -144,7 +144,6 @@ class WeeksPage(QWidget):
         self.back.clicked.connect(self.left)
         self.print.clicked.connect(self.print_wanted)
         self.model.modelReset.connect(self._start)
-        self.model.dataChanged.connect(lambda *_: self._say(self.table.currentIndex()))
         theme.changed.connect(self._space)
         self._space()
 

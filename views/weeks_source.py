@@ -14,7 +14,7 @@ from desktop.planning.program_weeks import ProgramWeeks
 from desktop.planning.weeks_table import weeks_in_steps
 from desktop.training.program import Program
 
-_AT_ONCE_MS: Final = 40
+_AT_ONCE_MS: Final = 60
 _SLICE_MS: Final = 12
 
 

@@ -97,7 +97,7 @@ def _session_text(weeks: ProgramWeeks, row: SlotWeeks, session: SlotSession, tod
     unit = weeks.trainee.unit
     parts: list[str] = []
     if session.position is not None:
-        work = work_words(row.slot, session.position, row.exercise, row.around, unit)
+        work = work_words(session.slot, session.position, row.exercise, row.around, unit)
         day = words.short_day(session.day, today) if weeks.dated else ""
         if session.done is not None:
             text = translate("Weeks", "{day}: {work} was asked; {done}.")

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from datetime import date
+from typing import TypeVar, cast
 
 from desktop.planning.history import History
 from desktop.planning.lines import replay_of
@@ -17,6 +18,7 @@ from desktop.training.state import State
 from desktop.training.trainee import DeloadWindow
 from desktop.training.weeks import Forecast, leader_of
 
+T = TypeVar("T")
 Days = Mapping[LineKey, tuple[date, ...]]
 
 
@@ -61,6 +63,7 @@ class LineMemory:
         self._standings: dict[LineKey, _Standing] = {}
         self._unrolled: dict[LineKey, _Unrolled] = {}
         self._forecasts: dict[LineKey, Forecast | None] = {}
+        self._rows: dict[object, tuple[LineAhead | None, object, object]] = {}
 
     def meet(self, history: History) -> None:
         """Forget everything where the facts of ``history`` are not those met before."""
@@ -81,6 +84,7 @@ class LineMemory:
             self._standings.clear()
             self._unrolled.clear()
             self._forecasts.clear()
+            self._rows.clear()
         self._facts = facts
 
     def ahead(self, key: LineKey) -> LineAhead | None:
@@ -94,6 +98,13 @@ class LineMemory:
         if key not in self._forecasts:
             self._forecasts[key] = forecast_of(history, line)
         return self._forecasts[key]
+
+    def row(self, key: object, ahead: LineAhead | None, inputs: object, make: Callable[[], T]) -> T:
+        """What ``make`` made of a line and ``inputs``; made anew where these have changed."""
+        known = self._rows.get(key)
+        if known is None or known[0] is not ahead or known[1] != inputs:
+            known = self._rows[key] = (ahead, inputs, make())
+        return cast(T, known[2])
 
     def unroll(self, key: LineKey, work: LineWork) -> bool:
         """Unroll a line, after the one that it follows; whether anything had to be computed."""

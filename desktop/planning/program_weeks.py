@@ -12,7 +12,7 @@ from datetime import date
 
 from desktop.planning.history import History
 from desktop.planning.line_memory import LineMemory
-from desktop.planning.standing import LineKey
+from desktop.planning.standing import key_of
 from desktop.training.exercises import Exercise
 from desktop.training.position import Position, Surroundings
 from desktop.training.program import Program, Slot, TrainingDay
@@ -33,7 +33,7 @@ class SlotSession:
     """
 
     day: date
-    key: LineKey
+    slot: Slot
     position: Position | None
     place: SlotPlace | None = None
     target: Target | None = None
@@ -114,8 +114,8 @@ class ProgramWeeks:
 
     def expected(self, session: SlotSession) -> Expected | None:
         """What the trend expects on the session's day; None without a trend."""
-        line = self.history.line_of(*session.key)
-        ahead = self.memory.ahead(session.key)
+        key = key_of(session.slot)
+        line, ahead = self.history.line_of(*key), self.memory.ahead(key)
         if session.target is None or line is None or ahead is None:
             return None
         forecast = self.memory.forecast(self.history, line)

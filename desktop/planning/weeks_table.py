@@ -23,6 +23,7 @@ from desktop.planning.standing import LineKey, key_of
 from desktop.planning.weeks_plan import PlannedDay, WeeksPlan, phase_of_week, unrolled, weeks_plan
 from desktop.training.demand import effective_load_g
 from desktop.training.limits import LimitId
+from desktop.training.line_ahead import LineAhead
 from desktop.training.position import Position, Surroundings
 from desktop.training.program import Program, Slot, TrainingDay
 from desktop.training.program_edits import SlotPlace
@@ -66,8 +67,9 @@ class _Row:
     """A row being filled."""
 
     slot: Slot
-    weeks: list[list[SlotSession]]
-    past: list[tuple[int, SlotSession]] = field(default_factory=list)
+    past: list[tuple[int, Session, LineDone]] = field(default_factory=list)
+    coming: list[tuple[int, date, SlotPlace]] = field(default_factory=list)
+    slots: dict[SlotPlace, Slot] = field(default_factory=dict)
 
 
 @dataclass(slots=True)
@@ -100,9 +102,9 @@ class _Table:
             DayWeeks(
                 group.day,
                 tuple(map(tuple, group.weeks)),
-                tuple(self._slot_weeks(row) for row in group.rows.values()),
+                tuple(self._slot_weeks(at, key, row) for key, row in group.rows.items()),
             )
-            for group in self._groups.values()
+            for at, group in self._groups.items()
         )
         columns = self._columns()
         return ProgramWeeks(plan.program, plan.history, plan.dated, columns, days, self._memory)
@@ -113,15 +115,12 @@ class _Table:
         for phase in self._plan.program.phases:
             for day in phase.days:
                 key = _group_key(day)
-                group = groups.setdefault(key, _Group(day, self._blank()))
+                group = groups.setdefault(key, _Group(day, [[] for _ in range(self._count)]))
                 for row, slot in _numbered(day.slots):
-                    group.rows.setdefault(row, _Row(slot, self._blank()))
+                    group.rows.setdefault(row, _Row(slot))
         fixed = [key for key in groups if isinstance(key, int)]
         order = [*sorted(fixed), *(key for key in groups if not isinstance(key, int))]
         return {key: groups[key] for key in order}
-
-    def _blank(self) -> list[list]:  # type: ignore[type-arg]
-        return [[] for _ in range(self._count)]
 
     def _week(self, day: date) -> int | None:
         week = (day - self._plan.monday) // WEEK
@@ -147,7 +146,7 @@ class _Table:
                 row = self._row_of(session, (*key, seen[key]))
                 seen[key] += 1
                 if row is not None:
-                    row.weeks[week].append(_done(session, part, key))
+                    row.past.append((week, session, part))
 
     def _row_of(self, session: Session, key: RowKey) -> _Row | None:
         """The row of the day that the session was; where that day has none, of any day."""
@@ -168,53 +167,51 @@ class _Table:
             return
         group = self._groups[_group_key(each.planned)]
         positions: list[Position] = []
-        for at, (row, slot) in enumerate(_numbered(each.planned.slots)):
-            place = SlotPlace(each.place.phase, each.place.day, at)
-            session = self._session(each.day, slot, place)
-            group.rows[row].weeks[week].append(session)
-            positions.append(session.position or slot.start)
-            count = len(session.target.sets) if session.target else 0
-            self._sets[week].append((slot.exercise, count))
+        for at, (key, slot) in enumerate(_numbered(each.planned.slots)):
+            row, place = group.rows[key], SlotPlace(each.place.phase, each.place.day, at)
+            row.coming.append((week, each.day, place))
+            row.slots.setdefault(place, slot)
+            target = self._ahead(slot).targets[each.day]
+            positions.append(target.position if target.sets and target.position else slot.start)
+            self._sets[week].append((slot.exercise, len(target.sets)))
         group.weeks[week].append(DaySession(each.day, each.place, each.planned, tuple(positions)))
 
-    def _session(self, day: date, slot: Slot, place: SlotPlace) -> SlotSession:
-        key = key_of(slot)
-        ahead = self._memory.ahead(key)
+    def _ahead(self, slot: Slot) -> LineAhead:
+        ahead = self._memory.ahead(key_of(slot))
         assert ahead is not None
-        target = ahead.targets[day]
-        return SlotSession(
-            day,
-            key,
-            target.position if target.sets else None,
-            place,
-            target,
-            deload=target.deload,
-            rolls_over=target.reason.code is ReasonCode.ROLL_OVER and not target.deload,
-        )
+        return ahead
 
-    def _slot_weeks(self, row: _Row) -> SlotWeeks:
+    def _slot_weeks(self, group: object, key: RowKey, row: _Row) -> SlotWeeks:
+        """The row; as it was before where nothing of it has changed."""
         ahead = self._memory.ahead(key_of(row.slot))
-        around = ahead.last.surroundings if ahead is not None else Surroundings()
-        exercise = exercise_of(self._exercises, row.slot.exercise)
-        cells = self._with_cautions(row.weeks)
-        return SlotWeeks(exercise, row.slot, around, cells, _shades(cells, around))
+        past = tuple((week, session.day) for week, session, _ in row.past)
+        inputs = (self._count, past, tuple(row.coming), row.slots, row.slot)
 
-    def _with_cautions(
-        self, weeks: Sequence[Sequence[SlotSession]]
-    ) -> tuple[tuple[SlotSession, ...], ...]:
-        """The cells of a row; what goes on from one session to the next is said once."""
-        cells: list[tuple[SlotSession, ...]] = []
+        def make() -> SlotWeeks:
+            around = ahead.last.surroundings if ahead is not None else Surroundings()
+            exercise = exercise_of(self._exercises, row.slot.exercise)
+            cells = self._cells(row)
+            return SlotWeeks(exercise, row.slot, around, cells, _shades(cells, around))
+
+        return self._memory.row((group, key), ahead, inputs, make)
+
+    def _cells(self, row: _Row) -> tuple[tuple[SlotSession, ...], ...]:
+        """What is over, then what is to come; what goes on from one session to the next is said
+        once.
+        """
+        weeks: list[list[SlotSession]] = [[] for _ in range(self._count)]
+        for week, session, part in row.past:
+            weeks[week].append(_done(session, part, row.slot))
         before: ReasonCode | None = None
-        for sessions in weeks:
-            cell: list[SlotSession] = []
-            for each in sessions:
-                code = each.target.reason.code if each.target else None
-                if each.target is not None and code in _SAID and code is not before:
-                    each = replace(each, cautions=target_cautions(each.target, self._limits))
-                cell.append(each)
-                before = code
-            cells.append(tuple(cell))
-        return tuple(cells)
+        for week, day, place in row.coming:
+            made = _session(day, row.slots[place], place, self._ahead(row.slots[place]))
+            assert made.target is not None
+            code = made.target.reason.code
+            if code in _SAID and code is not before:
+                made = replace(made, cautions=target_cautions(made.target, self._limits))
+            weeks[week].append(made)
+            before = code
+        return tuple(map(tuple, weeks))
 
     # Weeks
 
@@ -270,7 +267,20 @@ def _numbered(slots: Sequence[Slot]) -> Iterator[tuple[RowKey, Slot]]:
         seen[key] += 1
 
 
-def _done(session: Session, part: LineDone, key: LineKey) -> SlotSession:
+def _session(day: date, slot: Slot, place: SlotPlace, ahead: LineAhead) -> SlotSession:
+    target = ahead.targets[day]
+    return SlotSession(
+        day,
+        slot,
+        target.position if target.sets else None,
+        place,
+        target,
+        deload=target.deload,
+        rolls_over=target.reason.code is ReasonCode.ROLL_OVER and not target.deload,
+    )
+
+
+def _done(session: Session, part: LineDone, slot: Slot) -> SlotSession:
     """A session that is over, as it was asked; as it was done where nothing was asked."""
     asked, sets = part.asked, part.working_sets
     position = None
@@ -284,7 +294,7 @@ def _done(session: Session, part: LineDone, key: LineKey) -> SlotSession:
         position = Position(
             first.load_g, first.reps, len(sets), first.seconds, None, first.variation
         )
-    return SlotSession(session.day, key, position, done=part, deload=part.deload)
+    return SlotSession(session.day, slot, position, done=part, deload=part.deload)
 
 
 def _shades(
