@@ -5,7 +5,7 @@ Whatever comes out is an ordinary program to edit.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, replace
 from math import ceil
 from typing import Final
@@ -71,15 +71,27 @@ class Draft:
     relaxations: tuple[Relaxation, ...] = ()
 
 
-def draft(exercises: Iterable[Exercise], wishes: DraftWishes) -> Draft:
+GoingOn = Callable[[Wish | None], None]
+"""Told before each week that is looked for: the wish that is tried relaxed, None as wished. What
+it raises ends the drafting.
+"""
+
+
+def draft(
+    exercises: Iterable[Exercise],
+    wishes: DraftWishes,
+    going_on: GoingOn = lambda _relaxed: None,
+) -> Draft:
     """Draft a program from the wishes and the exercises of the catalogue; the same wishes give
     the same program.
     """
     known = tuple(exercises)
     choice = candidates(known, wishes)
+    going_on(None)
     plan, over = _plan(choice, wishes)
     if plan is None:
-        return Draft(None, relaxations=tuple(_relaxations(known, wishes, over)))
+        return Draft(None, relaxations=_relaxations(_Trial(known, going_on), wishes, over))
+    going_on(None)
     days = tuple(_in_order(day) for day in plan.days)
     program = _program(days, wishes)
     return Draft(program, explained(known, choice, days, program, wishes))
@@ -114,41 +126,43 @@ def _tight_plan(
 # What to relax
 
 
-def _relaxations(
-    exercises: tuple[Exercise, ...], wishes: DraftWishes, over: float | None
-) -> Iterator[Relaxation]:
+@dataclass(frozen=True, slots=True)
+class _Trial:
+    """Tries relaxed wishes, and says which."""
+
+    exercises: tuple[Exercise, ...]
+    going_on: GoingOn
+
+    def works(self, relaxed: Wish, wishes: DraftWishes) -> bool:
+        """Whether a draft with these wishes comes out: where the tight week does, it does."""
+        self.going_on(relaxed)
+        choice = candidates(self.exercises, wishes)
+        wanted = wanted_of(choice, wishes)
+        if len(wanted.groups) < LEAST_GROUPS:
+            return False
+        return _tight_plan(choice, wishes, wanted)[0] is not None
+
+
+def _relaxations(trial: _Trial, wishes: DraftWishes, over: float | None) -> tuple[Relaxation, ...]:
     """The wishes that help if relaxed, each tried by drafting with it."""
-    if over is not None:
-        yield from _more_minutes(exercises, wishes, over)
-    yield from _more_days(exercises, wishes, over or 0.0)
-    yield from _less_avoided(exercises, wishes)
-    if over is None and wishes.kind is not None:
-        yield from _more_equipment(exercises, wishes, wishes.kind)
+    return (
+        *(_more_minutes(trial, wishes, over) if over is not None else ()),
+        *_more_days(trial, wishes, over or 0.0),
+        *_less_avoided(trial, wishes),
+        *(_more_equipment(trial, wishes, wishes.kind) if over is None and wishes.kind else ()),
+    )
 
 
-def _works(exercises: tuple[Exercise, ...], wishes: DraftWishes) -> bool:
-    """Whether a draft with these wishes comes out: where the tight week does, it does."""
-    choice = candidates(exercises, wishes)
-    wanted = wanted_of(choice, wishes)
-    if len(wanted.groups) < LEAST_GROUPS:
-        return False
-    return _tight_plan(choice, wishes, wanted)[0] is not None
-
-
-def _more_minutes(
-    exercises: tuple[Exercise, ...], wishes: DraftWishes, over: float
-) -> Iterator[Relaxation]:
+def _more_minutes(trial: _Trial, wishes: DraftWishes, over: float) -> Iterator[Relaxation]:
     """More minutes: those that were short, in steps of five; a little more where that is close."""
     least = ceil((wishes.minutes + over - _DUST) / _MINUTE_STEP) * _MINUTE_STEP
     for minutes in range(least, min(least + 3 * _MINUTE_STEP, MOST_MINUTES) + 1, _MINUTE_STEP):
-        if _works(exercises, replace(wishes, minutes=minutes)):
+        if trial.works(Wish.MINUTES, replace(wishes, minutes=minutes)):
             yield Relaxation(Wish.MINUTES, minutes)
             return
 
 
-def _more_days(
-    exercises: tuple[Exercise, ...], wishes: DraftWishes, over: float
-) -> Iterator[Relaxation]:
+def _more_days(trial: _Trial, wishes: DraftWishes, over: float) -> Iterator[Relaxation]:
     """More days; a week's work spread over them says where to begin to look. With very short
     sessions no number of days helps.
     """
@@ -158,28 +172,29 @@ def _more_days(
     needed = ceil((wishes.minutes + over) * wishes.days / wishes.minutes)
     first = max(wishes.days + 1, needed)
     for days in range(first, min(first + 1, most) + 1):
-        if _works(exercises, replace(wishes, days=days)):
+        if trial.works(Wish.DAYS, replace(wishes, days=days)):
             yield Relaxation(Wish.DAYS, days)
             return
 
 
-def _less_avoided(exercises: tuple[Exercise, ...], wishes: DraftWishes) -> Iterator[Relaxation]:
+def _less_avoided(trial: _Trial, wishes: DraftWishes) -> Iterator[Relaxation]:
     for item in wishes.avoid.items:
-        if _works(exercises, replace(wishes, avoid=wishes.avoid.without(item))):
+        if trial.works(Wish.AVOID, replace(wishes, avoid=wishes.avoid.without(item))):
             yield Relaxation(Wish.AVOID, item)
             return
     if len(wishes.avoid.items) > 1:
         nothing = replace(wishes, avoid=type(wishes.avoid)())
-        if _works(exercises, nothing):
+        if trial.works(Wish.AVOID, nothing):
             yield Relaxation(Wish.AVOID, ", ".join(wishes.avoid.items))
 
 
 def _more_equipment(
-    exercises: tuple[Exercise, ...], wishes: DraftWishes, kind: EquipmentClass
+    trial: _Trial, wishes: DraftWishes, kind: EquipmentClass
 ) -> Iterator[Relaxation]:
     kinds = list(EquipmentClass)
     for more in kinds[kinds.index(kind) + 1 :]:
-        if _works(exercises, replace(wishes, equipment=equipment_of(more), kind=more)):
+        richer = replace(wishes, equipment=equipment_of(more), kind=more)
+        if trial.works(Wish.EQUIPMENT, richer):
             yield Relaxation(Wish.EQUIPMENT, more.value)
             return
 

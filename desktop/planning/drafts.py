@@ -2,14 +2,20 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from dataclasses import dataclass, replace
 from datetime import date
 
 from db.repository import Repository
 from desktop.drafting.drafts import Draft as Draft
+from desktop.drafting.drafts import GoingOn as GoingOn
 from desktop.drafting.drafts import draft
 from desktop.drafting.explanations import Explanation as Explanation
 from desktop.drafting.explanations import Relaxation as Relaxation
 from desktop.drafting.explanations import Why as Why
+from desktop.drafting.wishes import LEAST_MINUTES as LEAST_MINUTES
+from desktop.drafting.wishes import MOST_DAYS as MOST_DAYS
+from desktop.drafting.wishes import MOST_MINUTES as MOST_MINUTES
 from desktop.drafting.wishes import Aim as Aim
 from desktop.drafting.wishes import Avoid as Avoid
 from desktop.drafting.wishes import DraftWishes as DraftWishes
@@ -26,6 +32,76 @@ USUAL_MINUTES = 60
 def draft_program(repository: Repository, wishes: DraftWishes) -> Draft:
     """A draft from the exercises of the data, the coach's own among them."""
     return draft(repository.exercises(), wishes)
+
+
+def draft_work(repository: Repository, wishes: DraftWishes) -> Callable[[GoingOn], Draft]:
+    """The work of `draft_program` with all that it reads read already, so that it may be done
+    where the data file is not at hand.
+    """
+    exercises = repository.exercises()
+    return lambda going_on: draft(exercises, wishes, going_on)
+
+
+@dataclass(frozen=True, slots=True)
+class WishesSaid:
+    """Wishes as the coach says them. ``kind`` None: what the trainee owns; ``avoid``: patterns,
+    exercises or words.
+    """
+
+    days: int
+    minutes: int
+    kind: EquipmentClass | None = EquipmentClass.NONE
+    level: Experience = Experience.NOVICE
+    aim: Aim = Aim.STRENGTH
+    avoid: tuple[str, ...] = ()
+
+
+def wishes_first(repository: Repository, trainee_id: int | None, day: date) -> WishesSaid:
+    """What is wished for before the coach says anything: what fits the trainee."""
+    if trainee_id is None:
+        return WishesSaid(3, USUAL_MINUTES, EquipmentClass.BARBELL)
+    fit = wishes_for_trainee(repository, trainee_id, day, Aim.STRENGTH)
+    return WishesSaid(fit.days, fit.minutes, fit.kind, fit.level)
+
+
+def wishes_of(
+    repository: Repository, said: WishesSaid, trainee_id: int | None, day: date
+) -> DraftWishes:
+    """What a draft is made from, with the trainee's weekdays where there are enough of them.
+
+    Raises InvalidWish, and NotFound.
+    """
+    if trainee_id is None:
+        kind = said.kind or EquipmentClass.NONE
+        return wishes_for_class(
+            repository, kind, said.days, said.minutes, said.level, said.aim, said.avoid
+        )
+    found = wishes_for_trainee(
+        repository,
+        trainee_id,
+        day,
+        said.aim,
+        days=said.days,
+        minutes=said.minutes,
+        avoid=said.avoid,
+    )
+    if said.kind is not None:
+        found = replace(found, equipment=equipment_of(said.kind), kind=said.kind)
+    return replace(found, level=said.level)
+
+
+def relaxed(repository: Repository, said: WishesSaid, way: Relaxation) -> WishesSaid:
+    """The wishes with one of them relaxed."""
+    match way.wish:
+        case Wish.MINUTES:
+            return replace(said, minutes=int(way.to))
+        case Wish.DAYS:
+            return replace(said, days=int(way.to))
+        case Wish.EQUIPMENT:
+            return replace(said, kind=EquipmentClass(str(way.to)))
+        case Wish.AVOID:
+            kept = [one for one in said.avoid if _avoided(repository, (one,)).items != (way.to,)]
+            return replace(said, avoid=tuple(kept) if len(kept) < len(said.avoid) else ())
 
 
 def wishes_for_class(
