@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date, timedelta
 
+from PySide6.QtCore import QTimer
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QApplication, QStackedWidget, QWidget
 
@@ -18,10 +19,12 @@ from desktop.planning.schedule import assignment_on
 from desktop.planning.starters import starters
 from desktop.training.program import Phase, Program, Slot, TrainingDay
 from desktop.training.program_edits import DayPlace, SlotPlace, free_name, with_slot
+from views.ahead_lines import ahead_lines
+from views.draft_panel import DraftPanel
 from views.program_acts import ProgramActs
 from views.program_page import PHASE, ProgramPage
 from views.program_scene import program_scene
-from views.program_shelf import NEW_KEY, ProgramShelf, ShelfEntry
+from views.program_shelf import DRAFT_KEY, NEW_KEY, ProgramShelf, ShelfEntry
 from views.record import Record
 from views.slot_face import slot_face
 from views.theme import Theme
@@ -52,11 +55,19 @@ class ProgramEditor(WorkArea):
         self._faces.addWidget(self.shelf)
         self.weeks: WeeksPage | None = None
         self._ahead = False
+        self.drafting: DraftPanel | None = None
+        self._drafts = False
         self._weeks_source = WeeksSource(self)
         self._memory = OutlookMemory()
+        self._drafted: Program | None = None
+        self._ahead_timer = QTimer(self)
+        self._ahead_timer.setSingleShot(True)
+        self._ahead_timer.timeout.connect(self._fill_ahead)
         self.outer.addWidget(self._faces)
         QShortcut(QKeySequence(NEW_KEY), self).activated.connect(self.new_program)
         QShortcut(QKeySequence(WEEKS_KEY), self).activated.connect(self._toggle_weeks)
+        QShortcut(QKeySequence(DRAFT_KEY), self).activated.connect(self.draft_program)
+        self.shelf.draft_wanted.connect(self.draft_program)
         self.shelf.opened.connect(self.open_program)
         self.shelf.new_wanted.connect(self.new_program)
         self.shelf.duplicated.connect(self._duplicate)
@@ -81,7 +92,9 @@ class ProgramEditor(WorkArea):
         if self.trainee_id != self._shown_for or not self._begun:
             self._shown_for, self._begun = self.trainee_id, True
             self._open_running()
-        if self.program is None:
+        if self._drafts:
+            self._show_drafting()
+        elif self.program is None:
             self._show_shelf()
         elif self._ahead:
             self._show_weeks()
@@ -111,7 +124,7 @@ class ProgramEditor(WorkArea):
     def open_program(self, program_id: int) -> None:
         """Open a program, at the week that runs where it runs."""
         self._program_id = program_id
-        self._ahead = False
+        self._ahead = self._drafts = False
         self._at = self._running_phase()
         self.refresh()
         if self.page is not None:
@@ -122,7 +135,7 @@ class ProgramEditor(WorkArea):
         before = self._program_id
         self.leave()
         self._program_id = None
-        self._ahead = False
+        self._ahead = self._drafts = False
         self.refresh()
         self.shelf.take_focus(before)
 
@@ -133,7 +146,7 @@ class ProgramEditor(WorkArea):
         self.leave()
         page = self.page
         place = page.focused or page.open_place if page is not None else None
-        self._ahead = True
+        self._ahead, self._drafts = True, False
         self.refresh()
         if self.weeks is not None:
             self.weeks.go_to(place if isinstance(place, SlotPlace) else None)
@@ -162,6 +175,14 @@ class ProgramEditor(WorkArea):
         if self.page is not None:
             self.page.head.name.setFocus()
             self.page.head.name.selectAll()
+
+    def draft_program(self) -> None:
+        """Ask for the wishes that a program is drafted from; where it was begun, it goes on."""
+        self.leave()
+        self._drafts = True
+        self.refresh()
+        if self.drafting is not None:
+            self.drafting.take_focus()
 
     # Reading
 
@@ -262,6 +283,23 @@ class ProgramEditor(WorkArea):
         if self._weeks_source.working:
             self.weeks.say_working(program.name)
 
+    def _show_drafting(self) -> None:
+        if self.drafting is None:
+            self.drafting = DraftPanel(self.record, self.today, self.theme)
+            self.drafting.taken.connect(self._take_draft)
+            self.drafting.left.connect(self._leave_drafting)
+            self._faces.addWidget(self.drafting)
+        self.drafting.begin(self.trainee_id)
+        self._faces.setCurrentWidget(self.drafting)
+
+    def _leave_drafting(self) -> None:
+        self._drafts = False
+        self.refresh()
+        if self.program is None:
+            self.shelf.take_focus()
+        elif self.page is not None:
+            self.page.step(PHASE, 1)
+
     def _toggle_weeks(self) -> None:
         if self._ahead:
             self.show_rule()
@@ -275,6 +313,7 @@ class ProgramEditor(WorkArea):
         page.head.weeks_wanted.connect(self.show_weeks)
         page.assign_panel.assigned.connect(self._assign)
         page.slot_panel.drafted.connect(self._draft)
+        page.slot_opened.connect(self._show_ahead)
 
     def _look_at(self, phase: int) -> None:
         self._at = phase
@@ -290,6 +329,19 @@ class ProgramEditor(WorkArea):
         seen = self._memory.outlook(drafted, place, self.onlooker)
         unit = self.onlooker.trainee.unit
         page.show_draft(place, slot_face(slot, seen, unit, self.today))
+        self._drafted = drafted
+        self._ahead_timer.start()
+
+    def _show_ahead(self, _place: SlotPlace) -> None:
+        self._drafted = None
+        self._ahead_timer.start()
+
+    def _fill_ahead(self) -> None:
+        """The sessions to come of the slot that is edited, as it is typed; after its row."""
+        page, program = self.page, self._drafted or self.program
+        place = page.open_place if page is not None else None
+        if page is not None and program is not None and isinstance(place, SlotPlace):
+            page.slot_panel.ahead.show_lines(ahead_lines(program, place, self.onlooker))
 
     # Saving
 
@@ -309,6 +361,9 @@ class ProgramEditor(WorkArea):
 
     def _take_starter(self, program: Program) -> None:
         self._add(program, self.tr("Load {name}").format(name=program.name))
+
+    def _take_draft(self, program: Program) -> None:
+        self._add(program, self.tr("Draft {name}").format(name=program.name))
 
     def _remove(self, program: Program) -> None:
         rows = [row.program.id for row in self.shelf.rows]

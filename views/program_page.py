@@ -35,12 +35,14 @@ class ProgramPage(Page):
     """Shows a scene and tells what the coach wants.
 
     ``acted(place, RowAct)`` for what keys ask of a slot, a day or the phase; ``added(DayPlace,
-    Exercise, Shorthand)`` for a new slot; ``phase_chosen(int)``; ``day_wanted``.
+    Exercise, Shorthand)`` for a new slot; ``phase_chosen(int)``; ``day_wanted``;
+    ``slot_opened(SlotPlace)`` whenever the panel of a slot was filled.
     """
 
     acted = Signal(object, object)
     added = Signal(object, object, object)
     phase_chosen = Signal(int)
+    slot_opened = Signal(object)
     day_wanted = Signal()
 
     def __init__(self, theme: Theme, scene: ProgramScene, parent: QWidget | None = None) -> None:
@@ -242,6 +244,7 @@ class ProgramPage(Page):
                 scene = self._scene.panel_scene(place)
                 self.slot_panel.show_slot(slot_at(program, place), scene)
                 self.days[place.day].show_panel(self.slot_panel, place.slot)
+                self.slot_opened.emit(place)
             case DayPlace():
                 self.day_panel.show_day(self._scene.phase.days[place.day])
                 self.days[place.day].show_panel(self.day_panel, None)

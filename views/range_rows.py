@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QWidget
 
-from desktop.training.position import Variable, VariableRange
+from desktop.training.position import InvalidRule, Variable, VariableRange
+from views import words
 from views.blocks import Label
+from views.floors_row import FloorsRow
 from views.range_row import NAME_WIDTH, NUMBER_WIDTH, THEN_WIDTH, RangeRow, RuleScene, between
 from views.theme import Theme
 
@@ -24,6 +27,7 @@ class RangeRows(QWidget):
         self._theme = theme
         self._scene: RuleScene | None = None
         self.rows: list[RangeRow] = []
+        self.floors: dict[Variable, FloorsRow] = {}
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setVerticalSpacing(theme.px(3))
@@ -36,13 +40,33 @@ class RangeRows(QWidget):
         else:
             for row, ranged in zip(self.rows, ranges, strict=True):
                 row.show_range(ranged)
+                if (floors := self.floors.get(row.variable)) is not None:
+                    floors.show_range(ranged)
 
     def read(self) -> tuple[VariableRange, ...] | None:
         """The ranges as they stand; None where one of them is wrong."""
         last = len(self.rows) - 1
-        read = [row.read(slowest=place == last) for place, row in enumerate(self.rows)]
+        read = [self._read(row, slowest=place == last) for place, row in enumerate(self.rows)]
         made = tuple(each for each in read if each is not None)
         return made if len(made) == len(read) else None
+
+    def _read(self, row: RangeRow, *, slowest: bool) -> VariableRange | None:
+        """A range with the floors that stand beneath it."""
+        ranged, below = row.read(slowest=slowest), self.floors.get(row.variable)
+        if ranged is None or below is None:
+            return ranged
+        floors = below.read(ranged)
+        if floors is None:
+            return None
+        try:
+            return replace(ranged, floors=floors)
+        except InvalidRule:
+            below.error.setText(
+                self.tr("A floor lies above to {ceiling}: allowed is up to that.").format(
+                    ceiling=words.number(ranged.ceiling or 0)
+                )
+            )
+            return None
 
     def add(self, ranged: VariableRange) -> None:
         """Let one more variable grow: before the load or the variation, which are slowest."""
@@ -83,7 +107,8 @@ class RangeRows(QWidget):
                 widget.hide()
                 widget.setParent(None)
                 widget.deleteLater()
-        self.rows = []
+        self.rows, self.floors = [], {}
+        varied = any(each.variable is Variable.VARIATION for each in ranges)
         if ranges:
             self._grid.addWidget(_Headings(self._theme), 0, 0)
         for place, ranged in enumerate(ranges):
@@ -93,8 +118,17 @@ class RangeRows(QWidget):
             row.typed.connect(self.typed)
             row.moved.connect(lambda by, place=place: self._move(place, by))
             row.removed.connect(lambda place=place: self._remove(place))
-            self._grid.addWidget(row, place + 1, 0)
+            self._grid.addWidget(row, 2 * place + 1, 0)
             self.rows.append(row)
+            if varied and ranged.variable in (Variable.REPS, Variable.HOLD) and scene.variations:
+                self._add_floors(ranged, scene, 2 * place + 2)
+
+    def _add_floors(self, ranged: VariableRange, scene: RuleScene, at: int) -> None:
+        floors = FloorsRow(self._theme, ranged, scene)
+        floors.edited.connect(self.edited)
+        floors.typed.connect(self.typed)
+        self.floors[ranged.variable] = floors
+        self._grid.addWidget(floors, at, 0)
 
 
 class _Headings(QWidget):

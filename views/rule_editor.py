@@ -37,6 +37,7 @@ from views.flow import FlowLayout
 from views.number_fields import FieldError, NumberField, WholeField
 from views.range_row import RuleScene
 from views.range_rows import RangeRows
+from views.rule_extras import RuleExtras
 from views.rule_words import (
     back_off_word,
     criterion_word,
@@ -82,6 +83,7 @@ class RuleEditor(QWidget):
         self._share = NumberField(
             self.tr("Percent of the line followed"), 1, 100, decimals=1, optional=False
         )
+        self.extras = RuleExtras(theme, self.error)
         self._phrases: dict[QWidget, QWidget] = {}
         self._assemble()
         self._connect()
@@ -102,6 +104,7 @@ class RuleEditor(QWidget):
         self._show_misses(rule)
         self._show_scheme(rule, scene)
         self._show_follow(rule, slot, other_lines)
+        self.extras.show_rule(rule, scene)
 
     def read(self) -> ProgressionRule | None:
         """The rule as it stands; None where something is wrong, which is said beside it."""
@@ -114,12 +117,13 @@ class RuleEditor(QWidget):
         if ranges is None or not all(fine):
             return None
         try:
-            rule = self._made(slot.rule, ranges)
+            made = self.extras.read(self._made(slot.rule, ranges))
         except InvalidRule as wrong:
             self.error.setText(str(wrong))
             return None
-        self.error.setText("")
-        return rule
+        if made is not None:
+            self.error.setText("")
+        return made
 
     def _made(self, rule: ProgressionRule, ranges: tuple[VariableRange, ...]) -> ProgressionRule:
         criterion = Criterion(
@@ -202,6 +206,7 @@ class RuleEditor(QWidget):
         under.addWidget(self.error, 1)
         column.addLayout(under)
         column.addWidget(self._sentences())
+        column.addWidget(self.extras)
 
     def _more_words(self) -> QWidget:
         line = QWidget()
@@ -260,6 +265,8 @@ class RuleEditor(QWidget):
         self.ready.picked.connect(self._choose_ready)
         self.ranges.edited.connect(lambda: self._emit(self.tr("range of the rule")))
         self.ranges.typed.connect(self.typed)
+        self.extras.edited.connect(self._emit)
+        self.extras.typed.connect(self.typed)
         named = (
             (self._criterion, self.tr("when it steps")),
             (self._back_off, self.tr("what follows misses")),

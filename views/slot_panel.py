@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
 
 from desktop.training.exercises import Exercise
 from desktop.training.program import Slot
+from views.ahead_block import AheadBlock
 from views.blocks import rule
 from views.captioned import keyed_word
 from views.exercise_finder import ExerciseFinder
@@ -55,10 +56,12 @@ class SlotPanel(QFrame):
         self.exchange = ExerciseFinder(
             theme, self.tr("Another exercise here"), self.tr("Exchange the exercise of this slot")
         )
+        self.ahead = AheadBlock(theme)
         self._column = QVBoxLayout(self)
         self._column.addWidget(self.fields)
         self._column.addWidget(rule())
         self._column.addWidget(self.rule)
+        self._column.addWidget(self.ahead)
         self._column.addWidget(rule())
         self._column.addWidget(self._actions())
         self.fields.edited.connect(self._edited)
