@@ -217,6 +217,8 @@ class Database:
         with self._errors():
             try:
                 return list(query.tuples().bind(self._database).execute())
+            except UnicodeEncodeError:  # of what is asked for, not of what is there
+                raise
             except ValueError as error:
                 raise unreadable(self.path) from error
 

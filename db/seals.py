@@ -85,6 +85,12 @@ def put_seal(path: Path, before: Seal | None = None) -> None:
             unfinished.unlink(missing_ok=True)
 
 
+def remove_file(path: Path) -> None:
+    """Remove a closed data file with all that lies beside it, as far as it is there."""
+    for each in (path, *beside(path), seal_path(path)):
+        each.unlink(missing_ok=True)
+
+
 def _digest(path: Path) -> str:
     with path.open("rb") as file:
         return hashlib.file_digest(file, "sha256").hexdigest()

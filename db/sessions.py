@@ -55,7 +55,8 @@ class SessionShelf(Shelf[Session]):
         self, database: Database, *conditions: Any, order: Sequence[Any] = ()
     ) -> tuple[Session, ...]:
         """Sessions by conditions of the table, by day and entry."""
-        query = schema.Session.select(schema.Session.id).where(*conditions)
+        query = schema.Session.select(schema.Session.id)
+        query = query.where(*conditions) if conditions else query
         found: list[Session] = []
         with database.snapshot():
             for piece in in_pieces(row[0] for row in database.rows(query)):

@@ -11,7 +11,7 @@ import argparse
 import json
 import sys
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from contextlib import contextmanager, suppress
+from contextlib import closing, contextmanager, suppress
 from datetime import date, timedelta
 from pathlib import Path
 from typing import Any, Protocol
@@ -20,6 +20,7 @@ from db.backup import back_up
 from db.case_files import read_case
 from db.database import MEMORY, Database
 from db.errors import StoreError
+from db.everything import Everything, fill, of_trainee, read_everything, read_file, write_file
 from db.json_files import InvalidFile
 from db.log_export import COMMA_STYLE, LogStyle, write_log
 from db.log_files import UnreadableLog, read_log, write_back
@@ -28,6 +29,7 @@ from db.log_names import nearest
 from db.log_saving import carry_out
 from db.program_files import read_program, write_program
 from db.repository import Repository
+from db.seals import remove_file
 from db.trainee_files import read_trainees
 from desktop import answers, demo, paths, tour
 from desktop.arguments import parser
@@ -190,6 +192,37 @@ class Verbs:
             program = repository.program(_program_id(repository, options.program))
         write_program(program, options.file)
         print(f"{program.name} written to {options.file}")
+
+    def export_all(self, options: Options) -> None:
+        """Write everything as one file."""
+        with self._data(options) as repository:
+            content = read_everything(repository.database)
+        write_file(content, options.file)
+        print(f"{_counted(content)} written to {options.file}")
+
+    def import_all(self, options: Options) -> None:
+        """Fill a new data file with everything from a file."""
+        content, path = read_file(options.file), _database_path(options)
+        there = path.exists()
+        with closing(Database.open(path)) as database:
+            try:
+                fill(database, content)
+            except BaseException:
+                database.close()
+                if not there:
+                    remove_file(path)
+                raise
+        print(f"{_counted(content)} taken into {path}")
+
+    def export_trainee(self, options: Options) -> None:
+        """Write all about one trainee, for that person: JSON and a table of the training."""
+        with self._data(options) as repository:
+            trainee = _trainee(repository, options.trainee)
+            content = of_trainee(read_everything(repository.database), _id(trainee))
+            options.out.mkdir(mode=0o700, parents=True, exist_ok=True)
+            write_file(content, options.out / "everything.json")
+            write_log(repository, options.out / "training-log.csv", [trainee])
+        print(f"{_counted(content)} written to {options.out}")
 
     # --- the coach's work -------------------------------------------------------------------
 
@@ -388,7 +421,7 @@ def _fill_demo(path: Path, today: date) -> None:
         with _opened(path, create=True) as repository:
             demo.fill(repository, today)
     except BaseException:
-        path.unlink(missing_ok=True)
+        remove_file(path)
         raise
 
 
@@ -429,6 +462,10 @@ def _near(name: str, known: Iterable[str]) -> str:
 def _id(trainee: Trainee) -> int:
     assert trainee.id is not None, "what the store gives has an id"
     return trainee.id
+
+
+def _counted(content: Everything) -> str:
+    return f"{len(content.trainees)} trainees, {len(content.sessions)} sessions"
 
 
 def _print_plan(plan: ImportPlan) -> None:
