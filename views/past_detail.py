@@ -82,4 +82,5 @@ def _about(session: Session) -> str:
 
 def _sets(part: LineDone, exercise: Exercise, unit: Unit) -> str:
     """Every set on a line of its own is too long for a glance: one after the other."""
-    return words.DOT.join(set_done(done, exercise, unit) for done in part.sets)
+    said = (set_done(done, exercise, unit) for done in part.sets)
+    return words.DOT.join(text.replace(" ", "\N{NO-BREAK SPACE}") for text in said)

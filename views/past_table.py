@@ -157,7 +157,8 @@ class PastTable(QTableView):
             heading.setSectionResizeMode(column, modes.Interactive)
         heading.setSectionResizeMode(_WHAT, modes.Stretch)
         for column in (_DAY, _SETS):
-            self.setColumnWidth(column, self.sizeHintForColumn(column) + self._theme.px(12))
+            wide = max(self.sizeHintForColumn(column), heading.sectionSizeHint(column))
+            self.setColumnWidth(column, wide + self._theme.px(12))
         self.setColumnWidth(_NOTE, self._theme.grid(14))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:

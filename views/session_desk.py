@@ -13,7 +13,7 @@ from PySide6.QtCore import QCoreApplication, QLocale
 
 from db.errors import StoreError
 from desktop.planning import kept_drafts
-from desktop.planning.cautions import cautions
+from desktop.planning.cautions import cautions_in
 from desktop.planning.days import DayPlan, SlotPlan, day_plan_of
 from desktop.planning.history import History, read_history
 from desktop.planning.opened_draft import (
@@ -23,7 +23,7 @@ from desktop.planning.opened_draft import (
     slot_of_line,
     unplanned_draft,
 )
-from desktop.planning.outcomes import LineOutcome
+from desktop.planning.outcomes import LineOutcome, outcomes_of
 from desktop.planning.past_effects import PastEffect, past_effect
 from desktop.planning.schedule import DAY
 from desktop.planning.session_days import latest_day
@@ -189,17 +189,28 @@ class SessionDesk:
             text.format(name=opened.history.trainee.name, day=day), opened.stored
         )
 
-    def cautions_after(self, stored: Session) -> list[tuple[Caution, str]]:
+    def reopened(self, opened: Opened, stored: Session) -> Opened:
+        """The session just saved, over the record as it is now; the plan of its day stands."""
+        history = read_history(self._record.repository, stored.trainee_id)
+        return self._opened(history, opened.plan, stored)
+
+    def outcomes_after(self, opened: Opened) -> tuple[LineOutcome, ...]:
+        """What the stored session meant for each of its lines."""
+        return () if opened.stored is None else outcomes_of(opened.history, opened.stored)
+
+    def cautions_after(self, opened: Opened) -> list[tuple[Caution, str]]:
         """The cautions on what was just recorded, each with its sentence."""
-        repository, limits = self._record.repository, self._record.limits
-        trainee = repository.trainee(stored.trainee_id)
+        stored, history, limits = opened.stored, opened.history, self._record.limits
+        if stored is None:
+            return []
         names = self._record.line_names(stored.trainee_id)
         lines = {part.line_id for part in stored.lines}
         # What is asked of a day rests on the days before it, so that today counts tomorrow.
         the_day_after = max(stored.day, self._today) + DAY
+        unit = history.trainee.unit
         return [
-            (each, caution_text(each, limits, trainee.unit, self._today, names(each.line_id)))
-            for each in cautions(repository, stored.trainee_id, the_day_after)
+            (each, caution_text(each, limits, unit, self._today, names(each.line_id)))
+            for each in cautions_in(history, the_day_after)
             if stored.id in each.sessions or each.line_id in lines
         ]
 

@@ -102,7 +102,7 @@ class SessionFoot(QWidget):
         self.fields = {field: FootField(theme, field) for field in Field}
         self.load = Label("", tone="muted")
         self.unit = Label("", "small", "muted")
-        self.activities = Label("", "small", "muted", wrap=True)
+        self.activities = Label("", "small", "muted")
         self.more = KeyWord(self.tr("More"), "F7", tone="muted")
         self.more.setToolTip(
             self.tr("Body mass, sleep, soreness, stress, motivation, other activities, red flags")

@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from db.errors import StoreError
-from desktop.planning.outcomes import LineOutcome, after_saving
+from desktop.planning.outcomes import LineOutcome
 from desktop.planning.past_effects import PastEffect
 from desktop.planning.session_days import due_next
 from desktop.planning.session_draft import SessionDraft
@@ -242,7 +242,7 @@ class SessionForm(WorkArea):
             self._busy = False
         if saved is not None:
             self._session_id, self._another = saved.id, False
-            self._read()
+            self._show_opened(self.desk.reopened(opened, saved))
             self._show_outcomes()
             self.record.say(self.tr("Saved"), MessageKind.DONE)
 
@@ -256,8 +256,8 @@ class SessionForm(WorkArea):
             self.typing.begin()
             return
         try:
-            outcomes = after_saving(self.record.repository, stored)
-            told = self.desk.cautions_after(stored)
+            outcomes = self.desk.outcomes_after(opened)
+            told = self.desk.cautions_after(opened)
             following = self._next_due()
         except StoreError as error:
             self.record.reported(error)

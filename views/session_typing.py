@@ -23,6 +23,8 @@ from views.typing_history import TypingHistory
 
 LAST = 1_000
 """An index beyond every set: the last one is meant."""
+NO_LINE = -1
+"""What changed is one of the session's own fields."""
 
 
 class SessionTyping(QObject):
@@ -89,14 +91,15 @@ class SessionTyping(QObject):
 
     def _change(self, draft: SessionDraft, key: object = None, line: int | None = None) -> None:
         """Another draft with the same lines. An equal ``key`` makes several changes one step;
-        None is a step of its own. ``line``: the only one that changed.
+        None is a step of its own. ``line``: the only one that changed (NO_LINE: none did).
         """
         opened = self.opened
         if opened is None or draft == opened.draft:
             return
         going_on = self._history.note(opened, object() if key is None else key)
         self.opened = replace(opened, draft=draft)
-        self.page.show_draft(draft, None if line is None else (line,))
+        shown = None if line is None else () if line == NO_LINE else (line,)
+        self.page.show_draft(draft, shown)
         self.foot.show_draft(draft)
         self.changed.emit(going_on)
 
@@ -121,7 +124,7 @@ class SessionTyping(QObject):
 
     def _typed_field(self, field: Field, text: str) -> None:
         if self.draft is not None:
-            self._change(self.draft.with_field(field, text), field)
+            self._change(self.draft.with_field(field, text), field, NO_LINE)
             self._say_field(field)
 
     def _noted(self, line: int, text: str) -> None:
@@ -152,7 +155,7 @@ class SessionTyping(QObject):
         if self.opened is None or self.draft is None or not self.ready():
             return
         if self.draft.has_activity and self._desk.add_activity(self.opened):
-            self._change(self.draft.without_activity())
+            self._change(self.draft.without_activity(), line=NO_LINE)
             self.foot.show_activities(self._desk.activities_of_week(self.opened))
         self.foot.go_to(Field.ACTIVITY)
 

@@ -103,6 +103,7 @@ class SetCell(QLineEdit):
         self._theme = theme
         self._may_step = may_step
         self._difference: Difference | None = None
+        self._marked: tuple[str, str, Difference | None] = ("", "", None)
         self.row = row
         self.setProperty("kind", "cell")
         self.setProperty("row", "done" if row is Row.DONE else "quiet")
@@ -123,6 +124,9 @@ class SetCell(QLineEdit):
 
     def show_state(self, wrong: str, doubt: str, difference: Difference | None) -> None:
         """Mark what is wrong or doubtful, and the difference from what was asked."""
+        if self._marked == (wrong, doubt, difference):
+            return
+        self._marked = (wrong, doubt, difference)
         self._difference = difference
         state = "wrong" if wrong else "doubt" if doubt else ""
         told = wrong or doubt or (difference.spoken if difference else "")

@@ -59,7 +59,11 @@ def cautions(repository: Repository, trainee_id: int, today: date) -> tuple[Caut
 
     Cautions that the coach set aside are left out while their evidence is the same.
     """
-    history = read_history(repository, trainee_id)
+    return cautions_in(read_history(repository, trainee_id), today)
+
+
+def cautions_in(history: History, today: date) -> tuple[Caution, ...]:
+    """The same from a record that was read."""
     return cautions_on(Desk.of(brief_of(history, today), history.library, today))
 
 

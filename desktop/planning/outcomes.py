@@ -56,7 +56,11 @@ def after_saving(repository: Repository, session: Session) -> tuple[LineOutcome,
 
     The next target is that after everything on record, also where an old session was saved.
     """
-    history = read_history(repository, session.trainee_id)
+    return outcomes_of(read_history(repository, session.trainee_id), session)
+
+
+def outcomes_of(history: History, session: Session) -> tuple[LineOutcome, ...]:
+    """The same from a record that was read with the session in it."""
     return tuple(_outcome(history, session, part) for part in _first_of_each_line(session))
 
 

@@ -7,8 +7,7 @@ from dataclasses import dataclass, replace
 from datetime import date
 
 from db.repository import Repository
-from desktop.planning.briefs import brief_of
-from desktop.planning.cautions import Desk, cautions_on
+from desktop.planning.cautions import cautions_in
 from desktop.planning.history import History, read_history
 from desktop.planning.outcomes import Effect, effects_between
 from desktop.planning.progress import best_of
@@ -108,10 +107,7 @@ def _work(done: SetDone | None) -> tuple[object, ...] | None:
 def _cautions(
     was: History, will_be: History, today: date
 ) -> tuple[tuple[Caution, ...], tuple[Caution, ...]]:
-    before, after = (
-        cautions_on(Desk.of(brief_of(history, today), history.library, today))
-        for history in (was, will_be)
-    )
+    before, after = (cautions_in(history, today) for history in (was, will_be))
     known, stay = ({(c.limit, c.line_id) for c in each} for each in (before, after))
     raised = tuple(c for c in after if (c.limit, c.line_id) not in known)
     return raised, tuple(c for c in before if (c.limit, c.line_id) not in stay)
