@@ -15,6 +15,8 @@ def day_name(day: TrainingDay, held: str = "") -> str:
     if day.weekday is None:
         return name
     weekday = words.weekday(day.weekday)
+    if name.casefold().startswith(f"{weekday}: ".casefold()):  # "Monday: squat" among others
+        name = name[len(weekday) + 2 :]
     if not name or name.casefold() == weekday.casefold():
         return weekday
     return f"{weekday}{words.DOT}{name[:1].lower()}{name[1:]}"

@@ -24,7 +24,7 @@ from views.draft_panel import DraftPanel
 from views.program_acts import ProgramActs
 from views.program_page import PHASE, ProgramPage
 from views.program_scene import program_scene
-from views.program_shelf import DRAFT_KEY, NEW_KEY, ProgramShelf, ShelfEntry
+from views.program_shelf import DRAFT_KEY, NEW_KEY, ProgramShelf, shelf_entries
 from views.record import Record
 from views.slot_face import slot_face
 from views.theme import Theme
@@ -240,16 +240,7 @@ class ProgramEditor(WorkArea):
     def _show_shelf(self) -> None:
         assert self._library is not None
         self._program_id = None
-        names: dict[int, list[str]] = {}
-        trainees = {one.id: one.name for one in self.record.repository.trainees()}
-        for each in self.record.repository.all_assignments():
-            ended = each.ended is not None and each.ended < self.today
-            if each.trainee_id in trainees and not ended:
-                names.setdefault(each.program_id, []).append(trainees[each.trainee_id])
-        entries = [
-            ShelfEntry(program, tuple(names.get(identity, ())))
-            for identity, program in self._library.programs.items()
-        ]
+        entries = shelf_entries(self.record.repository, self._library.programs, self.today)
         if self._starters is None:
             self._starters = tuple(each.program for each in starters())
         self.shelf.show_programs(entries, self._starters)

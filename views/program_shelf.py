@@ -2,23 +2,27 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from datetime import date
 from typing import Final
 
 from PySide6.QtCore import QCoreApplication, QEvent, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
+from db.repository import Repository
 from desktop.training.program import Program
 from views import words
 from views.blocks import Block, Heading, Label, MainButton, Page, WordButton
+from views.captioned import keyed_word
 from views.slot_row import RowAct, act_of
 from views.theme import Theme
 
 translate = QCoreApplication.translate
 
 NEW_KEY: Final = "Ctrl+Shift+N"
+DRAFT_KEY: Final = "F7"
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,13 +108,14 @@ class ProgramShelf(Page):
     """The list of programs and the ways to another one.
 
     ``opened(id)``, ``duplicated(Program)``, ``removed(Program)``, ``new_wanted``,
-    ``starter_taken(Program)``.
+    ``draft_wanted``, ``starter_taken(Program)``.
     """
 
     opened = Signal(int)
     duplicated = Signal(object)
     removed = Signal(object)
     new_wanted = Signal()
+    draft_wanted = Signal()
     starter_taken = Signal(object)
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
@@ -120,13 +125,16 @@ class ProgramShelf(Page):
         self.new = MainButton(self.tr("New program"))
         self.new.setToolTip(NEW_KEY)
         self.new.clicked.connect(self.new_wanted)
-        self._heading = Heading(theme, self.new)
+        self.draft = keyed_word(self.tr("Draft a program"), DRAFT_KEY, tone="")
+        self.draft.clicked.connect(self.draft_wanted)
+        self._heading = Heading(theme, self.draft, self.new)
         self.body.addWidget(self._heading)
         self._teach = Label(
             self.tr(
                 "A program holds phases of some weeks, a phase its training days, a day its "
                 "exercises. Each exercise gets a rule that says what grows next. Begin with a "
-                "blank one, or load one that ships and make it yours."
+                "blank one, have one drafted from days, minutes and equipment, or load one that "
+                "ships; each becomes yours to edit."
             ),
             wrap=True,
         )
@@ -224,7 +232,7 @@ class ProgramShelf(Page):
         button.clicked.connect(lambda: self.starter_taken.emit(program))
         top = Qt.AlignmentFlag.AlignTop
         left = QWidget()
-        left.setFixedWidth(self._theme.px(250))
+        left.setFixedWidth(self._theme.px(290))
         named = QVBoxLayout(left)
         named.setContentsMargins(0, 0, 0, 0)
         named.setSpacing(0)
@@ -235,6 +243,22 @@ class ProgramShelf(Page):
         about.setContentsMargins(0, self._theme.px(4), 0, 0)
         row.addWidget(about, 1, top)
         return part
+
+
+def shelf_entries(
+    repository: Repository, programs: Mapping[int, Program], today: date
+) -> list[ShelfEntry]:
+    """The programs with those who train by them on ``today``, or will."""
+    names: dict[int, list[str]] = {}
+    trainees = {one.id: one.name for one in repository.trainees()}
+    for each in repository.all_assignments():
+        ended = each.ended is not None and each.ended < today
+        if each.trainee_id in trainees and not ended:
+            names.setdefault(each.program_id, []).append(trainees[each.trainee_id])
+    return [
+        ShelfEntry(program, tuple(names.get(identity, ())))
+        for identity, program in programs.items()
+    ]
 
 
 def days_words(count: int) -> str:
