@@ -43,14 +43,14 @@ def _laid_out(text: SheetText, paper: Paper, density: Density) -> Sheet:
     caution = type_.wrapped(text.caution, Role.SMALL, width - mm(24), 4)
     foot_top = size.height() - EDGE - len(caution) * type_.line_height(Role.SMALL)
     room = foot_top - mm(1.5) - EDGE - head.height
-    flows = _flow(blocks, room)
+    flows = flow(blocks, room)
     pages = tuple(
         Page(
             (
                 PlacedBlock(QPointF(SIDE, EDGE), head),
-                *_stacked(flow, EDGE + head.height),
+                *stacked(flow, EDGE + head.height),
                 PlacedBlock(
-                    QPointF(SIDE, foot_top), _foot(caution, width, number, len(flows), type_)
+                    QPointF(SIDE, foot_top), foot(caution, width, number, len(flows), type_)
                 ),
             )
         )
@@ -60,7 +60,7 @@ def _laid_out(text: SheetText, paper: Paper, density: Density) -> Sheet:
     return Sheet(paper, type_, pages, title, sheet_aloud(text))
 
 
-def _flow(blocks: Sequence[Block], room: float) -> list[list[Block]]:
+def flow(blocks: Sequence[Block], room: float) -> list[list[Block]]:
     """Blocks on pages, in order. What does not fit begins the next page; slots done in turn stay
     on one page where it holds them.
     """
@@ -90,7 +90,7 @@ def _groups(blocks: Sequence[Block]) -> list[list[Block]]:
     return groups
 
 
-def _stacked(blocks: Sequence[Block], top: float) -> list[PlacedBlock]:
+def stacked(blocks: Sequence[Block], top: float) -> list[PlacedBlock]:
     placed: list[PlacedBlock] = []
     y = top
     for place, block in enumerate(blocks):
@@ -152,7 +152,7 @@ def _afterwards(text: SheetText, width: float, type_: SheetType) -> Block:
     return Block(y, tuple(parts))
 
 
-def _foot(caution: Sequence[str], width: float, number: int, count: int, type_: SheetType) -> Block:
+def foot(caution: Sequence[str], width: float, number: int, count: int, type_: SheetType) -> Block:
     height = type_.line_height(Role.SMALL)
     parts: list[Part] = [
         Text(QRectF(0, place * height, width, height), line, Role.SMALL)

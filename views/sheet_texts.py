@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import date
 from itertools import count
 
 from PySide6.QtCore import QCoreApplication, QDate, QLocale
@@ -41,17 +42,12 @@ class SheetText:
 
 def sheet_text(plan: DayPlan) -> SheetText:
     """The words of the sheet of ``plan``. Raises SheetError where nothing is asked on the day."""
-    unit = plan.trainee.unit
-    numbers = slot_numbers([slot.slot.pair for slot in plan.slots])
-    slots = tuple(
-        slot_text(slot, number, _partners(place, numbers, plan.slots), unit, plan.day)
-        for place, (slot, number) in enumerate(zip(plan.slots, numbers, strict=True))
-    )
+    unit, slots = plan.trainee.unit, slots_of(plan)
     if not any(slot.sets for slot in slots):
         raise SheetError(nothing_asked(plan, slots))
     return SheetText(
         trainee=plain(plan.trainee.name),
-        day=_long_date(plan),
+        day=long_date(plan.day),
         belongs_to=plain(belongs_to(plan)),
         minutes=_minutes(plan),
         slots=slots,
@@ -59,6 +55,16 @@ def sheet_text(plan: DayPlan) -> SheetText:
         legend=_legend(),
         caution=f"{general_caution()} {red_flags()}",
         unit=unit,
+    )
+
+
+def slots_of(plan: DayPlan) -> tuple[SlotText, ...]:
+    """The words of each slot of ``plan``."""
+    unit = plan.trainee.unit
+    numbers = slot_numbers([slot.slot.pair for slot in plan.slots])
+    return tuple(
+        slot_text(slot, number, _partners(place, numbers, plan.slots), unit, plan.day)
+        for place, (slot, number) in enumerate(zip(plan.slots, numbers, strict=True))
     )
 
 
@@ -129,9 +135,9 @@ def _partners(place: int, numbers: Sequence[str], slots: Sequence[SlotPlan]) -> 
     )
 
 
-def _long_date(plan: DayPlan) -> str:
-    day = QDate(plan.day.year, plan.day.month, plan.day.day)
-    return QLocale().toString(day, QLocale.FormatType.LongFormat)
+def long_date(day: date) -> str:
+    """A day with its year, as it is written out."""
+    return QLocale().toString(QDate(day.year, day.month, day.day), QLocale.FormatType.LongFormat)
 
 
 def _minutes(plan: DayPlan) -> str:

@@ -5,8 +5,9 @@ Needs no window and no screen: without a running application one is made for the
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
+from datetime import date
 from pathlib import Path
 
 from PySide6.QtCore import QCoreApplication, QIODevice, QMarginsF, QSaveFile, QSizeF
@@ -21,6 +22,7 @@ from PySide6.QtGui import (
 )
 
 from desktop.planning.days import DayPlan
+from views.group_sheet import group_text, lay_out_group
 from views.paper import Paper, usual_paper
 from views.sheet_layout import lay_out_sheet
 from views.sheet_painter import paint_page
@@ -48,6 +50,23 @@ def write_pdf(plan: DayPlan, path: Path, paper: Paper | None = None) -> int:
     """
     with _application():
         sheet = make_sheet(plan, paper)
+        write_sheet(sheet, path)
+        return len(sheet.pages)
+
+
+def make_group_sheet(plans: Sequence[DayPlan], day: date, paper: Paper | None = None) -> Sheet:
+    """The sheet of several trainees' plans of one day. Raises SheetError where nobody is asked
+    anything. Needs a QGuiApplication.
+    """
+    return lay_out_group(group_text(plans, day), paper or usual_paper())
+
+
+def write_group_pdf(
+    plans: Sequence[DayPlan], day: date, path: Path, paper: Paper | None = None
+) -> int:
+    """Write the sheet of a group as a PDF, as `write_pdf` does; how many pages it has."""
+    with _application():
+        sheet = make_group_sheet(plans, day, paper)
         write_sheet(sheet, path)
         return len(sheet.pages)
 
