@@ -257,6 +257,7 @@ def rules(draw: st.DrawFn) -> ProgressionRule:
         least_share_step=draw(st.floats(0, 0.2)),
         frequency=draw(st.none() | frequency),
         follow=draw(st.none() | st.builds(Follow, texts, st.floats(1, 100))),
+        start_percent=draw(st.none() | st.floats(1, 100)),
     )
 
 

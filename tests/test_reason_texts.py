@@ -34,7 +34,7 @@ VALUES: dict[str, ReasonValue] = {
     "weeks": 6, "load_g": 60_000, "reps": 8, "reps_needed": 14, "before_g": 60_000,
     "after_g": 62_500, "done_g": 600_000, "limit_g": 66_000, "note": "<b>by feel</b>",
     "times": 2, "days": 19, "percent": 10.0, "sets_factor": 0.6, "load_percent": 10.0,
-    "line": "heavy", "weekday": "Thursday", "weekdays": "Monday, Wednesday",
+    "line": "heavy", "weekday": 3, "weekdays": "0,2",
 }  # fmt: skip
 
 
@@ -43,6 +43,13 @@ def test_every_reason_has_a_sentence(code: ReasonCode, english: None) -> None:
     text = reason_text(reason(code, **VALUES), Unit.KG, TODAY)
     assert not text[0].islower()
     assert "{" not in text
+
+
+def test_weekdays_are_said_by_name(english: None) -> None:
+    one = reason(ReasonCode.PROPOSE_DAY, weekday=4)
+    assert reason_text(one, Unit.KG) == "Ready for one more day: Friday"
+    none = reason(ReasonCode.PROPOSE_DAY_IMPOSSIBLE, weekdays="0,2")
+    assert "Monday and Wednesday" in reason_text(none, Unit.KG)
 
 
 @pytest.mark.parametrize("code", ReasonCode)

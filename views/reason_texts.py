@@ -78,6 +78,8 @@ def _spoken(reason: Reason, name: str, value: ReasonValue, unit: Unit, today: da
         return words.short_day(value, today)
     if isinstance(value, bool | str):
         return _spoken_text(name, str(value))
+    if name == "weekday":
+        return words.weekday(int(value))
     if name.endswith("_g"):
         return words.load(round(value), unit)
     if name in _SPANS:
@@ -94,6 +96,8 @@ def _spoken(reason: Reason, name: str, value: ReasonValue, unit: Unit, today: da
 def _spoken_text(name: str, text: str) -> str:
     if name in ("variable", "variables", "reset"):
         return words.listed([words.variable(part.strip()) for part in text.split(",")])
+    if name == "weekdays":
+        return words.listed([words.weekday(int(part)) for part in text.split(",")])
     return text
 
 

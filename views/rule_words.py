@@ -29,6 +29,7 @@ def rule_name(kind: ReadyRule | None) -> str:
         ReadyRule.HOLD_LOAD: translate("Rules", "hold, then load"),
         ReadyRule.TEMPO_REPS: translate("Rules", "slow tempo first"),
         ReadyRule.TOTAL_REPS: translate("Rules", "total repetitions"),
+        ReadyRule.FIXED: translate("Rules", "fixed"),
     }[kind]
 
 
@@ -60,6 +61,9 @@ def rule_sentence(kind: ReadyRule | None) -> str:
         ),
         ReadyRule.TOTAL_REPS: translate(
             "Rules", "All sets together reach a total, however they fall; then it gets harder."
+        ),
+        ReadyRule.FIXED: translate(
+            "Rules", "Nothing grows: sets, repetitions and load stay until you change them."
         ),
     }[kind]
 

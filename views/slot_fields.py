@@ -44,6 +44,15 @@ class SlotFields(QWidget):
         self.amount = WholeField(self.tr("Repetitions at the start"), 1, 999, optional=False)
         self._load: LoadField | None = None
         self.variation = ChoiceBox(self.tr("Variation at the start"))
+        self.percent = NumberField(
+            self.tr("Load at the start as a percentage of the maximum"), 1, 100, decimals=1
+        )
+        self.percent.setToolTip(
+            self.tr(
+                "Reckoned once, from the trend on the day the program is given; without a trend "
+                "the load beside it holds"
+            )
+        )
         self.reserve = NumberField(self.tr("Repetitions in reserve"), 0, 10, decimals=1)
         self.rest = ClockField(self.tr("Rest after a set"))
         self.tempo = TextField(self.tr("Tempo: seconds down, held, up"))
@@ -86,6 +95,10 @@ class SlotFields(QWidget):
             rir = rule.target_rir
             self.reserve.set_value(None if rir is None else Decimal(repr(rir)))
         self._parts[self.reserve].setVisible(not hold)
+        if not self.percent.error:
+            share = rule.start_percent
+            self.percent.set_value(None if share is None else Decimal(repr(share)))
+        self._parts[self.percent].setVisible(not hold)
         _show(self.rest, slot.rest_s)
         for field, text in self._texts(slot):
             if not field.hasFocus():
@@ -94,7 +107,9 @@ class SlotFields(QWidget):
 
     def read(self, slot: Slot) -> Slot | None:
         """``slot`` with what stands in the fields; None where something is wrong."""
-        numbers = (self.sets, self.amount, self.load, self.reserve, self.rest, self.tempo_s)
+        numbers = (
+            self.sets, self.amount, self.load, self.percent, self.reserve, self.rest, self.tempo_s,
+        )  # fmt: skip
         fine = [field.check() for field in numbers]
         if not all(fine) or self._scene is None:
             return None
@@ -111,10 +126,16 @@ class SlotFields(QWidget):
             start = replace(start, tempo_s=self.tempo_s.whole)
         reserve = self.reserve.value
         rir = float(reserve) if isinstance(reserve, Decimal) else None
+        share = self.percent.value
+        percent = float(share) if isinstance(share, Decimal) else None
         return replace(
             slot,
             start=start,
-            rule=replace(slot.rule, target_rir=None if hold else rir),
+            rule=replace(
+                slot.rule,
+                target_rir=None if hold else rir,
+                start_percent=None if hold else percent,
+            ),
             rest_s=self.rest.whole or 0,
             tempo=self.tempo.text().strip(),
             pair=self.pair.text().strip()[:1].upper(),
@@ -154,6 +175,7 @@ class SlotFields(QWidget):
             (self.tr("Start: sets"), self.sets, 64, False),
             (self.tr("reps"), self.amount, 48, False),
             (self.tr("load"), self._load, 68, False),
+            (self.tr("or % of max"), self.percent, 68, False),
             (self.tr("variation"), self.variation, 176, False),
             (self.tr("In reserve"), self.reserve, 60, False),
             (self.tr("Rest"), self.rest, 56, False),
@@ -187,6 +209,7 @@ class SlotFields(QWidget):
             (self.sets, self.tr("sets")),
             (self.amount, self.tr("start")),
             (self.load, self.tr("load")),
+            (self.percent, self.tr("load")),
             (self.reserve, self.tr("reserve")),
             (self.rest, self.tr("rest")),
             (self.tempo_s, self.tr("tempo")),

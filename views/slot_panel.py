@@ -97,7 +97,9 @@ class SlotPanel(QFrame):
         made = self.rule.read()
         if slot is None or made is None:
             return
-        drafted = replace(made, target_rir=slot.rule.target_rir)
+        drafted = replace(
+            made, target_rir=slot.rule.target_rir, start_percent=slot.rule.start_percent
+        )
         self.drafted.emit(replace(slot, rule=drafted))
 
     def _actions(self) -> QWidget:

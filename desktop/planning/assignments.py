@@ -6,7 +6,9 @@ from dataclasses import dataclass, replace
 from datetime import date
 
 from db.repository import Repository
+from desktop.planning.history import History, read_history
 from desktop.planning.lines import PROGRAM_START
+from desktop.planning.percent_starts import with_percent_start
 from desktop.planning.schedule import DAY
 from desktop.training.program import Assignment, Line, LineStart, PhasePurpose, Program, Slot
 
@@ -68,17 +70,29 @@ def assign(
 
 def lines_needed(repository: Repository, assignment: Assignment) -> tuple[Line, ...]:
     """The lines that the program's slots refer to and the trainee does not have yet, each with
-    the start of the first slot that trains it (or else tests it); to be saved.
+    the start of the first slot that trains it (or else tests it); and those that the slot starts
+    at a percentage of the maximum, with that start; to be saved.
     """
     program = repository.program(assignment.program_id)
     known = {(line.exercise, line.name): line for line in repository.lines(assignment.trainee_id)}
+    history: History | None = None
     needed: dict[tuple[str, str], Line] = {}
+    seen: set[tuple[str, str]] = set()
     for slot in _training_first(program):
         key = (slot.exercise, slot.line_name)
-        if key in known or key in needed:
+        if key in seen:
             continue
+        seen.add(key)
         start = LineStart(assignment.start, slot.start, kind=PROGRAM_START)
-        needed[key] = Line(assignment.trainee_id, *key, starts=(start,))
+        line = known.get(key) or Line(assignment.trainee_id, *key, starts=(start,))
+        if slot.rule.start_percent is not None:
+            history = history or read_history(repository, assignment.trainee_id)
+            reckoned = with_percent_start(history, line, slot, assignment.start)
+            if reckoned is not None:
+                needed[key] = reckoned
+                continue
+        if key not in known:
+            needed[key] = line
     return tuple(needed.values())
 
 

@@ -256,6 +256,8 @@ class ProgressionRule:
 
     ``target_rir``: repetitions in reserve asked of the last set, None where not asked.
     ``least_share_step``: the smallest step on a variation scale, as a fraction of body mass.
+    ``start_percent``: the first load as a percentage of the estimated maximum on the day that the
+    program is given, None: as the slot says. It moves nothing afterwards.
     """
 
     ranges: tuple[VariableRange, ...] = ()
@@ -266,6 +268,7 @@ class ProgressionRule:
     least_share_step: float = 0.01
     frequency: FrequencyCondition | None = None
     follow: Follow | None = None
+    start_percent: float | None = None
 
     def __post_init__(self) -> None:
         variables = [r.variable for r in self.ranges]
@@ -281,6 +284,8 @@ class ProgressionRule:
                 )
         if self.target_rir is not None and not 0 <= self.target_rir <= 10:
             raise InvalidRule(f"repetitions in reserve: 0 to 10, not {self.target_rir}")
+        if self.start_percent is not None and not 0 < self.start_percent <= 100:
+            raise InvalidRule(f"a start above 0 to 100 % of the maximum, not {self.start_percent}")
 
     def range_of(self, variable: Variable) -> VariableRange | None:
         """The range of ``variable``, None where it does not grow."""

@@ -62,8 +62,11 @@ class Mover:
 def grow(position: Position, mover: Mover) -> Growth:
     """One step up: the fastest variable that can grow does, the faster ones follow their policy.
 
-    A jump in demand above the limit is not taken: one more repetition is asked instead.
+    A jump in demand above the limit is not taken: one more repetition is asked instead. A rule
+    without ranges is meant to stay as it is.
     """
+    if not mover.rule.ranges:
+        return Growth(position, reason(ReasonCode.REPEAT_MET), grew=False)
     for place, moving in enumerate(mover.rule.ranges):
         moved = _advanced(position, moving, mover)
         if moved is None:

@@ -34,6 +34,7 @@ class ReadyRule(StrEnum):
     HOLD_LOAD = "hold, load"
     TEMPO_REPS = "tempo, reps"
     TOTAL_REPS = "total reps"
+    FIXED = ""
 
 
 _FEW: Final = VariableRange(Variable.REPS, 5, 12)
@@ -53,7 +54,8 @@ def rules_for(exercise: Exercise) -> tuple[ReadyRule, ...]:
     """The ready-made rules that fit an exercise; the usual one first."""
     scaled = exercise.loading is LoadingKind.BODYWEIGHT and len(exercise.variations) > 1
     if exercise.measure is Measure.HOLD:
-        return (ReadyRule.HOLD_VARIATION,) if scaled else (ReadyRule.HOLD_LOAD,)
+        usual = ReadyRule.HOLD_VARIATION if scaled else ReadyRule.HOLD_LOAD
+        return (usual, ReadyRule.FIXED)
     if scaled:
         return (
             ReadyRule.REPS_VARIATION,
@@ -61,6 +63,7 @@ def rules_for(exercise: Exercise) -> tuple[ReadyRule, ...]:
             ReadyRule.REPS_SETS_LOAD,
             ReadyRule.TEMPO_REPS,
             ReadyRule.TOTAL_REPS,
+            ReadyRule.FIXED,
         )
     return (
         ReadyRule.REPS_LOAD,
@@ -68,6 +71,7 @@ def rules_for(exercise: Exercise) -> tuple[ReadyRule, ...]:
         ReadyRule.LOAD,
         ReadyRule.TEMPO_REPS,
         ReadyRule.TOTAL_REPS,
+        ReadyRule.FIXED,
     )
 
 
@@ -76,6 +80,8 @@ def ready_rule(kind: ReadyRule, exercise: Exercise) -> ProgressionRule:
     load = VariableRange(Variable.LOAD, increment=exercise.increment_g)
     last = _VARIATION if ReadyRule.REPS_VARIATION in rules_for(exercise) else load
     match kind:
+        case ReadyRule.FIXED:
+            return ProgressionRule()
         case ReadyRule.LOAD:
             return ProgressionRule((load,))
         case ReadyRule.REPS_LOAD:
