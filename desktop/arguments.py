@@ -81,7 +81,10 @@ def _work_arguments(verb: AddVerb) -> None:
         ("sheet", "the printed sheet of a day"),
     ):
         asked = verb(name, text)
-        asked.add_argument("--trainee", required=True, metavar="NAME")
+        whose = asked.add_mutually_exclusive_group(required=True)
+        whose.add_argument("--trainee", metavar="NAME")
+        if name == "sheet":
+            whose.add_argument("--group", action="store_true", help="all who train on the day")
         asked.add_argument("--date", type=_day, metavar="DAY", help="today, where none is given")
         if name == "targets":
             asked.add_argument("--json", action="store_true")

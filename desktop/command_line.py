@@ -48,6 +48,7 @@ from desktop.planning.drafts import (
     draft_program,
     wishes_for_class,
 )
+from desktop.planning.groups import group_plans
 from desktop.planning.noted import read_noted
 from desktop.planning.roster import roster
 from desktop.training.asking import starting_state, target_on
@@ -76,6 +77,10 @@ class Sheets(Protocol):
 
     def write_pdf(self, plan: DayPlan, path: Path) -> None:
         """Write the sheet as PDF."""
+        ...
+
+    def write_group_pdf(self, plans: Sequence[DayPlan], day: date, path: Path) -> int:
+        """Write the sheet of several trainees as PDF; how many pages it has."""
         ...
 
 
@@ -276,6 +281,9 @@ class Verbs:
 
     def sheet(self, options: Options) -> None:
         """The printed sheet of a day."""
+        if options.group:
+            self._group_sheet(options)
+            return
         with self._data(options) as repository:
             plan = self._plan(repository, options)
         if not plan.slots:
@@ -283,6 +291,18 @@ class Verbs:
             raise Wrong(f"there is no sheet for {plan.trainee.name} on {plan.day}: {why}")
         self._write_sheet(plan, options.pdf)
         print(f"sheet written to {options.pdf}")
+
+    def _group_sheet(self, options: Options) -> None:
+        """One sheet for all who train on the day."""
+        day = options.date or date.today()
+        with self._data(options) as repository:
+            plans = group_plans(repository, day)
+        sheets = self._sheets()
+        try:
+            sheets.write_group_pdf(plans, day, options.pdf)
+        except sheets.SheetError as error:
+            raise Wrong(str(error)) from error
+        print(f"sheet of {len(plans)} trainees written to {options.pdf}")
 
     def read_notes(self, options: Options) -> None:
         """What free-text notes say was done; nothing is saved."""

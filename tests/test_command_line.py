@@ -7,6 +7,7 @@ import os
 import re
 import subprocess
 import sys
+from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
 from typing import Any
@@ -34,6 +35,10 @@ class PaperSheets:
 
     def write_pdf(self, plan: DayPlan, path: Path) -> None:
         path.write_text(f"{plan.trainee.name} {plan.day} {len(plan.slots)}", encoding="utf-8")
+
+    def write_group_pdf(self, plans: Sequence[DayPlan], day: date, path: Path) -> int:
+        path.write_text(f"{len(plans)} {day}", encoding="utf-8")
+        return 1
 
 
 class Ran:
@@ -442,6 +447,14 @@ def test_wrong_usage_is_status_2(line: Line, arguments: list[str]) -> None:
     ran = line(*arguments)
     assert (ran.code, ran.out) == (2, "")
     assert "usage" in ran.err
+
+
+def test_the_sheet_of_a_group_is_written(demo: Line, tmp_path: Path) -> None:
+    pdf = tmp_path / "group.pdf"
+    ran = demo("sheet", "--group", "--date", MONDAY, "--pdf", pdf)
+    assert ran.code == 0, ran.err
+    assert "trainees written" in ran.out
+    assert demo("sheet", "--pdf", pdf).code == 2
 
 
 def test_a_sheet_that_cannot_be_written_is_told_in_one_line(demo: Line, tmp_path: Path) -> None:
