@@ -18,7 +18,6 @@ from db.tables import UnreadableTable
 from desktop.planning.arriving_files import (
     ArrivingTable,
     CannotRead,
-    fitting,
     opening,
     reading,
     with_kept,
@@ -31,7 +30,7 @@ from desktop.planning.log_prospect import (
     hand_back_lines,
     like,
 )
-from desktop.planning.table_columns import role_of_heading
+from desktop.planning.table_columns import fitting, role_of_heading
 from desktop.training.program import Program
 from desktop.training.quantities import Unit
 from desktop.training.table_mapping import LEAVE_OUT, Role, TableMapping

@@ -84,7 +84,7 @@ class ExportMenu(QObject):
             name = export_program(self._record.repository, program.id or 0, path)
             return self.tr("{name} saved to {path}").format(name=name, path=path)
 
-        self._ask(program.name, "json", write)
+        self._ask(program.name, "rungwise.json", write)
 
     def _log(self, path: Path, people: Sequence[Trainee]) -> str:
         from desktop.planning.departing_files import export_log
@@ -99,7 +99,8 @@ class ExportMenu(QObject):
         dialog = QFileDialog(self._window, title, folder)
         dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
         dialog.setDefaultSuffix(suffix)
-        dialog.setNameFilter(f"{suffix.upper()} (*.{suffix})")
+        kind = suffix.rpartition(".")[2]
+        dialog.setNameFilter(f"{kind.upper()} (*.{kind})")
         dialog.selectFile(f"{file_name(title)}.{suffix}")
         dialog.fileSelected.connect(lambda path: self.write(Path(path), write))
         dialog.finished.connect(dialog.deleteLater)

@@ -13,9 +13,10 @@ from desktop.planning.log_prospect import NOT_TAKEN, Fate, Prospect
 from desktop.training.quantities import Unit
 from desktop.training.table_mapping import TableMapping
 from views import words
-from views.blocks import Block, Heading, Label, MainButton, WordButton
+from views.blocks import Block, Label, MainButton, WordButton
 from views.choice_row import Choice, ChoiceRow, ToggleWord
 from views.chooser import Chooser
+from views.file_heading import FileHeading
 from views.flow_layout import FlowLayout
 from views.import_options import ImportOptions
 from views.import_table import ImportTable
@@ -42,7 +43,7 @@ class ImportPage(QWidget):
         super().__init__(parent)
         self._theme = theme
         self.other = WordButton(self.tr("Another file…"), "Ctrl+Shift+I")
-        self.heading = Heading(theme, self.other)
+        self.heading = FileHeading(theme, self.other)
         self.options = ImportOptions(theme)
         self.table = ImportTable(theme)
         self.names = NameQuestions(theme)

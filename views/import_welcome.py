@@ -8,6 +8,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from views.blocks import Block, Heading, Label, MainButton, Page, WordButton
+from views.file_heading import FileHeading
 from views.theme import Theme
 
 
@@ -88,7 +89,7 @@ class ImportDone(QWidget):
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         page = Page(theme)
-        self.heading = Heading(theme)
+        self.heading = FileHeading(theme)
         block = Block(theme)
         self.said = Label("", "answer", wrap=True)
         self.more = Label("", tone="muted", wrap=True)
@@ -133,7 +134,7 @@ class ParcelPage(QWidget):
         super().__init__(parent)
         page = Page(theme)
         self.other = WordButton(self.tr("Another file…"), "Ctrl+Shift+I")
-        self.heading = Heading(theme, self.other)
+        self.heading = FileHeading(theme, self.other)
         self._block = Block(theme)
         self.wrong = Label("", tone="stop", wrap=True)
         self.take = MainButton(self.tr("Take it in"))

@@ -42,6 +42,7 @@ LOAD: Final = "load"
 SHEET: Final = "sheet"
 TRAINEE: Final = "trainee"
 IMPORT: Final = "import"
+NOTES: Final = "notes"
 
 WORK_AREAS: Final = (
     WorkAreaEntry(DESK, "views.desk_overview", "DeskOverview", needs_trainee=False),
@@ -52,6 +53,7 @@ WORK_AREAS: Final = (
     WorkAreaEntry(LOAD, "views.load_area", "LoadArea"),
     WorkAreaEntry(PAST, "views.past_area", "PastArea"),
     WorkAreaEntry(TRAINEE, "views.trainee_form", "TraineeForm", needs_trainee=False),
+    WorkAreaEntry(NOTES, "views.notes_area", "NotesArea"),
     WorkAreaEntry(IMPORT, "views.import_area", "ImportArea", needs_trainee=False),
 )
 
@@ -70,5 +72,6 @@ def area_word(key: str) -> str:
         LOAD: translate("WorkAreas", "&Week and load"),
         PAST: translate("WorkAreas", "P&ast"),
         TRAINEE: translate("WorkAreas", "&Trainee"),
+        NOTES: translate("WorkAreas", "&Notes"),
         IMPORT: translate("WorkAreas", "&Import"),
     }[key]

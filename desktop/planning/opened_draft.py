@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
+from dataclasses import replace
 from datetime import date
 from typing import Final
 
@@ -221,6 +222,13 @@ def _stored_sets(part: LineDone, kind: CellKind, mark: str) -> tuple[SetDraft, .
         for was in _columns(part.sets)
     ]
     return (*columns, *(_fresh_set(each) for each in asked)) or (SetDraft(),)
+
+
+def typed_sets(line: LineDraft, done: Sequence[SetDone], mark: str) -> tuple[SetDraft, ...]:
+    """Sets that were told otherwise than by typing, as if they had been typed into ``line``."""
+    part = LineDone(line.line_id or 0, line.exercise, line.asked, tuple(done))
+    columns = _stored_sets(part, line.kind, mark)
+    return tuple(replace(each, was=(), was_texts=()) for each in columns)
 
 
 def _columns(sets: Sequence[SetDone]) -> list[tuple[SetDone, ...]]:

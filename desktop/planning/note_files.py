@@ -1,0 +1,25 @@
+"""Notes as a file: any text."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Final
+
+from db.log_files import UnreadableLog, decode
+
+MOST_BYTES: Final = 1_000_000
+
+
+class CannotRead(ValueError):
+    """The file holds no notes; the sentence says why."""
+
+
+def read_note_file(path: Path) -> str:
+    """The text in ``path``. Raises CannotRead and OSError."""
+    if path.stat().st_size > MOST_BYTES:
+        raise CannotRead(f"{path.name} is too large for notes: at most 1 MB")
+    try:
+        text = decode(path.read_bytes())
+    except UnreadableLog:
+        raise CannotRead(f"{path.name} is no text") from None
+    return text.replace("\r\n", "\n").replace("\r", "\n")
