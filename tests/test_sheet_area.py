@@ -192,3 +192,24 @@ def test_today_without_training_shows_the_next_day(qtbot: QtBot, club: Repositor
     area.show()
     area.show_trainee(id_of(club, "Bow"))
     assert area.day == NEXT_MONDAY
+
+
+def test_the_group_of_a_day_stands_on_one_sheet(area: SheetArea, qtbot: QtBot) -> None:
+    area.show_day(NEXT_MONDAY)
+    assert area.sheet is not None
+    alone = area.sheet.spoken
+    press(qtbot, area, Qt.Key.Key_G, Qt.KeyboardModifier.ControlModifier)
+    assert area.grouped
+    assert area.sheet is not None
+    assert "1 Bow" in area.sheet.spoken
+    assert "2 Seat 2" in area.sheet.spoken
+    press(qtbot, area, Qt.Key.Key_G, Qt.KeyboardModifier.ControlModifier)
+    assert area.sheet is not None
+    assert area.sheet.spoken == alone
+
+
+def test_a_day_on_which_nobody_trains_has_no_sheet_of_a_group(area: SheetArea) -> None:
+    area.show_group(True)
+    area.show_day(NEXT_MONDAY - DAY)
+    assert area.sheet is None
+    assert "Nobody is asked anything" in area.empty.why.text()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date, timedelta
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
@@ -12,6 +13,7 @@ from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QStackedWidget, QVBoxLay
 
 from db.errors import StoreError
 from desktop.planning.days import DayPlan, WhyEmpty, day_plan_of, why_empty
+from desktop.planning.groups import group_plans
 from desktop.planning.history import History, read_history
 from desktop.planning.session_days import training_day_after, training_day_before
 from views import words
@@ -26,7 +28,7 @@ from views.record import MessageKind, Record
 from views.sheet_parts import Sheet
 from views.sheet_preview import SheetPreview
 from views.sheet_texts import SheetError, belongs_to
-from views.sheets import make_sheet, print_sheet, set_paper, write_sheet
+from views.sheets import make_group_sheet, make_sheet, print_sheet, set_paper, write_sheet
 from views.theme import Theme
 from views.work_area import WorkArea
 from views.work_areas import PROGRAM
@@ -35,10 +37,14 @@ if TYPE_CHECKING:
     from PySide6.QtPrintSupport import QPrinter
 
 _DAY: Final = timedelta(days=1)
+_ONE: Final = "one"
+_GROUP: Final = "group"
 
 
 class SheetArea(WorkArea):
-    """The sheet of one trainee and day. Another trainee begins at the next day of training."""
+    """The sheet of one trainee and day, or of all who train that day. Another trainee begins at
+    the next day of training.
+    """
 
     def __init__(
         self, record: Record, today: date, theme: Theme, parent: QWidget | None = None
@@ -60,6 +66,24 @@ class SheetArea(WorkArea):
         self.day = day
         self._show()
 
+    def show_group(self, group: bool) -> None:
+        """Show the sheet of all who train on the day, or of the trainee alone."""
+        self.whose.choose(_GROUP if group else _ONE)
+        self._show()
+
+    def keys(self) -> Sequence[tuple[str, str]]:
+        """What keys do here."""
+        keys = (
+            (self.tr("The group, or this trainee"), "Ctrl+G"),
+            (self.tr("Next day of training"), "Ctrl+PgDown"),
+            (self.tr("Next day"), "Alt+PgDown"),
+            (self.tr("Go to a date"), "Ctrl+D"),
+            (self.tr("Save as PDF"), "Ctrl+Shift+P"),
+            (self.tr("Print"), "Ctrl+P"),
+        )
+        native = QKeySequence.SequenceFormat.NativeText
+        return tuple((does, QKeySequence(key).toString(native)) for does, key in keys)
+
     def refresh(self) -> None:
         """Read again; a trainee shown for the first time begins at the next day of training."""
         if self.trainee_id is None:
@@ -80,18 +104,32 @@ class SheetArea(WorkArea):
         plan = self._plan = day_plan_of(self._history, self.day)
         self.field.set_day(self.day)
         self._title.setText(words.long_day(self.day))
-        said = (plan.trainee.name, belongs_to(plan))
-        self._detail.say(words.DOT.join(part for part in said if part))
         why = ""
         try:
-            self.sheet = make_sheet(plan, Paper(self.papers.code))
-        except SheetError as error:
+            self.sheet = self._group_sheet() if self.grouped else self._own_sheet(plan)
+        except (SheetError, StoreError) as error:
             self.sheet, why = None, str(error)
         self.preview.show_sheet(self.sheet)
         self._show_empty(why)
         for button in (self.save, self.print):
             button.setEnabled(self.sheet is not None)
         self._pages.setText(self._pages_text())
+
+    @property
+    def grouped(self) -> bool:
+        """Whether the sheet of all who train on the day is shown."""
+        return self.whose.code == _GROUP
+
+    def _own_sheet(self, plan: DayPlan) -> Sheet:
+        said = (plan.trainee.name, belongs_to(plan))
+        self._detail.say(words.DOT.join(part for part in said if part))
+        return make_sheet(plan, Paper(self.papers.code))
+
+    def _group_sheet(self) -> Sheet:
+        plans = group_plans(self.record.repository, self.day)
+        text = self.tr("{count} train on this day; save and next follows the sheet")
+        self._detail.say(text.format(count=words.number(len(plans))))
+        return make_group_sheet(plans, self.day, Paper(self.papers.code))
 
     def _show_empty(self, why: str) -> None:
         self._middle.setCurrentWidget(self.empty if why else self.preview)
@@ -119,7 +157,8 @@ class SheetArea(WorkArea):
         dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
         dialog.setDefaultSuffix("pdf")
         dialog.setNameFilter("PDF (*.pdf)")
-        dialog.selectFile(_file_name(self._plan))
+        name = self.tr("Group") if self.grouped else self._plan.trainee.name
+        dialog.selectFile(_file_name(name, self.day))
         dialog.fileSelected.connect(lambda path: self.save_pdf(Path(path)))
         dialog.finished.connect(dialog.deleteLater)
         dialog.open()
@@ -196,6 +235,10 @@ class SheetArea(WorkArea):
             [Choice(Paper.A4, self.tr("A4")), Choice(Paper.LETTER, self.tr("Letter"))],
             self.theme.paper,
         )
+        self.whose = ChoiceRow(self.theme, self.tr("Whose sheet"), self)
+        self.whose.offer(
+            [Choice(_ONE, self.tr("This trainee")), Choice(_GROUP, self.tr("The group"))], _ONE
+        )
         self.preview = SheetPreview(self.theme)
         self.empty = NoSheet(self.theme, self.today)
         self._middle = QStackedWidget()
@@ -211,6 +254,7 @@ class SheetArea(WorkArea):
         head, tools, foot = self._rows
         head.addWidget(self._title)
         head.addWidget(self._detail, 1)
+        head.addWidget(self.whose)
         for widget in (self._earlier, self.field, self._later):
             tools.addWidget(widget)
         tools.addWidget(self._wrong, 1)
@@ -249,6 +293,7 @@ class SheetArea(WorkArea):
         self.empty.day_wanted.connect(self.show_day)
         self.empty.program_wanted.connect(lambda: self.area_wanted.emit(PROGRAM))
         self.papers.chosen.connect(self._paper_chosen)
+        self.whose.chosen.connect(lambda _code: self._show())
         self.save.clicked.connect(self.ask_where)
         self.print.clicked.connect(self.ask_printer)
         self.theme.changed.connect(self._space)
@@ -264,6 +309,7 @@ class SheetArea(WorkArea):
             "Alt+PgUp": lambda: self.show_day(self.day - _DAY),
             "Alt+PgDown": lambda: self.show_day(self.day + _DAY),
             "Alt+Home": lambda: self.show_day(self.today),
+            "Ctrl+G": lambda: self.show_group(not self.grouped),
             "Ctrl+D": lambda: self.field.setFocus(Qt.FocusReason.ShortcutFocusReason),
         }.items():
             shortcut = QShortcut(QKeySequence(key), self)
@@ -291,8 +337,8 @@ def _next_day(history: History, today: date) -> date:
     return training_day_after(history, today) or today
 
 
-def _file_name(plan: DayPlan) -> str:
+def _file_name(name: str, day: date) -> str:
     """A name that every file system takes: "Bow 2026-11-26.pdf"."""
-    kept = "".join(c if c.isalnum() or c in " -_" else " " for c in plan.trainee.name)
-    name = " ".join(kept.split())[:60]
-    return f"{name} {plan.day.isoformat()}.pdf".strip()
+    kept = "".join(c if c.isalnum() or c in " -_" else " " for c in name)
+    short = " ".join(kept.split())[:60]
+    return f"{short} {day.isoformat()}.pdf".strip()
