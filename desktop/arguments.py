@@ -135,6 +135,8 @@ def _file_arguments(verb: AddVerb) -> None:
     person.add_argument("--trainee", required=True, metavar="NAME")
     person.add_argument("--out", required=True, type=Path, metavar="FOLDER")
     verb("check", "say whether the data file is sound")
+    entry = verb("install-menu", "put Rungwise into this user's menu (Linux desktops)")
+    entry.add_argument("--remove", action="store_true", help="take it out again")
     filled = verb("demo", "fill a new data file with the demo, an invented scenario")
     filled.add_argument("--date", type=_day, metavar="DAY", help="as if this were today")
     walked = verb("walk", "do the whole round on the demo; results in a folder")

@@ -3,6 +3,8 @@
     python3 desktop/bootstrap.py run [ARGUMENTS]     the window; with arguments the command line
     python3 desktop/bootstrap.py test [ARGUMENTS]    ruff, mypy and pytest; arguments go to pytest
 
+And one for those who give the program away: `bundle` builds a folder that needs no Python.
+
 Standard library only, and no syntax newer than Python 3.6, so that an interpreter that is too old
 can still say so in clear words. Everything installed goes into .venv beside pyproject.toml; only
 system libraries that Qt cannot start without are asked of apt, and only when one is missing.
@@ -19,7 +21,10 @@ from typing import Dict, List, Mapping, Optional, Sequence, Tuple
 
 ROOT = os.path.dirname(os.path.dirname(os.path.abspath(__file__)))
 OLDEST = (3, 11)
-USAGE = "usage: python3 desktop/bootstrap.py run [ARGUMENTS] | test [ARGUMENTS]"
+USAGE = "usage: python3 desktop/bootstrap.py run [ARGUMENTS] | test [ARGUMENTS] | bundle"
+
+# What each verb needs of the pinned versions in .ci.
+LOCKS = {"run": ("run",), "test": ("run", "test"), "bundle": ("run", "bundle")}
 
 # What dlopen asks for -> the Debian package that brings it.
 QT_LIBRARIES = {
@@ -65,7 +70,7 @@ class Trouble(Exception):
 
 def main(arguments: Sequence[str]) -> int:
     """Make everything ready and start what was asked for; returns the exit status."""
-    if not arguments or arguments[0] not in ("run", "test"):
+    if not arguments or arguments[0] not in LOCKS:
         print(USAGE)
         return 0 if list(arguments[:1]) in (["-h"], ["--help"]) else 2
     try:
@@ -74,7 +79,9 @@ def main(arguments: Sequence[str]) -> int:
         verb, rest = arguments[0], list(arguments[1:])
         display = verb == "run" and has_display(os.environ, sys.platform)
         bring_system_libraries(display)
-        python = bring_environment(("run",) if verb == "run" else ("run", "test"))
+        python = bring_environment(LOCKS[verb])
+        if verb == "bundle":
+            return subprocess.call([python, os.path.join(ROOT, ".ci", "bundle.py")])
         compile_when_starts_would_not(python)
         if verb == "test":
             return test(python, rest)

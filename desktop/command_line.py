@@ -31,7 +31,7 @@ from db.program_files import read_program, write_program
 from db.repository import Repository
 from db.seals import remove_file
 from db.trainee_files import read_trainees
-from desktop import answers, demo, paths, tour
+from desktop import answers, demo, menu_entry, paths, tour
 from desktop.arguments import parser
 from desktop.catalogue import load_catalogue
 from desktop.entries import EntryError
@@ -369,6 +369,17 @@ class Verbs:
             _print_lines(problems)
             raise Wrong(f"{_database_path(options)} is damaged: {problems[0]}")
         print(f"sound: {len(trainees)} trainees, {sessions} sessions")
+
+    def install_menu(self, options: Options) -> None:
+        """The menu entry, the icon, and what a program file is."""
+        if not sys.platform.startswith("linux"):
+            raise Wrong("menu entries of this kind are for Linux desktops")
+        folder = paths.shared_folder()
+        if options.remove:
+            _print_lines(f"removed {path}" for path in menu_entry.remove(folder))
+            return
+        _print_lines(map(str, menu_entry.install(folder, menu_entry.starting_command())))
+        print("Rungwise is in the menu; program files (*.rungwise.json) open with it")
 
     def demo(self, options: Options) -> None:
         """A new data file with the demo."""

@@ -43,6 +43,13 @@ def default_data_file(environ: Mapping[str, str] = os.environ) -> Path:
     return data_folder(environ) / "rungwise.db"
 
 
+def shared_folder() -> Path:
+    """Where programs of this user put what the desktop reads: menu entries, icons, kinds of file.
+    It is the desktop's, so that ``RUNGWISE_HOME`` does not move it.
+    """
+    return Path(appdirs.user_data_dir())
+
+
 def _under_home(environ: Mapping[str, str], part: str) -> Path | None:
     home = environ.get(HOME_VARIABLE)
     return Path(home).expanduser().resolve() / part if home else None

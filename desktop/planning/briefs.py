@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sys
 from collections.abc import Iterable, Mapping
 from datetime import date, timedelta
 from functools import cache
@@ -160,6 +161,8 @@ def build_mark() -> str:
     here = Path(__file__).parent
     folders = (here, here.parent / "training", here.parent.parent / "resources")
     files = [each for folder in folders for each in sorted(folder.glob("*.*"))]
+    if getattr(sys, "frozen", False):  # then the model's files are inside the program
+        files.append(Path(sys.executable))
     stats = [(each.name, each.stat().st_size, each.stat().st_mtime_ns) for each in files]
     return blake2s(repr(stats).encode(), digest_size=12).hexdigest()
 
