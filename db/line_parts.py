@@ -24,6 +24,10 @@ _LAST = (
     " WHERE d.line_id = ? AND d.exercise = ? AND d.day <= ? AND NOT d.warm_up AND NOT l.skipped"
     " ORDER BY d.day DESC LIMIT 1"
 )
+_RIVALS = (
+    "SELECT l.id, l.trainee_id FROM line l JOIN trainee t ON t.id = l.trainee_id"
+    " WHERE l.exercise = ? AND l.trainee_id <> ? AND NOT t.archived"
+)
 
 
 def line_parts(
@@ -61,3 +65,8 @@ def last_trained(database: Database, lines: Mapping[int, str], last: date) -> di
         for (day,) in database.execute(_LAST, (line_id, exercise, last.toordinal())):
             found[line_id] = date.fromordinal(day)
     return found
+
+
+def lines_of_others(database: Database, exercise: str, trainee_id: int) -> dict[int, int]:
+    """The lines of ``exercise`` of everybody but one trainee: trainee by line; nobody archived."""
+    return dict(database.execute(_RIVALS, (exercise, trainee_id)))

@@ -17,18 +17,9 @@ from desktop.training.quantities import Unit
 from tests.chart_scenes import FIRST, TODAY, WEEK, Scene, open_scene
 from views.axis_ticks import day_ticks, round_ticks, short_date
 from views.line_plot import LinePlot, fitting, span_of
-from views.progress_series import (
-    Series,
-    Shape,
-    Shown,
-    broken_line,
-    cut,
-    flattened,
-    measures_of,
-    series_of,
-    shape_of,
-    step_line,
-)
+from views.measures import Shown, measures_of
+from views.progress_series import Series, Shape, broken_line, series_of, shape_of, step_line
+from views.series_cut import cut, flattened
 from views.theme import Theme
 from views.week_bars import WeekBars
 
@@ -138,9 +129,9 @@ def test_a_spot_is_shaped_by_its_repetitions_and_hollow_where_uncertain() -> Non
 @pytest.mark.parametrize(
     ("exercise", "shown"),
     [
-        ("back-squat", (Shown.ESTIMATE, Shown.LOAD, Shown.SET)),
+        ("back-squat", (Shown.ESTIMATE, Shown.LOAD, Shown.SET, Shown.AT_LOAD)),
         ("push-up", (Shown.ESTIMATE, Shown.LOAD, Shown.SET, Shown.VARIATION)),
-        ("l-sit", (Shown.HOLD, Shown.VARIATION)),
+        ("l-sit", (Shown.HOLD, Shown.MOMENT, Shown.VARIATION)),
     ],
 )
 def test_a_line_offers_what_its_kind_can_show(

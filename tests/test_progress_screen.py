@@ -29,11 +29,13 @@ from desktop.training.session import LineDone, Session, SetDone
 from desktop.training.trainee import Goal, GoalKind
 from tests.chart_scenes import FIRST, TODAY, WEEK, Scene, open_scene
 from views.chart_block import ChartBlock
+from views.measures import Shown
 from views.progress_area import ProgressArea
 from views.progress_picture import save_png, save_svg
-from views.progress_series import Shown, series_of
-from views.progress_texts import legend_text, spot_text, statement_text, week_text
+from views.progress_series import series_of
+from views.progress_texts import legend_text, spot_text, week_text
 from views.record import MessageKind, Record
+from views.statement_texts import statement_text
 from views.theme import Theme
 
 pytestmark = pytest.mark.usefixtures("english")
@@ -217,10 +219,10 @@ def test_the_legend_explains_what_is_to_be_seen_and_nothing_else(scene: Scene) -
     squat = series_of(progress_in(scene, "back-squat"), Shown.ESTIMATE, Unit.KG)
     assert legend_text(squat) == (
         "■ up to 5 reps   ● 6 to 10 reps   ○ 11 reps and more, uncertain   "
-        "paler: deload or pain, not counted   ▲ pain"
+        "paler: deload or pain, not counted   ★ best so far   ▲ pain"
     )
     hold = series_of(progress_in(scene, "l-sit"), Shown.HOLD, Unit.KG)
-    assert legend_text(hold) == ""
+    assert legend_text(hold) == "★ best so far"
 
 
 # The screen
@@ -248,12 +250,12 @@ def test_lines_measures_and_spans_are_chosen_by_keys(
     block.chart.setFocus()
     qtbot.keyClick(block.chart, Qt.Key.Key_PageDown, Qt.KeyboardModifier.ControlModifier)
     assert area.lines.currentText() == "L-sit"
-    assert list(area.measures.codes) == ["hold", "variation"]
+    assert list(area.measures.codes) == ["hold", "moment", "variation"]
     qtbot.keyClick(block.chart, Qt.Key.Key_V)
     assert block.chart.series is not None
     assert block.chart.series.shown is Shown.VARIATION
     qtbot.keyClick(block.chart, Qt.Key.Key_PageUp, Qt.KeyboardModifier.ControlModifier)
-    assert list(area.measures.codes) == ["estimate", "load", "set"]
+    assert list(area.measures.codes) == ["estimate", "load", "set", "at load"]
     qtbot.keyClick(block.chart, Qt.Key.Key_L)
     assert area.detail.whole == "Stroke · highest load of a session"
     for key, code in ((Qt.Key.Key_1, "8"), (Qt.Key.Key_3, "52"), (Qt.Key.Key_4, "all")):

@@ -26,6 +26,7 @@ from views.theme import TextSize, Theme
 Floats = NDArray[np.float64]
 Dash = Literal["solid", "dash", "dot"]
 Edge = Literal["top", "second", "foot"]
+Sign = Literal["triangle", "star", "diamond"]
 Ticks = Callable[[float, float, float], Sequence[tuple[float, str]]]
 """From the lowest and highest value in view and the pixels between to values with their words."""
 
@@ -44,6 +45,7 @@ _LEAST_DAYS: Final = 14
 _MANY: Final = 800
 """Points from which a smooth line is drawn in segments, which then is ten times faster."""
 _SHAPES: Final = {Shape.SQUARE: "s", Shape.HOLLOW_SQUARE: "s", Shape.DISC: "o", Shape.RING: "o"}
+_SIGNS: Final = {"triangle": "t1", "star": "star", "diamond": "d"}
 _BEHIND, _UNDER, _LINE, _SPOT, _CURSOR = -20, -10, 0, 10, 20
 
 
@@ -135,9 +137,8 @@ class DayPlot(QWidget):
         dash: Dash = "solid",
     ) -> None:  # fmt: skip
         """A line through values; it breaks where one is not a number."""
-        item = self._plot.plot(
-            days - _ORIGIN, values, pen=self._pen(role, width, dash), connect="finite"
-        )
+        pen = self._pen(role, width, dash)
+        item = self._plot.plot(days - _ORIGIN, values, pen=pen, connect="finite")
         # Joints of segments show, and each begins its dashes again: only where there are many.
         many = dash == "solid" and days.size > _MANY
         item.curve.setSegmentedLineMode("on" if many else "off")
@@ -148,7 +149,9 @@ class DayPlot(QWidget):
     ) -> None:
         """The ground between two lines."""
         edges = [pg.PlotCurveItem(days - _ORIGIN, edge) for edge in (low, high)]
-        item = pg.FillBetweenItem(*edges, brush=self._faint(role, alpha))
+        colour = self.theme.colour(role)
+        colour.setAlphaF(alpha)
+        item = pg.FillBetweenItem(*edges, brush=colour)
         self._plot.addItem(item, ignoreBounds=True)
         self._keep(name, item, _UNDER)
 
@@ -159,18 +162,17 @@ class DayPlot(QWidget):
         hollow = shape in (Shape.HOLLOW_SQUARE, Shape.RING)
         self._scatter(name, days, values, _SHAPES[shape], role, size, hollow=hollow)
 
-    def add_pains(self, name: str, days: Floats, values: Floats) -> None:
-        """Small triangles in the colour of caution."""
-        self._scatter(name, days, values, "t1", "caution", 9, hollow=False)
+    def add_signs(self, name: str, days: Floats, values: Floats, sign: Sign, role: str) -> None:
+        """Small triangles, stars or hollow diamonds."""
+        self._scatter(name, days, values, _SIGNS[sign], role, 9, hollow=sign == "diamond")
 
     def add_bars(
         self, name: str, middles: Floats, heights: Floats, width: float, role: str
     ) -> None:
         """Bars standing on 0."""
         colour = self.theme.colour(role)
-        item = pg.BarGraphItem(
-            x=middles - _ORIGIN, height=heights, width=width, brush=colour, pen=pg.mkPen(None)
-        )
+        bars = {"x": middles - _ORIGIN, "height": heights, "width": width}
+        item = pg.BarGraphItem(**bars, brush=colour, pen=pg.mkPen(None))
         self._plot.addItem(item)
         self._keep(name, item, _UNDER if role == "line" else _LINE)
 
@@ -271,6 +273,10 @@ class DayPlot(QWidget):
         first, last = self.days
         return float(abs(other - day) / (last - first) * self._view.width())
 
+    def value_of_pixels(self, pixels: float, low: float, high: float) -> float:
+        """What so many pixels upwards are in values while these are in view."""
+        return pixels * (high - low) / max(float(self._view.height()), 1.0)
+
     def parts(self) -> tuple[str, ...]:
         """The names of what is drawn."""
         return tuple(self._items)
@@ -281,7 +287,7 @@ class DayPlot(QWidget):
         return np.asarray(days, dtype=np.float64) + _ORIGIN, np.asarray(values, dtype=np.float64)
 
     def labels(self) -> tuple[str, ...]:
-        """The words at the edges that are to be seen."""
+        """The words at the edges in view."""
         return tuple(p.item.toPlainText() for p in self._pinned if p.item.isVisible())
 
     def day_words(self) -> tuple[str, ...]:
@@ -359,11 +365,6 @@ class DayPlot(QWidget):
         grown = width * self.theme.text_percent / 100
         pen: QPen = pg.mkPen(self.theme.colour(role), width=grown, style=_DASHES[dash])
         return pen
-
-    def _faint(self, role: str, alpha: float) -> QColor:
-        colour = self.theme.colour(role)
-        colour.setAlphaF(alpha)
-        return colour
 
     def _moved(self, place: QPointF) -> None:
         if self._view.sceneBoundingRect().contains(place):

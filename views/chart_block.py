@@ -108,6 +108,10 @@ class ChartBlock(QWidget):
         else:
             self.chart.setFocus()
 
+    def show_weeks(self, shown: bool) -> None:
+        """Show the weeks under the chart, or take them away while room is needed."""
+        self._below.setVisible(shown)
+
     def offer(self, actions: list[QAction]) -> None:
         """What a click with the other button offers."""
         for plot in (self.chart, self.bars):

@@ -13,7 +13,8 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from views import words
 from views.chart import DayPlot
-from views.progress_series import Series, Shape, Shown, broken_line, step_line
+from views.measures import Shown
+from views.progress_series import Series, Shape, broken_line, step_line
 from views.progress_texts import goal_words, mark_word
 from views.theme import Theme
 
@@ -22,6 +23,9 @@ _MOST_AHEAD: Final = 84
 _LITTLE_AHEAD: Final = 7
 _ZOOM: Final = 0.7
 _BAND, _AHEAD = 0.18, 0.10
+_STAR: Final = 11
+"""Pixels from a spot up to its star."""
+
 _GOAL_REACH: Final = 1.0
 """A goal further away than this share of what is seen is not brought into view."""
 
@@ -123,6 +127,7 @@ class LinePlot(QWidget):
         self._draw_surroundings(series)
         self._draw_trend(series)
         self._draw_spots(series)
+        self._draw_second(series)
         for index, (value, line) in enumerate(series.goals):
             label = self.tr("goal {what}").format(what=goal_words(line, series.unit, self._names))
             self.plot.add_level(f"goal {index}", value, "good", label)
@@ -181,6 +186,18 @@ class LinePlot(QWidget):
                     name = f"{shape.value}{'' if role == 'text' else ', paler'}"
                     self.plot.add_spots(name, days[taken], values[taken], shape, role)
 
+    def _draw_second(self, series: Series) -> None:
+        """What it is compared with: hollow diamonds and dashes, in a colour of their own."""
+        second = series.second
+        if second is None or not second.spots:
+            return
+        days = np.array([spot.day for spot in second.spots], dtype=np.float64)
+        values = np.array([spot.value for spot in second.spots])
+        band = second.trend
+        along, heights = (days, values) if band is None else (band.days, band.middle)
+        self.plot.add_line("second", along, heights, "second", width=2, dash="dash")
+        self.plot.add_signs("second spots", days, values, "diamond", "second")
+
     # What is in view
 
     def _fit(self) -> None:
@@ -190,15 +207,26 @@ class LinePlot(QWidget):
             return
         low, high = fitting(series, *self.plot.days)
         self.plot.show_values(low, high)
+        self._draw_records(series, low, high)
         self._draw_pains(series, low, high)
         self._draw_body_mass(series, low, high)
         self.plot.pin()
+
+    def _draw_records(self, series: Series, low: float, high: float) -> None:
+        """A star above each best so far."""
+        self.plot.take_away("records")
+        best = np.array(series.records, dtype=bool)
+        if best.any():
+            room = self.plot.value_of_pixels(self._theme.px(_STAR), low, high)
+            heights = series.heights[best] + room
+            self.plot.add_signs("records", series.days[best], heights, "star", "good")
 
     def _draw_pains(self, series: Series, low: float, high: float) -> None:
         self.plot.take_away("pain")
         if series.pains:
             days = np.array([mark.first.toordinal() for mark in series.pains], dtype=np.float64)
-            self.plot.add_pains("pain", days, np.full(days.size, low + (high - low) * 0.07))
+            heights = np.full(days.size, low + (high - low) * 0.07)
+            self.plot.add_signs("pain", days, heights, "triangle", "caution")
 
     def _draw_body_mass(self, series: Series, low: float, high: float) -> None:
         """Along the foot, in a scale of its own: its end says what it is."""
@@ -318,9 +346,11 @@ def fitting(series: Series, first: float, last: float) -> tuple[float, float]:
 
 
 def _seen(series: Series, first: float, last: float) -> list[float]:
-    spots = [spot.value for spot in series.spots if first <= spot.day <= last]
+    second = series.second
+    both = (*series.spots, *(second.spots if second is not None else ()))
+    spots = [spot.value for spot in both if first <= spot.day <= last]
     around: list[float] = []
-    for band in (series.trend, series.forecast):
+    for band in (series.trend, series.forecast, second.trend if second is not None else None):
         if band is not None:
             around += _inside(band.days, (band.low, band.high), first, last)
     if not spots:

@@ -25,6 +25,7 @@ class Palette:
     stop: str
     stop_soft: str
     good: str
+    second: str
     dark: bool
 
     def colour(self, role: str) -> QColor:
@@ -46,6 +47,7 @@ LIGHT: Final = Palette(
     stop="#A3241C",
     stop_soft="#F9E3E0",
     good="#2B6E46",
+    second="#8A3F78",
     dark=False,
 )
 DARK: Final = Palette(
@@ -62,6 +64,7 @@ DARK: Final = Palette(
     stop="#F28B82",
     stop_soft="#3A1A18",
     good="#7CC79A",
+    second="#DC96C9",
     dark=True,
 )
 
@@ -69,7 +72,7 @@ DARK: Final = Palette(
 # too faint there, so the chosen row of a list shows all of its text in the text colour.
 TEXT_PAIRS: Final = (
     *((text, ground) for ground in ("background", "surface") for text in
-      ("text", "muted", "accent", "caution", "stop", "good")),
+      ("text", "muted", "accent", "caution", "stop", "good", "second")),
     *((text, "accent_soft") for text in ("text", "accent", "caution", "stop", "good")),
     *((text, "caution_soft") for text in ("text", "muted", "accent", "caution")),
     *((text, "stop_soft") for text in ("text", "muted", "accent", "stop")),

@@ -10,7 +10,7 @@ from datetime import date
 from functools import partial
 from typing import TYPE_CHECKING, Final
 
-from PySide6.QtCore import QLocale, Qt, QTimer, Signal
+from PySide6.QtCore import QLocale, Qt, QTimer
 from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QVBoxLayout, QWidget
 
@@ -22,17 +22,21 @@ from desktop.planning.progress_export import write_progress
 from desktop.planning.trained_lines import TrainedLine, line_name, trained_lines
 from desktop.training.exercises import LoadingKind
 from views import words
-from views.blocks import Block, Label, MainButton, Page, WordButton
+from views.blocks import Label, Page, WordButton
 from views.chart_saving import ChartSaving, Saved
 from views.choice_row import Choice, ChoiceRow, ToggleWord
+from views.comparing import Comparing
 from views.elided_label import ElidedLabel
 from views.line_choice import LineChoice
-from views.progress_series import Series, Shown, measures_of, series_of
-from views.progress_texts import measure_detail, measure_word, statement_text
+from views.load_steps import LoadSteps
+from views.measures import Shown, loads_done, measures_of
+from views.no_progress import NoProgress
+from views.progress_series import Series, series_of
+from views.progress_texts import measure_detail, measure_word
 from views.record import Record
+from views.statement_texts import statement_text
 from views.theme import Theme
 from views.work_area import WorkArea
-from views.work_areas import PROGRAM, SESSION
 
 if TYPE_CHECKING:
     from views.chart_block import ChartBlock
@@ -40,7 +44,15 @@ if TYPE_CHECKING:
 SPANS: Final[dict[str, int | None]] = {"8": 8, "16": 16, "52": 52, "all": None}
 USUAL_SPAN: Final = "16"
 _NATIVE: Final = QKeySequence.SequenceFormat.NativeText
-MEASURE_KEYS: Final = {"estimate": "E", "load": "L", "set": "S", "hold": "H", "variation": "V"}
+MEASURE_KEYS: Final = {
+    Shown.ESTIMATE: "E",
+    Shown.LOAD: "L",
+    Shown.SET: "S",
+    Shown.AT_LOAD: "R",
+    Shown.HOLD: "H",
+    Shown.MOMENT: "M",
+    Shown.VARIATION: "V",
+}
 
 
 class ProgressArea(WorkArea):
@@ -57,6 +69,7 @@ class ProgressArea(WorkArea):
         self._lines: tuple[TrainedLine, ...] = ()
         self._wanted: dict[int, int] = {}
         self._measure: dict[int, str] = {}
+        self._load_g: dict[int, int] = {}
         self.lines = LineChoice(theme)
         self.detail = ElidedLabel(tone="muted")
         self.statement = Label(size="answer", wrap=True)
@@ -64,6 +77,8 @@ class ProgressArea(WorkArea):
         self.spans = ChoiceRow(theme, self.tr("Span"), self)
         self.table = ToggleWord(self.tr("Table"), "T", self)
         self.body_mass = ToggleWord(self.tr("Body mass"), "B", self)
+        self.load_steps = LoadSteps(theme, self)
+        self.comparing = Comparing(record, today, theme, self.week_starts, self)
         self.saving = ChartSaving(self, record, self.what_to_save)
         self.save = WordButton(self.tr("Save as…"), "Ctrl+S")
         self._assemble()
@@ -77,12 +92,13 @@ class ProgressArea(WorkArea):
         head.setSpacing(self.theme.grid(2))
         head.addWidget(self.lines)
         head.addWidget(self.detail, 1)
-        for action in (self.body_mass, self.table, self.save):
+        for action in (self.body_mass, self.table, self.comparing.button, self.save):
             head.addWidget(action)
         self._choices = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._choices.setSpacing(0)
         left, right = Qt.AlignmentFlag.AlignLeft, Qt.AlignmentFlag.AlignRight
-        self._choices.addWidget(self.measures, 1, left)
+        self._choices.addWidget(self.measures, 0, left)
+        self._choices.addWidget(self.load_steps, 1, left)
         self._choices.addWidget(self.spans, 0, right)
         self._shown = QWidget()
         self._column = QVBoxLayout(self._shown)
@@ -90,10 +106,11 @@ class ProgressArea(WorkArea):
         self._column.setSpacing(self.theme.grid())
         self._column.addLayout(head)
         self._column.addWidget(self.statement)
+        self._column.addWidget(self.comparing.chooser)
         self._column.addLayout(self._choices)
         self._chart_place = QWidget()  # keeps the words at the top until the chart is there
         self._column.addWidget(self._chart_place, 1)
-        self.beginning = _NothingYet(self.theme)
+        self.beginning = NoProgress(self.theme)
         self._page.body.addWidget(self.beginning)
         self._page.body.addWidget(self._shown, 1)
         self.outer.addWidget(self._page)
@@ -102,6 +119,10 @@ class ProgressArea(WorkArea):
         self.lines.chosen.connect(self._take_line)
         self.measures.chosen.connect(self._take_measure)
         self.spans.chosen.connect(self._take_span)
+        self.load_steps.chosen.connect(self._take_load)
+        self.comparing.asked.connect(self._ask_rival)
+        self.comparing.changed.connect(self._take_rival)
+        self.comparing.chooser.given_up.connect(self._focus_chart)
         self.theme.changed.connect(lambda: QTimer.singleShot(0, self._arrange))
         self.table.toggled.connect(self._toggle_table)
         self.body_mass.toggled.connect(self._toggle_body_mass)
@@ -128,6 +149,8 @@ class ProgressArea(WorkArea):
         if self.trainee_id is None:
             return
         try:
+            if self._about is None or self._about.trainee_id != self.trainee_id:
+                self.comparing.rival = None
             self._about = read_about(self.record.repository, self.trainee_id)
             self._lines = trained_lines(self.record.repository, self._about, self.today)
         except StoreError as error:
@@ -165,6 +188,7 @@ class ProgressArea(WorkArea):
             self.record.reported(error)
             return
         self.progress = progress_of(history, line, self.today, self.week_starts)
+        self.comparing.read()
         self.statement.setText(statement_text(self.progress, history.trainee.unit))
         self._offer_measures()
         # The first chart waits until the words stand on the screen: its library takes a while.
@@ -186,6 +210,8 @@ class ProgressArea(WorkArea):
             (self.tr("Less and more of the time"), "+, −"),
             (self.tr("Open the session"), self.tr("Enter")),
             (self.tr("Table, body mass"), "T, B"),
+            (self.tr("Compare with something"), "C"),
+            (self.tr("A lighter or heavier load"), self.tr("Alt+Down, Alt+Up")),
             (self.tr("Save as…"), QKeySequence("Ctrl+S").toString(_NATIVE)),
         )
 
@@ -195,13 +221,25 @@ class ProgressArea(WorkArea):
             return
         block = self.block or self._build_block()
         before = block.session_id
-        series = series_of(self.progress, self._shown_measure(), self._about.trainee.unit)
+        series = self._series(self.progress, self._about)
         block.show_series(series, self._names(), SPANS[self.spans.code])
         if before is not None:
             block.choose_session(before)
         self._say_detail(series)
         self.body_mass.setVisible(series.body_mass is not None)
         block.describe(f"{self.lines.currentText()}: {self._detail(series)}", self._sentence())
+
+    def _series(self, progress: LineProgress, about: History) -> Series:
+        """The measure chosen, with what it is compared with; the answer in words follows."""
+        load_g = self._load_g.get(progress.line.id or 0)
+        alone = series_of(progress, self._shown_measure(), about.trainee.unit, load_g)
+        self.load_steps.setVisible(alone.load_g is not None)
+        if alone.load_g is not None:
+            self.load_steps.offer(loads_done(progress), alone.load_g, alone.unit)
+        series = self.comparing.beside(alone)
+        said = self.comparing.sentence(about, series, progress)
+        self.statement.setText(said or statement_text(progress, alone.unit))
+        return series
 
     def _build_block(self) -> ChartBlock:
         from views.chart_block import ChartBlock
@@ -223,7 +261,7 @@ class ProgressArea(WorkArea):
             Choice(
                 shown.value,
                 measure_word(shown, bodyweight=bodyweight),
-                MEASURE_KEYS[shown.value],
+                MEASURE_KEYS[shown],
             )
             for shown in measures_of(self.progress)
         ]
@@ -257,11 +295,31 @@ class ProgressArea(WorkArea):
 
     def _take_line(self, line_id: int) -> None:
         self._wanted[self.trainee_id or 0] = line_id
+        self.comparing.rival = None
         self._show_line()
 
     def _take_measure(self, code: str) -> None:
         self._measure[self.lines.line_id or 0] = code
         self.draw()
+
+    def _take_load(self, load_g: int) -> None:
+        self._load_g[self.lines.line_id or 0] = load_g
+        self.draw()
+
+    def _ask_rival(self) -> None:
+        if self._about is not None and self.progress is not None:
+            self.comparing.ask(self._about, self.progress, SPANS[self.spans.code])
+            if self.block is not None:
+                self.block.show_weeks(self.comparing.chooser.isHidden())
+
+    def _take_rival(self) -> None:
+        self.draw()
+        self._focus_chart()
+
+    def _focus_chart(self) -> None:
+        if self.block is not None:
+            self.block.show_weeks(True)
+            self.block.chart.setFocus()
 
     def _take_span(self, code: str) -> None:
         if self.block is not None:
@@ -315,44 +373,3 @@ class ProgressArea(WorkArea):
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self._arrange()
-
-
-class _NothingYet(QWidget):
-    """What to do first, where there is nothing to draw."""
-
-    area_wanted = Signal(str)
-
-    def __init__(self, theme: Theme) -> None:
-        super().__init__()
-        self._title = Label(size="title")
-        self._text = Label(wrap=True)
-        self.action = MainButton(self.tr("Type the first session"))
-        self._area = SESSION
-        self.action.clicked.connect(lambda: self.area_wanted.emit(self._area))
-        block = Block(theme)
-        block.body.addWidget(self._text)
-        block.body.addWidget(self.action)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(theme.px(12))
-        column.addWidget(self._title)
-        column.addWidget(block)
-        column.addStretch(1)
-
-    def say(self, name: str, *, planned: bool) -> None:
-        """Say it for the trainee of this name, who has a program or not."""
-        self._title.setText(self.tr("Nothing to show of {name} yet").format(name=name))
-        first = self.tr(
-            "Every session typed becomes a point. Four of them, two weeks apart or more, make a "
-            "trend: how much a week, how sure that is, and when a goal comes."
-        )
-        if planned:
-            self._text.setText(first)
-            self.action.setText(self.tr("Type the first session"))
-            self._area = SESSION
-        else:
-            before = self.tr("{name} needs a program first.").format(name=name)
-            self._text.setText(f"{before} {first}")
-            self.action.setText(self.tr("Choose a program"))
-            self._area = PROGRAM
-        self.action.setAccessibleName(self.action.text())

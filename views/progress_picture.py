@@ -12,7 +12,8 @@ from PySide6.QtSvg import QSvgGenerator
 from PySide6.QtWidgets import QWidget
 
 from views.line_plot import LinePlot, fitting
-from views.progress_series import Series, cut, flattened
+from views.progress_series import Series
+from views.series_cut import cut, flattened
 from views.theme import Scheme, TextSize, Theme
 from views.week_bars import WeekBars
 

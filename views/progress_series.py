@@ -5,10 +5,8 @@ Days are ordinals. Nothing here knows how it is drawn.
 
 from __future__ import annotations
 
-import math
-from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
-from datetime import date
+from collections.abc import Sequence
+from dataclasses import dataclass
 from enum import StrEnum
 from typing import Final
 
@@ -17,25 +15,23 @@ from numpy.typing import NDArray
 
 from desktop.planning.marks import Mark, MarkKind
 from desktop.planning.progress import BestSet, Curve, GoalLine, LineProgress, Point, Week
-from desktop.training.exercises import LoadingKind, Measure
+from desktop.training.exercises import Measure
 from desktop.training.quantities import Unit
-from desktop.training.trainee import GoalKind
+from views.measures import (
+    Shown,
+    at_load,
+    goals_by,
+    is_bodyweight,
+    usual_load,
+    value_by,
+    variations_used,
+)
 
 FEW_REPS: Final = 5
 MANY_REPS: Final = 11
 """Up to the first a spot is a square, from the second on a ring, between them a disc."""
 
 Floats = NDArray[np.float64]
-
-
-class Shown(StrEnum):
-    """What the chart shows of a line."""
-
-    ESTIMATE = "estimate"
-    LOAD = "load"
-    SET = "set"
-    HOLD = "hold"
-    VARIATION = "variation"
 
 
 class Shape(StrEnum):
@@ -81,9 +77,21 @@ class Moment:
 
 
 @dataclass(frozen=True, slots=True, eq=False)
+class Second:
+    """What a series is compared with: named, on the same axes. ``moved``: by so many days."""
+
+    name: str
+    spots: tuple[Spot, ...]
+    trend: Band | None = None
+    moved: int = 0
+
+
+@dataclass(frozen=True, slots=True, eq=False)
 class Series:
     """All that is drawn of one measure. ``values`` names the steps of the value axis where they
-    are variations. ``steps``: the value holds from one session to the next.
+    are variations. ``steps``: the value holds from one session to the next. ``records``: for each
+    spot, whether nothing before it was as much. ``load_g``: what repetitions are counted at.
+    ``relative``: values are percent of body mass.
     """
 
     shown: Shown
@@ -101,11 +109,22 @@ class Series:
     values: tuple[str, ...] = ()
     steps: bool = False
     weeks: tuple[Week, ...] = ()
+    records: tuple[bool, ...] = ()
+    load_g: int | None = None
+    second: Second | None = None
+    relative: bool = False
 
     @property
     def counts(self) -> bool:
         """Whether values are repetitions or seconds, which another load makes incomparable."""
         return self.shown is Shown.HOLD or (self.shown is Shown.SET and self.bodyweight)
+
+    @property
+    def record(self) -> Spot | None:
+        """The best of all that counts: the latest record."""
+        return next(
+            (self.spots[i] for i in reversed(range(len(self.records))) if self.records[i]), None
+        )
 
     @property
     def days(self) -> Floats:
@@ -118,119 +137,62 @@ class Series:
         return np.array([spot.value for spot in self.spots], dtype=np.float64)
 
 
-def measures_of(progress: LineProgress) -> tuple[Shown, ...]:
-    """What can be shown of a line, the most telling first; nothing before its first session."""
-    if not progress.best_sets:
-        return ()
-    held = progress.exercise.measure is Measure.HOLD
-    loads = {best.done.load_g for best in progress.best_sets}
-    told = any(best.top_g is not None for best in progress.best_sets)
-    able = {
-        Shown.HOLD: held,
-        Shown.ESTIMATE: bool(progress.points),
-        Shown.LOAD: told and (not held or len(loads) > 1),
-        Shown.SET: not held,
-        Shown.VARIATION: len(_used(progress)) > 1,
-    }
-    return tuple(shown for shown, possible in able.items() if possible)
-
-
-def series_of(progress: LineProgress, shown: Shown, unit: Unit) -> Series:
-    """One measure of ``progress``, masses in ``unit``."""
+def series_of(
+    progress: LineProgress, shown: Shown, unit: Unit, load_g: int | None = None
+) -> Series:
+    """One measure of ``progress``, masses in ``unit``. ``load_g``: the load at which repetitions
+    are counted where that is shown (None: the usual one).
+    """
     factor = 1 / float(unit.grams_each)
-    bodyweight = progress.exercise.loading is LoadingKind.BODYWEIGHT
     estimates = shown is Shown.ESTIMATE
-    used = _used(progress)
+    chosen = (load_g or usual_load(progress)) if shown is Shown.AT_LOAD else None
+    spots = _estimated(progress, factor) if estimates else _spots(progress, shown, factor, chosen)
     names = {step.key: step.name for step in progress.scale}
+    used = variations_used(progress) if shown is Shown.VARIATION else ()
     kinds = (MarkKind.DELOAD, MarkKind.ABSENCE)
+    changes = () if shown is Shown.VARIATION else _changes(progress, names)
     return Series(
         shown=shown,
         unit=unit,
         today=progress.today.toordinal(),
-        bodyweight=bodyweight,
-        spots=_estimated(progress, factor) if estimates else _spots(progress, shown, factor),
+        bodyweight=is_bodyweight(progress),
+        spots=spots,
         trend=_band(progress.trend, factor) if estimates else None,
         forecast=_band(progress.forecast, factor) if estimates else None,
-        goals=_goals(progress, shown, factor),
+        goals=goals_by(progress, shown, factor),
         strips=tuple(mark for mark in progress.marks if mark.kind in kinds),
-        moments=(
-            *_begun(progress),
-            *(() if shown is Shown.VARIATION else _changes(progress, names)),
-        ),
+        moments=(*_begun(progress), *changes),
         pains=tuple(mark for mark in progress.marks if mark.kind is MarkKind.PAIN),
         body_mass=_body_mass(progress.marks, factor),
-        values=tuple(names.get(key, key) for key in used) if shown is Shown.VARIATION else (),
-        steps=shown in (Shown.LOAD, Shown.VARIATION),
+        values=tuple(names.get(key, key) for key in used),
+        steps=shown in (Shown.LOAD, Shown.MOMENT, Shown.VARIATION),
         weeks=progress.weeks,
+        records=records_of(spots, shown, comparable=not _alike_only(progress, shown)),
+        load_g=chosen,
     )
 
 
-def cut(series: Series, first: float, last: float) -> Series:
-    """What of ``series`` lies on the days from first to last."""
+def records_of(spots: Sequence[Spot], shown: Shown, *, comparable: bool = True) -> tuple[bool, ...]:
+    """For each session, whether it beat all before it.
 
-    def inside(day: float) -> bool:
-        return first <= day <= last
-
-    strips = [
-        replace(
-            mark,
-            first=max(mark.first, date.fromordinal(math.ceil(first))),
-            last=min(mark.last, date.fromordinal(math.floor(last))),
-        )
-        for mark in series.strips
-        if mark.first.toordinal() <= last and mark.last.toordinal() >= first
-    ]
-    return replace(
-        series,
-        spots=tuple(spot for spot in series.spots if inside(spot.day)),
-        trend=_cut_band(series.trend, first, last),
-        forecast=_cut_band(series.forecast, first, last),
-        strips=tuple(strips),
-        moments=tuple(moment for moment in series.moments if inside(moment.day)),
-        pains=tuple(mark for mark in series.pains if inside(mark.first.toordinal())),
-        body_mass=_cut_masses(series.body_mass, first, last),
-        weeks=tuple(
-            week
-            for week in series.weeks
-            if inside(week.first.toordinal()) and inside(week.first.toordinal() + 6)
-        ),
-    )
+    An easier week, pain and an uncertain estimate set no record, nor does the first session: it had
+    nothing to beat. ``comparable`` False: only sets of the same variation and load are compared.
+    """
+    best: dict[tuple[str | None, int] | None, float] = {}
+    found: list[bool] = []
+    for spot in spots:
+        certain = shown is not Shown.ESTIMATE or (spot.point is not None and spot.point.certain)
+        key = None if comparable else (spot.best.done.variation, spot.best.done.load_g)
+        counts = spot.counted and certain
+        found.append(counts and key in best and spot.value > best[key])
+        if counts:
+            best[key] = max(best.get(key, spot.value), spot.value)
+    return tuple(found)
 
 
-def flattened(series: Series, low: float, high: float) -> Series:
-    """``series`` with bands and goals that keep to the values from low to high."""
-
-    def flat(band: Band | None) -> Band | None:
-        if band is None:
-            return None
-        lines = (np.clip(line, low, high) for line in (band.middle, band.low, band.high))
-        return Band(band.days, *lines)
-
-    return replace(
-        series,
-        trend=flat(series.trend),
-        forecast=flat(series.forecast),
-        goals=tuple(goal for goal in series.goals if low <= goal[0] <= high),
-    )
-
-
-def _cut_masses(
-    masses: tuple[Floats, Floats] | None, first: float, last: float
-) -> tuple[Floats, Floats] | None:
-    if masses is None:
-        return None
-    days, values = masses
-    kept = (days >= first) & (days <= last)
-    return (days[kept], values[kept]) if kept.any() else None
-
-
-def _cut_band(band: Band | None, first: float, last: float) -> Band | None:
-    if band is None or band.days[-1] < first or band.days[0] > last:
-        return None
-    ends = np.clip([first, last], band.days[0], band.days[-1])
-    days = np.union1d(ends, band.days[(band.days >= first) & (band.days <= last)])
-    lines = (np.interp(days, band.days, line) for line in (band.middle, band.low, band.high))
-    return Band(days, *lines)
+def _alike_only(progress: LineProgress, shown: Shown) -> bool:
+    """Whether values of another variation or load cannot be compared."""
+    return shown is Shown.HOLD or (shown is Shown.SET and is_bodyweight(progress))
 
 
 def step_line(days: Floats, values: Floats) -> tuple[Floats, Floats]:
@@ -278,8 +240,11 @@ def _estimated(progress: LineProgress, factor: float) -> tuple[Spot, ...]:
     )
 
 
-def _spots(progress: LineProgress, shown: Shown, factor: float) -> tuple[Spot, ...]:
-    value = _value(progress, shown, factor)
+def _spots(
+    progress: LineProgress, shown: Shown, factor: float, load_g: int | None
+) -> tuple[Spot, ...]:
+    value = value_by(progress, shown, factor)
+    bests = progress.best_sets if load_g is None else at_load(progress, load_g)
     points = {(point.day, point.session_id): point for point in progress.points}
     held = progress.exercise.measure is Measure.HOLD
     return tuple(
@@ -291,36 +256,9 @@ def _spots(progress: LineProgress, shown: Shown, factor: float) -> tuple[Spot, .
             points.get((best.day, best.session_id)),
             best.counted,
         )
-        for best in progress.best_sets
+        for best in bests
         if (height := value(best)) is not None
     )
-
-
-def _value(
-    progress: LineProgress, shown: Shown, factor: float
-) -> Callable[[BestSet], float | None]:
-    bodyweight = progress.exercise.loading is LoadingKind.BODYWEIGHT
-    used = _used(progress)
-
-    def value(best: BestSet) -> float | None:
-        match shown:
-            case Shown.LOAD:
-                return None if best.top_g is None else best.top_g * factor
-            case Shown.SET if not bodyweight:
-                return None if best.work_g is None else best.work_g * factor
-            case Shown.VARIATION:
-                key = best.done.variation
-                return float(used.index(key)) if key in used else None
-        return float(best.amount)
-
-    return value
-
-
-def _used(progress: LineProgress) -> tuple[str, ...]:
-    """The variations on record and in goals, easiest first."""
-    keys = {best.done.variation for best in progress.best_sets}
-    keys |= {goal.goal.variation for goal in progress.goals}
-    return tuple(step.key for step in progress.scale if step.key in keys)
 
 
 def _band(curve: Curve | None, factor: float) -> Band | None:
@@ -338,25 +276,6 @@ def _kept(days: Floats) -> NDArray[np.intp]:
     lately = int(np.searchsorted(days, days[-1] - 366))
     _, first = np.unique(days[:lately] // 7, return_index=True)
     return np.concatenate([first, np.arange(lately, days.size)])
-
-
-def _goals(
-    progress: LineProgress, shown: Shown, factor: float
-) -> tuple[tuple[float, GoalLine], ...]:
-    used = _used(progress)
-    found: list[tuple[float, GoalLine]] = []
-    for line in progress.goals:
-        goal = line.goal
-        match (goal.kind, shown):
-            case (GoalKind.ONE_REP_MAX, Shown.ESTIMATE):
-                found.append((goal.value * factor, line))
-            case (GoalKind.HOLD, Shown.HOLD):
-                found.append((float(goal.value), line))
-            case (GoalKind.REPS, Shown.SET) if progress.exercise.loading is LoadingKind.BODYWEIGHT:
-                found.append((float(goal.value), line))
-            case (GoalKind.VARIATION, Shown.VARIATION) if goal.variation in used:
-                found.append((float(used.index(goal.variation)), line))
-    return tuple(found)
 
 
 def _begun(progress: LineProgress) -> list[Moment]:

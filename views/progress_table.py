@@ -11,7 +11,8 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
 
 from views import words
-from views.progress_series import Series, Shown, Spot
+from views.measures import Shown
+from views.progress_series import Series, Spot
 from views.progress_texts import asides, axis_unit, measure_word, set_words, tenths
 from views.theme import Theme
 
@@ -115,7 +116,11 @@ class ProgressTable(QTableView):
         headings = (self.tr("Day"), value, self.tr("Set"), self.tr("RIR"), self.tr("Note"))
         whole = all(spot.value == round(spot.value) for spot in series.spots)
         self.rows.set_rows(
-            headings, tuple(_row(spot, series, names, today, whole) for spot in series.spots)
+            headings,
+            tuple(
+                _row(spot, series, names, today, whole, record=record)
+                for spot, record in zip(series.spots, series.records, strict=True)
+            ),
         )
         self._space()
         self.scrollToBottom()
@@ -149,7 +154,9 @@ class ProgressTable(QTableView):
             super().keyPressEvent(event)
 
 
-def _row(spot: Spot, series: Series, names: dict[str, str], today: date, whole: bool) -> Row:
+def _row(
+    spot: Spot, series: Series, names: dict[str, str], today: date, whole: bool, *, record: bool
+) -> Row:
     day = words.short_day(spot.best.day, today)
     done = set_words(spot, series, names, reserve=False)
     rir = spot.point.rir if spot.point is not None else spot.best.done.rir
@@ -158,5 +165,5 @@ def _row(spot: Spot, series: Series, names: dict[str, str], today: date, whole: 
         value = series.values[int(spot.value)]
     else:
         value = words.number(spot.value, 0) if whole else tenths(spot.value)
-    note = "; ".join(asides(spot, series))
+    note = "; ".join(asides(spot, series, record=record))
     return Row((day, value, done, reserve, note), (spot.best.day, spot.value, done, rir, note))

@@ -1,4 +1,4 @@
-"""What the progress screen says: the answer in a sentence, one session, one week, the measures."""
+"""What the progress screen says of one session, one week and the measures."""
 
 from __future__ import annotations
 
@@ -12,44 +12,20 @@ from PySide6.QtCore import QCoreApplication, QDate, QLocale
 from desktop.planning.marks import Mark, MarkKind
 from desktop.planning.progress import (
     BAND,
-    LEAST_POINTS,
-    LEAST_SPAN,
-    BestSet,
     GoalLine,
-    LineProgress,
     Point,
-    Statement,
     Week,
 )
-from desktop.training.exercises import LoadingKind, Measure
 from desktop.training.quantities import Unit
 from desktop.training.session import SetDone
 from desktop.training.trainee import AbsenceKind, GoalKind
 from views import words
-from views.progress_series import MANY_REPS, Series, Shape, Shown, Spot
+from views.measures import Shown
+from views.progress_series import MANY_REPS, Series, Shape, Spot
 
 translate = QCoreApplication.translate
 
-LEVEL: Final = 0.0005
-"""A gain a week that rounds to nothing."""
-
-_UNLIKELY, _LIKELY, _VERY_LIKELY = 0.2, 0.55, 0.85
-_LONG_AGO: Final = timedelta(days=14)
 _FAR_AWAY: Final = timedelta(days=300)
-
-
-def statement_text(progress: LineProgress, unit: Unit) -> str:
-    """The answer in words: gain a week, plateau or not, when the goal comes; or what is missing."""
-    if not progress.best_sets:
-        return ""
-    sentences: list[str] = []
-    if progress.statement is not None:
-        sentences += [_gain(progress.statement), _plateau(progress.statement)]
-    else:
-        sentences += [_best(progress, unit), _missing(progress)]
-    sentences += [_goal(line, progress, unit) for line in progress.goals]
-    sentences.append(_pause(progress))
-    return " ".join(sentence for sentence in sentences if sentence)
 
 
 def measure_word(shown: Shown, *, bodyweight: bool) -> str:
@@ -65,8 +41,12 @@ def measure_word(shown: Shown, *, bodyweight: bool) -> str:
             return translate("Progress", "Reps")
         case Shown.SET:
             return translate("Progress", "Best set")
+        case Shown.AT_LOAD:
+            return translate("Progress", "Reps at a load")
         case Shown.HOLD:
             return translate("Progress", "Hold")
+        case Shown.MOMENT:
+            return translate("Progress", "Moment")
         case _:
             return translate("Progress", "Variation")
 
@@ -84,17 +64,28 @@ def measure_detail(shown: Shown, *, bodyweight: bool) -> str:
             return translate("Progress", "reps of the best set")
         case Shown.SET:
             return translate("Progress", "best set, load × reps")
+        case Shown.AT_LOAD:
+            return translate("Progress", "most reps of a set at one load")
         case Shown.HOLD:
             return translate("Progress", "hold of the best set")
+        case Shown.MOMENT:
+            return translate("Progress", "moment of the best set, as a share of the full position")
         case _:
             return translate("Progress", "variation of the best set")
 
 
 def axis_unit(series: Series) -> str:
     """What the numbers of the value axis are."""
+    if series.relative:
+        return translate("Progress", "% of body mass")
     match series.shown:
         case Shown.HOLD:
             return "s"
+        case Shown.MOMENT:
+            return translate("Progress", "% of the full position")
+        case Shown.AT_LOAD:
+            text = translate("Progress", "reps at {load}")
+            return text.format(load=words.load(series.load_g or 0, series.unit))
         case Shown.VARIATION:
             return ""
         case Shown.SET if series.bodyweight:
@@ -112,14 +103,18 @@ def legend_text(series: Series) -> str:
     }
     seen = {spot.shape for spot in series.spots}
     parts: list[str] = []
-    if series.shown not in (Shown.HOLD, Shown.VARIATION):
+    if series.shown not in (Shown.HOLD, Shown.MOMENT, Shown.VARIATION):
         parts += [text for shape, text in meanings.items() if shape in seen]
         if Shape.RING in seen or Shape.HOLLOW_SQUARE in seen:
             parts.append(_hollow(series))
     if not all(spot.counted for spot in series.spots):
         parts.append(translate("Progress", "paler: deload or pain, not counted"))
+    if any(series.records):
+        parts.append(translate("Progress", "★ best so far"))
     if series.pains:
         parts.append(translate("Progress", "▲ pain"))
+    if series.second is not None:
+        parts.append(translate("Progress", "◇ – – {name}").format(name=series.second.name))
     return "   ".join(parts)
 
 
@@ -156,7 +151,7 @@ def spot_text(spot: Spot, series: Series, today: date, names: dict[str, str]) ->
     elif series.shown is Shown.SET and spot.best.work_g is not None:
         text = translate("Progress", "load × reps {work}")
         notes.append(text.format(work=words.number(spot.value, 0)))
-    notes += asides(spot, series)
+    notes += asides(spot, series, record=is_record(spot, series))
     return "; ".join(notes)
 
 
@@ -205,133 +200,11 @@ def month_day(day: date, today: date, locale: QLocale | None = None) -> str:
     return chosen.toString(QDate(day.year, day.month, day.day), pattern)
 
 
-def _gain(statement: Statement) -> str:
-    gain = statement.gain_per_week
-    if abs(gain) < LEVEL:
-        text = translate("Progress", "Level: {gain} a week (80 %: {low} to {high}).")
-    elif gain > 0:
-        text = translate("Progress", "Up {gain} a week (80 %: {low} to {high}).")
-    else:
-        text = translate("Progress", "Down {gain} a week (80 %: {low} to {high}).")
-    return text.format(
-        gain=f"{tenths(abs(gain) * 100)} %",
-        low=tenths(statement.gain_low * 100),
-        high=tenths(statement.gain_high * 100),
-    )
-
-
 def tenths(value: float) -> str:
     """A number with one decimal, also where that is 0."""
     text = words.number(round(value, 6), 1)
     mark = QLocale().decimalPoint()
     return text if mark in text else f"{text}{mark}0"
-
-
-def _plateau(statement: Statement) -> str:
-    p = statement.plateau
-    if statement.gain_per_week <= -LEVEL and p >= _LIKELY:
-        text = translate("Progress", "No gain is to be seen ({share}).")
-    elif p < _UNLIKELY:
-        text = translate("Progress", "A plateau is unlikely ({share}).")
-    elif p < _LIKELY:
-        text = translate("Progress", "A plateau is possible ({share}).")
-    elif p < _VERY_LIKELY:
-        text = translate("Progress", "A plateau is likely ({share}).")
-    else:
-        text = translate("Progress", "A plateau is very likely ({share}).")
-    return text.format(share=words.percent(min(max(p, 0.01), 0.99)))
-
-
-def _best(progress: LineProgress, unit: Unit) -> str:
-    """The best of what little there is."""
-    names = {step.key: step.name for step in progress.scale}
-    bodyweight = progress.exercise.loading is LoadingKind.BODYWEIGHT
-    best = _hardest(progress)
-    text = translate("Progress", "Best so far ({day}): {done}.")
-    return text.format(
-        done=_done_words(best.done, unit, names, bodyweight=bodyweight),
-        day=words.short_day(best.day, progress.today),
-    )
-
-
-def _hardest(progress: LineProgress) -> BestSet:
-    places = {step.key: place for place, step in enumerate(progress.scale)}
-
-    def worth(best: BestSet) -> tuple[float, int, int, int]:
-        done = best.done
-        demand = (best.top_g or 0.0) * (1 + (done.reps or 0) / 30)
-        return (demand, places.get(done.variation or "", -1), done.load_g, best.amount)
-
-    if progress.exercise.measure is Measure.HOLD:
-        return max(progress.best_sets, key=lambda best: worth(best)[1:])
-    return max(progress.best_sets, key=worth)
-
-
-def _missing(progress: LineProgress) -> str:
-    """What a trend still needs."""
-    if progress.exercise.measure is Measure.HOLD:
-        return ""
-    counted = [point for point in progress.points if point.counted]
-    if not counted:
-        if progress.points:
-            return translate("Progress", "Sessions of deload or pain make no trend.")
-        if all(best.top_g is None for best in progress.best_sets):
-            return translate("Progress", "Variations known by their order alone make no trend.")
-        return translate("Progress", "Such sets give no estimate of the maximum, so no trend.")
-    short = LEAST_POINTS - len(counted)
-    if short == 1:
-        return translate("Progress", "One more session makes a trend.")
-    if short > 1:
-        text = translate("Progress", "{count} more sessions make a trend.")
-        return text.format(count=_spelled(short))
-    ready = counted[0].day + LEAST_SPAN
-    text = translate("Progress", "A trend needs two weeks: from {day} on.")
-    return text.format(day=month_day(ready, progress.today))
-
-
-def _spelled(count: int) -> str:
-    return {
-        2: translate("Progress", "Two"),
-        3: translate("Progress", "Three"),
-        4: translate("Progress", "Four"),
-    }.get(count, words.number(count))
-
-
-def _goal(line: GoalLine, progress: LineProgress, unit: Unit) -> str:
-    names = {step.key: step.name for step in progress.scale}
-    what = goal_words(line, unit, names)
-    today = progress.today
-    if line.goal.by is not None:
-        wanted = translate("Progress", "{goal} (wanted by {day})")
-        what = wanted.format(goal=what, day=month_day(line.goal.by, today))
-    if line.goal.kind is not GoalKind.ONE_REP_MAX or progress.statement is None:
-        return translate("Progress", "Goal: {goal}.").format(goal=what)
-    if line.latest is not None and line.latest <= today:
-        text = translate("Progress", "{goal} is reached.")
-    elif line.earliest is None:
-        text = translate("Progress", "{goal}: not within a year at this rate.")
-    elif line.latest is None:
-        text = translate("Progress", "{goal}: {first} at the earliest, perhaps not within a year.")
-        if line.earliest <= today:
-            text = translate("Progress", "{goal} may be reached, or not within a year.")
-    elif line.earliest <= today:
-        text = translate("Progress", "{goal} by {last}, perhaps already.")
-    else:
-        text = translate("Progress", "{goal} between {first} and {last}.")
-    return text.format(
-        goal=what,
-        first=month_day(line.earliest, today) if line.earliest else "",
-        last=month_day(line.latest, today) if line.latest else "",
-    )
-
-
-def _pause(progress: LineProgress) -> str:
-    """That nothing was done lately, which the trend cannot know."""
-    last = progress.best_sets[-1].day
-    if progress.today - last <= _LONG_AGO:
-        return ""
-    text = translate("Progress", "Last done {days} ago.")
-    return text.format(days=words.days((progress.today - last).days))
 
 
 def set_words(spot: Spot, series: Series, names: dict[str, str], *, reserve: bool = True) -> str:
@@ -341,11 +214,12 @@ def set_words(spot: Spot, series: Series, names: dict[str, str], *, reserve: boo
         done = SetDone(point.added_g, point.reps, variation=point.variation, rir=point.rir)
     else:
         done = spot.best.done
-    said = _done_words(done, series.unit, names, bodyweight=series.bodyweight)
+    said = done_words(done, series.unit, names, bodyweight=series.bodyweight)
     return f"{said}, {_reserve(done.rir)}" if reserve and done.rir is not None else said
 
 
-def _done_words(done: SetDone, unit: Unit, names: dict[str, str], *, bodyweight: bool) -> str:
+def done_words(done: SetDone, unit: Unit, names: dict[str, str], *, bodyweight: bool) -> str:
+    """A set in short: "5 × 70 kg"; with body mass "8 reps with 5 kg, hands on the floor"."""
     if not bodyweight:
         return words.set_words(done, unit)
     amount = words.hold(done.seconds) if done.seconds is not None else words.reps(done.reps or 0)
@@ -371,17 +245,25 @@ def _estimate_words(point: Point, unit: Unit) -> str:
     )
 
 
-def asides(spot: Spot, series: Series) -> list[str]:
-    """What else is to be said of a session: pain, a test, left out of the trend."""
+def asides(spot: Spot, series: Series, *, record: bool) -> list[str]:
+    """What else is to be said of a session: pain, a test, a best, left out of the trend."""
     said: list[str] = []
     pain = next((mark.value for mark in series.pains if mark.first == spot.best.day), 0)
     if pain:
         said.append(translate("Progress", "pain {pain} of 10").format(pain=pain))
     if spot.point is not None and spot.point.test:
         said.append(translate("Progress", "a test"))
+    if record:
+        said.append(translate("Progress", "best so far"))
     if not spot.counted:
         said.append(translate("Progress", "not counted"))
     return said
+
+
+def is_record(spot: Spot, series: Series) -> bool:
+    """Whether nothing before this session was as much."""
+    pairs = zip(series.spots, series.records, strict=False)
+    return any(record and each is spot for each, record in pairs)
 
 
 def _mass(mass_g: float, unit: Unit) -> str:
