@@ -36,6 +36,7 @@ _USERS = (
     ("remembered_name", "remembered name"),
 )
 _DIGEST = "catalogue digest"
+_SOURCE = "catalogue source"
 
 
 class ExerciseShelf(Shelf[Exercise]):
@@ -109,19 +110,27 @@ class ExerciseShelf(Shelf[Exercise]):
             database.execute(f"DELETE FROM {table} WHERE exercise_id = ?", (identity,))
 
 
+def catalogue_source(database: Database) -> str | None:
+    """What the shipped exercises of this file were last read from; None where that is not noted."""
+    return _fact(database, _SOURCE)
+
+
 def sync_catalogue(
-    database: Database, shelf: ExerciseShelf, shipped: Iterable[Exercise]
+    database: Database, shelf: ExerciseShelf, shipped: Iterable[Exercise], source: str | None = None
 ) -> tuple[Exercise, ...]:
     """Bring the shipped exercises into the file; gives those that were written.
 
     The coach's own are left as they are, and a retired one stays retired. One that is no longer
-    shipped is retired. A stored digest makes a second call a single query.
+    shipped is retired. A stored digest makes a second call a single query. ``source`` is noted
+    for `catalogue_source`.
     """
     catalogue = tuple(shipped)
     digest = hashlib.sha256(to_text(catalogue).encode()).hexdigest()
-    if database.execute("SELECT value FROM file_fact WHERE name = ?", (_DIGEST,)) == [(digest,)]:
-        return ()
     with database.transaction():
+        if source is not None:
+            _note(database, _SOURCE, source)
+        if _fact(database, _DIGEST) == digest:
+            return ()
         stored = {exercise.key: exercise for exercise in shelf.read(database)}
         written = [
             _written(database, shelf, exercise, stored.get(exercise.key)) for exercise in catalogue
@@ -130,12 +139,21 @@ def sync_catalogue(
         for key, exercise in stored.items():
             if key not in keys and not exercise.own and not exercise.retired:
                 written.append(shelf.update(database, replace(exercise, retired=True)))
-        database.execute(
-            "INSERT INTO file_fact (name, value) VALUES (?, ?)"
-            " ON CONFLICT (name) DO UPDATE SET value = excluded.value",
-            (_DIGEST, digest),
-        )
+        _note(database, _DIGEST, digest)
     return tuple(exercise for exercise in written if exercise is not None)
+
+
+def _fact(database: Database, name: str) -> str | None:
+    rows = database.execute("SELECT value FROM file_fact WHERE name = ?", (name,))
+    return str(rows[0][0]) if rows else None
+
+
+def _note(database: Database, name: str, value: str) -> None:
+    database.execute(
+        "INSERT INTO file_fact (name, value) VALUES (?, ?)"
+        " ON CONFLICT (name) DO UPDATE SET value = excluded.value",
+        (name, value),
+    )
 
 
 def _written(

@@ -59,7 +59,7 @@ def _glimpse(row: tuple[int, str, int | None, str | None], today: date) -> Glimp
     trainee_id, name, last, next_days = row
     looked_up = next_days is not None and next_days != "?"
     least = today.toordinal() + (last == today.toordinal())
-    days = [int(day) for day in (next_days or "").split(",") if looked_up and day]
+    days = (int(day) for day in (next_days or "").split(",") if looked_up and day)
     following = next((day for day in days if day >= least), None)
     return Glimpse(
         trainee_id,

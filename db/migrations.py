@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import sqlite3
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from db import version_1, version_2, version_3
 from db.errors import DamagedFile
@@ -23,8 +23,7 @@ _DIALECT = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class Rung:
+class Rung(NamedTuple):
     """One step of the schema: ``statements`` lead from ``version`` - 1 to ``version``."""
 
     version: int

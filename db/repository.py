@@ -13,7 +13,7 @@ from db.briefs import KeptBrief, briefs_on, keep_briefs
 from db.changes import Changes
 from db.database import Database
 from db.errors import NotFound
-from db.exercises import sync_catalogue
+from db.exercises import catalogue_source, sync_catalogue
 from db.sessions import sessions_where, utc_now
 from desktop.training.brief import Brief
 from desktop.training.coach import CoachSettings
@@ -199,9 +199,15 @@ class Repository:
         """The coach's settings; the defaults where none were saved."""
         return self._aggregates.settings()
 
-    def sync_catalogue(self, exercises: Iterable[Exercise]) -> Changes:
-        """Bring the shipped exercises up to date; the coach's own are left as they are."""
-        written = sync_catalogue(self.database, self._aggregates.exercises, exercises)
+    def catalogue_source(self) -> str | None:
+        """What the shipped exercises were last read from; None where that was not noted."""
+        return catalogue_source(self.database)
+
+    def sync_catalogue(self, exercises: Iterable[Exercise], source: str | None = None) -> Changes:
+        """Bring the shipped exercises up to date; the coach's own are left as they are. ``source``
+        is noted for `catalogue_source`.
+        """
+        written = sync_catalogue(self.database, self._aggregates.exercises, exercises, source)
         return self._aggregates.changes(written)
 
     def changes_token(self) -> int:

@@ -2,41 +2,60 @@
 
 from __future__ import annotations
 
-import logging
+import gc
 import sys
+from contextlib import suppress
 from datetime import date
+from functools import partial
 from pathlib import Path
+from threading import Thread
 from types import TracebackType
-from typing import Final
+from typing import TYPE_CHECKING, Final
 
-from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, QObject, QTimer, QTranslator
-from PySide6.QtWidgets import QApplication, QFileDialog
+from PySide6.QtCore import (
+    QCoreApplication,
+    QLibraryInfo,
+    QLocale,
+    QObject,
+    QTimer,
+    QTranslator,
+    Signal,
+)
+from PySide6.QtGui import QIcon
+from PySide6.QtWidgets import QApplication
 
-from db.backup import back_up_on_closing
-from db.database import Database
-from db.errors import StoreError
-from db.repository import Repository
+from db.errors import DamagedFile, StoreError
+from db.first_look import first_look
 from desktop import paths
-from desktop.catalogue import load_catalogue
-from desktop.log import described, start_log
 from desktop.settings import Paper as PaperSetting
 from desktop.settings import Settings
 from desktop.settings import Theme as SchemeSetting
 from views.main_window import MainWindow
-from views.notice import Notice
 from views.record import MessageKind, Record
 from views.theme import Theme
+from views.work_areas import DESK
 
-_LOG: Final = logging.getLogger("rungwise")
+if TYPE_CHECKING:
+    from logging import Logger
+
+    from db.database import Database
+    from db.repository import Repository
+    from desktop.planning.safe_keeping import Backup, SafeKeeping
+    from views.notice import Notice
+    from views.safe_keeping import SafeKeepingPanel
+
 _LOOK_ELSEWHERE_MS: Final = 3000
+ICON: Final = Path(__file__).parent.parent / "resources" / "desktop" / "rungwise.svg"
 TRANSLATIONS: Final = Path(__file__).parent.parent / "resources" / "translations"
 
 translate = QCoreApplication.translate
 
 
-def run(database: Path | None = None) -> int:
-    """Open the window over ``database`` (None: the last one, else the default); the exit code."""
-    start_log(paths.log_folder())
+def run(database: Path | None = None, arriving: Path | None = None) -> int:
+    """Open the window over ``database`` (None: the last one, else the default), with a file that is
+    to be brought in, if any; the exit code.
+    """
+    gc.disable()  # what is imported now stays; collecting meanwhile takes time and finds nothing
     settings = Settings(paths.config_folder() / "settings.ini")
     application = QApplication(sys.argv[:1])
     application.setApplicationName(paths.NAME)
@@ -47,9 +66,11 @@ def run(database: Path | None = None) -> int:
     theme.apply(application)
     desk = Desk(settings, theme)
     sys.excepthook = desk.unexpected
-    opened = desk.open(database or settings.last_file or paths.default_data_file())
+    opened = desk.start(database or settings.last_file or paths.default_data_file())
     if not opened:
         return application.exec() and 1
+    if arriving is not None:
+        desk.bring_in(arriving.absolute())
     code = application.exec()
     desk.close()
     del translators
@@ -59,41 +80,94 @@ def run(database: Path | None = None) -> int:
 class Desk(QObject):
     """One data file with its window; another file takes its place."""
 
+    checked = Signal(object, list)
+
     def __init__(self, settings: Settings, theme: Theme) -> None:
         super().__init__()
         self._settings = settings
         self._theme = theme
+        self._path = paths.default_data_file()
         self.record: Record | None = None
         self.notice: Notice | None = None
+        self.keeping: SafeKeepingPanel | None = None
         self.window: MainWindow | None = None
         self._look = QTimer(self)
         self._look.setInterval(_LOOK_ELSEWHERE_MS)
         self._look.timeout.connect(self.look_elsewhere)
+        self.checked.connect(self._tell_problems)
         theme.changed.connect(self._keep_look)
+
+    def start(self, path: Path) -> bool:
+        """Show the window at once with what a first look gives, where it opens on the desk, and
+        open the file in earnest after the first paint. Otherwise as `open`.
+        """
+        on_desk = self._settings.last_screen in ("", DESK)
+        glimpses = first_look(path, date.today()) if on_desk else None
+        if glimpses is None:
+            _start_log()
+            return self.open(path)
+        self._show(path, Record(glimpses=glimpses))
+        return True
 
     def open(self, path: Path, *, create: bool = True) -> bool:
         """Open a data file and show its window; False, with a notice, where it cannot be."""
-        try:
-            database = Database.open(path, create)
-            repository = Repository(database)
-            if not repository.exercises(retired=True):
-                repository.sync_catalogue(load_catalogue())
-        except StoreError as error:
-            self._tell(str(error), error.remedy)
+        repository = self._opened(path, create)
+        if repository is None:
             return False
         self.close()
-        self.record = Record(repository)
-        self.window = MainWindow(self.record, date.today(), self._theme, self._settings)
+        self._show(path, Record(repository))
+        return True
+
+    def bring_in(self, path: Path) -> None:
+        """Show a file where files are brought in, as soon as the data file is open."""
+        if self.record is None or self.window is None:
+            return
+        if self.record.attached:
+            self.window.bring_in(path)
+        else:
+            self.record.opened.connect(partial(self.window.bring_in, path))
+
+    def _opened(self, path: Path, create: bool) -> Repository | None:
+        from desktop.data_file import open_data_file
+
+        try:
+            return open_data_file(path, create)
+        except StoreError as error:
+            damaged = isinstance(error, DamagedFile)
+            if not (damaged and self._offer_backup(path, str(error))):
+                self._tell(str(error), error.remedy)
+            return None
+
+    def _show(self, path: Path, record: Record) -> None:
+        self._path, self.record = path, record
+        self.window = MainWindow(record, date.today(), self._theme, self._settings)
         self.window.setWindowTitle(f"{path.stem}[*] · {paths.NAME}")
         self.window.open_wanted.connect(self._choose_file)
         self.window.demo_wanted.connect(self._open_demo)
         self.window.backup_wanted.connect(self._back_up)
+        self.window.backups_wanted.connect(self._show_backups)
+        self.window.painted.connect(self._go_on)
         self.window.show()
-        is_default = path == paths.default_data_file()
-        self._settings.last_file = None if is_default else path
+        self._settings.last_file = None if path == paths.default_data_file() else path
+
+    def _go_on(self) -> None:
+        """After the first paint: the file in earnest, newer shipped exercises, a look at the whole
+        file. Where it cannot be opened the notice says so and the window goes.
+        """
+        gc.enable()
+        if self.record is None:
+            return
+        if not self.record.attached:
+            _start_log()
+            repository = self._opened(self._path, create=False)
+            if repository is None:
+                self.close()
+                return
+            self.record.attach(repository)
         self._look.start()
-        QTimer.singleShot(0, self._check)
-        return True
+        if self.window is not None:
+            self.window.setWindowIcon(QIcon(str(ICON)))
+        self._check(self.record)
 
     def close(self) -> None:
         """Close the window and the file, with a backup."""
@@ -103,15 +177,20 @@ class Desk(QObject):
             self.window.deleteLater()
             self.window = None
         if self.record is not None:
-            database = self.record.repository.database
-            try:
-                back_up_on_closing(database, self._backups(), date.today())
-            except StoreError:
-                _LOG.warning("no backup on closing", exc_info=True)
-            database.close()
+            if self.record.attached:
+                self._close_file(self.record.repository)
             self.record.deleteLater()
             self.record = None
         self._settings.sync()
+
+    def _close_file(self, repository: Repository) -> None:
+        from desktop.data_file import back_up
+
+        try:
+            back_up(repository, self._backups(), date.today())
+        except StoreError:
+            _log().warning("no backup on closing", exc_info=True)
+        repository.database.close()
 
     def unexpected(
         self, kind: type[BaseException], error: BaseException, trace: TracebackType | None
@@ -120,7 +199,9 @@ class Desk(QObject):
         if issubclass(kind, KeyboardInterrupt):
             QCoreApplication.quit()
             return
-        _LOG.error("unexpected", exc_info=(kind, error, trace))
+        from desktop.log import described
+
+        _log().error("unexpected", exc_info=(kind, error, trace))
         if isinstance(error, StoreError) and self.record is not None:
             self.record.reported(error)
             return
@@ -138,6 +219,8 @@ class Desk(QObject):
         """One notice at a time, never modal; later ones wait in the log."""
         if self.notice is not None and self.notice.isVisible():
             return
+        from views.notice import Notice
+
         self.notice = Notice(self._theme, sentence, remedy, details)
         self.notice.show()
 
@@ -148,43 +231,97 @@ class Desk(QObject):
 
     def look_elsewhere(self) -> None:
         """Show what another process wrote meanwhile."""
-        if self.record is not None:
+        if self.record is not None and self.record.attached:
             self.record.look_for_changes_elsewhere()
 
-    def _check(self) -> None:
-        """After the first paint: newer shipped exercises, and is the file whole?"""
-        if self.record is None:
-            return
-        changes = self.record.repository.sync_catalogue(load_catalogue())
+    def _check(self, record: Record) -> None:
+        from desktop.data_file import bring_catalogue, problems_of
+
+        changes = bring_catalogue(record.repository)
         if changes.kinds:
-            self.record.took_in(changes)
-        found = self.record.repository.database.quick_check()
-        if found:
+            record.took_in(changes)
+        database = record.repository.database
+
+        def look_through() -> None:
+            try:
+                found = problems_of(database)
+            except StoreError as error:
+                found = [str(error)]
+            with suppress(RuntimeError):  # the desk went before its file was looked through
+                self.checked.emit(database, found)
+
+        Thread(target=look_through, daemon=True).start()
+
+    def _tell_problems(self, database: Database, found: list[str]) -> None:
+        record = self.record
+        if not found or record is None or not record.attached:
+            return
+        if record.repository.database is database:
             text = translate(
                 "Application", "The data file is damaged: take the newest backup from {folder}."
             )
-            self.record.say(text.format(folder=self._backups()), MessageKind.ERROR)
+            record.say(text.format(folder=self._backups()), MessageKind.ERROR)
+            damaged = translate("Application", "The data file {name} is damaged.")
+            self._offer_backup(self._path, damaged.format(name=self._path.name))
 
     def _backups(self) -> Path:
-        """Where the backups of the open file go: the default file's beside it, so others' too."""
-        path = self.record.repository.database.path if self.record is not None else None
-        if not isinstance(path, Path) or path == paths.default_data_file():
-            return paths.backup_folder()
-        return paths.backup_folder() / path.stem
+        """Where the backups of the open file go."""
+        return backups_of(self._path)
+
+    def _show_backups(self) -> None:
+        from desktop.planning.safe_keeping import SafeKeeping
+
+        self._show_keeping(SafeKeeping(self._path, self._backups()), "")
+
+    def _offer_backup(self, path: Path, trouble: str) -> bool:
+        """Offer the newest good backup of a damaged file; False where there is none."""
+        from desktop.planning.safe_keeping import SafeKeeping
+
+        keeping = SafeKeeping(path, backups_of(path), damaged=True)
+        if keeping.newest_good() is None:
+            return False
+        _log().info("a backup is offered for a damaged file")
+        self._show_keeping(keeping, trouble)
+        return True
+
+    def _show_keeping(self, keeping: SafeKeeping, trouble: str) -> None:
+        from views.safe_keeping import SafeKeepingPanel
+
+        if self.keeping is not None:
+            self.keeping.close()
+            self.keeping.deleteLater()
+        self.keeping = SafeKeepingPanel(self._theme, keeping, date.today(), trouble)
+        self.keeping.restore_wanted.connect(lambda backup: self._go_back(keeping, backup))
+        self.keeping.show()
+
+    def _go_back(self, keeping: SafeKeeping, backup: Backup) -> None:
+        """Put a backup in place of the data file, and open it."""
+        if keeping.damaged:  # no window may hold on to it
+            self.close()
+        try:
+            kept = keeping.restore(backup, date.today())
+        except StoreError as error:
+            self._tell(str(error), error.remedy)
+            return
+        if self.open(keeping.path) and self.record is not None:
+            text = translate("Application", "Went back to the backup; what was there is in {name}")
+            self.record.say(text.format(name=kept.name))
 
     def _back_up(self) -> None:
-        if self.record is None:
+        if self.record is None or not self.record.attached:
             return
+        from desktop.data_file import back_up
+
         try:
-            copy = back_up_on_closing(
-                self.record.repository.database, self._backups(), date.today()
-            )
+            copy = back_up(self.record.repository, self._backups(), date.today())
         except StoreError as error:
             self.record.reported(error)
             return
         self.record.say(translate("Application", "Backed up to {path}").format(path=copy))
 
     def _choose_file(self) -> None:
+        from PySide6.QtWidgets import QFileDialog
+
         dialog = QFileDialog(
             self.window, translate("Application", "Open a data file"), str(paths.data_folder())
         )
@@ -194,30 +331,34 @@ class Desk(QObject):
 
     def _open_demo(self) -> None:
         """The demo has a data file of its own, filled the first time."""
+        from desktop.data_file import fill_demo
+
         path = paths.data_folder() / "demo.db"
         if not path.exists():
             try:
-                _fill_demo(path)
+                fill_demo(path, date.today())
             except StoreError as error:
                 self._tell(str(error), error.remedy)
                 return
         self.open(path)
 
 
-def _fill_demo(path: Path) -> None:
-    from desktop import demo  # reads spreadsheets of exercises and logs: only when asked for
+def backups_of(path: Path) -> Path:
+    """The folder of a data file's backups: the default one's, and in it one for each other."""
+    default = path == paths.default_data_file()
+    return paths.backup_folder() if default else paths.backup_folder() / path.stem
 
-    database = Database.open(path)
-    repository = Repository(database)
-    try:
-        with repository.transaction():
-            repository.sync_catalogue(load_catalogue())
-            demo.fill(repository, date.today())
-    except BaseException:
-        database.close()
-        path.unlink(missing_ok=True)
-        raise
-    database.close()
+
+def _start_log() -> None:
+    from desktop.log import start_log
+
+    start_log(paths.log_folder())
+
+
+def _log() -> Logger:
+    import logging
+
+    return logging.getLogger("rungwise")
 
 
 def install_translators(application: QApplication, locale: QLocale) -> tuple[QTranslator, ...]:

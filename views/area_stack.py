@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date
+from functools import cached_property
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
@@ -41,8 +42,12 @@ class AreaStack(QStackedWidget):
         self._record, self._today, self._theme = record, today, theme
         self._key = ""
         self._trainee_id: int | None = None
-        self._nobody = _Nobody(theme)
-        self.addWidget(self._nobody)
+
+    @cached_property
+    def _nobody(self) -> _Nobody:
+        made = _Nobody(self._theme)
+        self.addWidget(made)
+        return made
 
     @property
     def key(self) -> str:

@@ -7,9 +7,13 @@ QtCore only. Functions use the default QLocale (set once at the start) unless an
 from __future__ import annotations
 
 from datetime import date
-from decimal import Decimal
+from functools import lru_cache
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication, QDate, QLocale
+
+if TYPE_CHECKING:
+    from decimal import Decimal
 
 translate = QCoreApplication.translate
 
@@ -18,6 +22,10 @@ MINUS = "\N{MINUS SIGN}"
 
 def number(value: Decimal | float, most_decimals: int = 2, locale: QLocale | None = None) -> str:
     """A number with as many decimals as it needs, at most `most_decimals`; no groups."""
+    if isinstance(value, int):
+        return str(value).replace("-", MINUS)
+    from decimal import Decimal  # not needed before the first paint
+
     place = Decimal(1).scaleb(-most_decimals)
     exact = Decimal(repr(value)) if isinstance(value, float) else Decimal(value)
     plain = f"{exact.quantize(place).normalize() + 0:f}"
@@ -94,10 +102,18 @@ def _day_first(locale: QLocale, weekday_pattern: str) -> str:
 
 def _short(day: date, today: date | None, locale: QLocale | None, weekday_pattern: str) -> str:
     chosen = locale or QLocale()
+    other_year = today is not None and today.year != day.year
+    return _said(day, weekday_pattern, other_year, chosen.name())
+
+
+@lru_cache(maxsize=1024)
+def _said(day: date, weekday_pattern: str, with_year: bool, locale_name: str) -> str:
+    """The same few days stand in hundreds of rows."""
+    chosen = QLocale(locale_name)
     order = chosen.dateFormat(QLocale.FormatType.ShortFormat).upper()
     month_first = order.find("M") < order.find("D")
     dotted = "." if "." in order else ""
     pattern = weekday_pattern + ("MMM d" if month_first else f"d{dotted} MMM")
-    if today is not None and today.year != day.year:
+    if with_year:
         pattern += ", yyyy" if month_first else " yyyy"
     return chosen.toString(_day(day), pattern)

@@ -76,10 +76,6 @@ class DeskModel(QAbstractTableModel):
                 return row
         return -1
 
-    def count(self, who: Shown) -> int:
-        """How many there are of one kind, whatever the filter."""
-        return sum(_is_one(self._cells(place), who) for place in range(len(self._rows)))
-
     def _cells(self, place: int) -> Cells:
         made = self._made.get(place)
         if made is None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from datetime import date
+from functools import cached_property
 
 from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
@@ -16,7 +17,7 @@ from views.choice_row import Choice, ChoiceRow
 from views.desk_columns import Column
 from views.desk_model import Shown
 from views.desk_table import DeskTable
-from views.desk_words import desk_cells
+from views.desk_words import counted, desk_cells
 from views.general_caution import general_caution
 from views.record import Record
 from views.theme import Theme
@@ -34,7 +35,6 @@ class DeskOverview(WorkArea):
         self.filter = QLineEdit()
         self.filter.setPlaceholderText(self.tr("Filter by any word"))
         self.filter.setAccessibleName(self.tr("Show only rows with these words"))
-        self.filter.setClearButtonEnabled(True)
         self.filter.installEventFilter(self)
         self.table = DeskTable(theme, today)
         self.who = ChoiceRow(theme, self.tr("Who is shown"), self.table)
@@ -43,11 +43,17 @@ class DeskOverview(WorkArea):
         self.said = Label(tone="muted", wrap=True)
         self.go = WordButton("", strong=True)
         self.sheet = WordButton("")
-        self.first_steps = _FirstSteps(theme, self.area_wanted.emit)
         self.setFocusProxy(self.table)
         self._place()
         self._connect()
         self._space()
+
+    @cached_property
+    def first_steps(self) -> _FirstSteps:
+        """What to do while there is nobody."""
+        made = _FirstSteps(self.theme, self.area_wanted.emit)
+        self._column.insertWidget(1, made)
+        return made
 
     def concerns(self, changes: Changes) -> bool:
         """Every trainee is shown here."""
@@ -67,7 +73,8 @@ class DeskOverview(WorkArea):
         place = self.table.place
         rows, cells_of = desk_cells(self.record, self.today)
         self.table.rows.set_rows(rows, cells_of)
-        self.first_steps.setVisible(not rows)
+        if not rows or "first_steps" in self.__dict__:
+            self.first_steps.setVisible(not rows)
         self.board.setVisible(bool(rows))
         if rows:
             self.heading.say(calendar_words.long_day(self.today), self._counted())
@@ -98,7 +105,6 @@ class DeskOverview(WorkArea):
         self.note = Label(general_caution(), "small", "muted", wrap=True)
         self._column = QVBoxLayout()
         self._column.addWidget(self.heading)
-        self._column.addWidget(self.first_steps)
         self._column.addWidget(self.board, 1)
         self._column.addStretch(0)
         self._column.addWidget(self.note)
@@ -117,13 +123,14 @@ class DeskOverview(WorkArea):
         self.theme.changed.connect(self._space)
 
     def _filter(self) -> None:
+        self.filter.setClearButtonEnabled(True)  # its icon is slow to find: not before it helps
         place = self.table.place
         self.table.rows.set_filter(self.filter.text(), self.who.code)
         self.table.stand_on(place)
         self._say()
 
     def _counted(self) -> str:
-        due = self.table.rows.count(Shown.TODAY)
+        due, need = counted(self.record, self.today)
         parts = [
             self.tr("nobody trains today")
             if not due
@@ -139,7 +146,6 @@ class DeskOverview(WorkArea):
                 )
             )
         else:
-            need = self.table.rows.count(Shown.ATTENTION)
             if need:
                 count = calendar_words.number(need)
                 parts.append(

@@ -25,7 +25,7 @@ from PySide6.QtWidgets import (
 )
 
 from views.desk_columns import Cells, Column
-from views.desk_model import NUMBERS, DeskModel, DeskRole
+from views.desk_model import NUMBERS, DeskModel
 from views.severity_mark import draw_mark
 from views.spark_line import draw_spark
 from views.theme import TextSize, Theme
@@ -44,6 +44,7 @@ WIDTHS = {
 }
 """Pixels at 100 % text; what there is to look at takes the rest."""
 
+_COLUMNS = tuple(Column)
 LEAST_NEED = 208
 GIVE_WAY = (Column.COURSE, Column.GOAL, Column.STILL, Column.DONE, Column.DELOAD)
 """Columns that are left out, one after the other, where there is no room; the sentence under the
@@ -51,12 +52,21 @@ table still says what stands in them.
 """
 
 
+# Flags are combined once: to combine them in Python takes longer than to draw a word.
+_SIDES = {
+    True: Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignRight,
+    False: Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft,
+}
+_SELECTED = QStyle.StateFlag.State_Selected.value
+_FOCUSED = QStyle.StateFlag.State_HasFocus.value
+
+
 class DeskDelegate(QStyledItemDelegate):
     """Draws one cell: words, the mark of a caution before them, or the spark line."""
 
-    def __init__(self, theme: Theme, today: date, parent: QWidget) -> None:
+    def __init__(self, theme: Theme, rows: DeskModel, today: date, parent: QWidget) -> None:
         super().__init__(parent)
-        self._theme, self._today = theme, today.toordinal()
+        self._theme, self._rows, self._today = theme, rows, today.toordinal()
         self._fit()
         theme.changed.connect(self._fit)
 
@@ -68,39 +78,41 @@ class DeskDelegate(QStyledItemDelegate):
         self._line = theme.colour("line")
         self._soft, self._accent = theme.colour("accent_soft"), theme.colour("accent")
         self._tones = {name: theme.colour(name) for name in ("text", "muted", "caution", "stop")}
+        self._edge = theme.px(8)
 
     def sizeHint(self, option: QStyleOptionViewItem, index: _Index) -> QSize:
         return QSize(0, self._theme.grid(4))
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: _Index) -> None:
-        cells = index.data(DeskRole.CELLS)
-        if cells is None:
-            return
         rect: QRect = option.rect
-        state: QStyle.StateFlag = option.state
-        column = Column(index.column())
-        chosen = bool(state & QStyle.StateFlag.State_Selected)
-        painter.save()
+        state: int = option.state.value
+        column = _COLUMNS[index.column()]
+        cells = self._rows.cells(index.row())
+        chosen = bool(state & _SELECTED)
         if chosen:
             painter.fillRect(rect, self._soft)
         painter.setPen(self._line)
         painter.drawLine(rect.bottomLeft(), rect.bottomRight())
-        inside = rect.adjusted(self._theme.px(8), 0, -self._theme.px(8), -1)
-        if column is Column.COURSE:
-            self._draw_course(painter, inside, cells)
-        else:
-            self._draw_words(painter, inside, cells, column, chosen)
-        if state & QStyle.StateFlag.State_HasFocus:
-            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-            painter.setPen(self._accent)
-            painter.setBrush(Qt.BrushStyle.NoBrush)
-            corner = self._theme.px(3)
-            painter.drawRoundedRect(QRectF(rect).adjusted(0.5, 0.5, -0.5, -1.5), corner, corner)
+        if cells.texts[column]:
+            inside = rect.adjusted(self._edge, 0, -self._edge, -1)
+            if column is Column.COURSE:
+                self._draw_course(painter, inside, cells)
+            else:
+                self._draw_words(painter, inside, cells, column, chosen)
+        if state & _FOCUSED:
+            self._draw_focus(painter, rect)
+
+    def _draw_focus(self, painter: QPainter, rect: QRect) -> None:
+        painter.save()
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(self._accent)
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        corner = self._theme.px(3)
+        painter.drawRoundedRect(QRectF(rect).adjusted(0.5, 0.5, -0.5, -1.5), corner, corner)
         painter.restore()
 
     def _draw_course(self, painter: QPainter, inside: QRect, cells: Cells) -> None:
-        room = self._theme.px(8)
-        place = QRectF(inside).adjusted(0, room, -2, -room)
+        place = QRectF(inside).adjusted(0, self._edge, -2, -self._edge)
         draw_spark(
             painter, place, cells.course, self._today, self._tones["muted"], self._tones["text"]
         )
@@ -114,16 +126,15 @@ class DeskDelegate(QStyledItemDelegate):
         if column is Column.NEED and cells.severity:
             inside = self._draw_mark(painter, inside, cells.severity)
         metrics = self._bold_metrics if strong else self._metrics
-        side = Qt.AlignmentFlag.AlignRight if column in NUMBERS else Qt.AlignmentFlag.AlignLeft
         text = metrics.elidedText(cells.texts[column], Qt.TextElideMode.ElideRight, inside.width())
-        painter.drawText(inside, Qt.AlignmentFlag.AlignVCenter | side, text)
+        painter.drawText(inside, _SIDES[column in NUMBERS], text)
 
     def _draw_mark(self, painter: QPainter, inside: QRect, severity: str) -> QRect:
         side = self._theme.px(10)
         top = inside.center().y() - side / 2 + 0.5
         role = {"note": "muted", "caution": "caution", "stop": "stop"}[severity]
-        colour = self._tones[role]
-        draw_mark(painter, QRectF(inside.left(), top, side, side), severity, colour)
+        place = QRectF(inside.left(), top, side, side)
+        draw_mark(painter, place, severity, self._tones[role])
         painter.setPen(self._tones["text" if role == "muted" else role])
         return inside.adjusted(side + self._theme.px(6), 0, 0, 0)
 
@@ -145,9 +156,10 @@ class DeskTable(QTableView):
         super().__init__(parent)
         self._theme = theme
         self._walked = False
+        self._room = 0
         self.rows = DeskModel(self)
         self.setModel(self.rows)
-        self.setItemDelegate(DeskDelegate(theme, today, self))
+        self.setItemDelegate(DeskDelegate(theme, self.rows, today, self))
         self.setAccessibleName(self.tr("Everybody, by need"))
         self.setProperty("kind", "desk")
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
@@ -200,7 +212,7 @@ class DeskTable(QTableView):
         shown.
         """
         column = self.currentIndex().column()
-        row = max(self.rows.row_of(trainee_id), 0)
+        row = max(self.rows.row_of(trainee_id), 0) if trainee_id is not None else 0
         self.setCurrentIndex(self.rows.index(row, column if column >= 0 else Column.NEED))
 
     def _open(self, index: _Index) -> None:
@@ -213,8 +225,12 @@ class DeskTable(QTableView):
         self._fit()
 
     def _fit(self) -> None:
-        """The columns for which there is room; what there is to look at takes what is left."""
-        room = self.viewport().width()
+        """The columns for which there is room; what there is to look at takes what is left.
+
+        The room is that of the last resize: to ask the viewport for it makes the binding look
+        through all classes of widgets, which takes a tenth of an empty window's start.
+        """
+        room = self._room
         widths = {column: self._theme.px(width) for column, width in WIDTHS.items()}
         least = self._theme.px(LEAST_NEED)
         left_out = set()
@@ -230,6 +246,7 @@ class DeskTable(QTableView):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
+        self._room = event.size().width()
         self._fit()
 
     def mousePressEvent(self, event: QMouseEvent) -> None:

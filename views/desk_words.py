@@ -32,3 +32,15 @@ def desk_cells(record: Record, today: date) -> tuple[Sequence[Any], Callable[[An
     from views.desk_cells import cells_of
 
     return record.desk_rows(today), partial(cells_of, today=today, limits=record.limits)
+
+
+def counted(record: Record, today: date) -> tuple[int, int]:
+    """How many train today, and how many need attention, as far as known."""
+    if not record.attached:
+        return sum(one.is_due(today) for one in record.glimpses), 0
+    entries = record.roster(today)
+    urgent = ("caution", "stop")
+    return (
+        sum(entry.due_today for entry in entries),
+        sum(bool(e.cautions) and e.cautions[0].severity.value in urgent for e in entries),
+    )

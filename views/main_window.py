@@ -5,28 +5,35 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 from functools import cached_property
+from pathlib import Path
 from typing import TYPE_CHECKING, Protocol
 
-from PySide6.QtCore import QByteArray, Qt, Signal
-from PySide6.QtGui import QCloseEvent
+from PySide6.QtCore import QByteArray, Qt, QTimer, Signal
+from PySide6.QtGui import QCloseEvent, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QVBoxLayout, QWidget
 
 from db.changes import Changes
 from db.errors import StoreError
 from views.area_stack import AreaStack
 from views.desk_words import roster_lines
+from views.export_menu import ExportMenu
+from views.file_drop import FileDrop
 from views.menus import Menus
 from views.record import Record
 from views.roster import Roster
 from views.status_line import StatusLine
 from views.theme import Theme
-from views.work_areas import DESK, TRAINEE, WORK_AREAS
+from views.work_areas import DESK, IMPORT, TRAINEE, WORK_AREAS
 
 if TYPE_CHECKING:
     from desktop.planning.roster import RosterEntry
     from desktop.training.recovery import Caution
     from views.caution_banner import CautionBanner
     from views.keyboard_map import KeyboardMap
+
+
+_BREATH_MS = 10
+"""Between the first paint and what follows it, so that the picture is on the screen."""
 
 
 class WindowSettings(Protocol):
@@ -38,15 +45,18 @@ class WindowSettings(Protocol):
 
 
 class MainWindow(QMainWindow):
-    """One window over one record. Wishes that concern files go out as signals.
+    """One window over one record. Wishes that concern files go out as signals; ``painted`` follows
+    the first paint.
 
     It stands before the record's file is open, with what a first look gave; what is not needed for
     that is made when it is first asked for.
     """
 
+    painted = Signal()
     open_wanted = Signal()
     demo_wanted = Signal()
     backup_wanted = Signal()
+    backups_wanted = Signal()
 
     def __init__(
         self,
@@ -58,10 +68,17 @@ class MainWindow(QMainWindow):
     ) -> None:
         super().__init__(parent)
         self._record, self._today, self._settings = record, today, settings
+        self._was_painted = False
+        self._breath = QTimer(self)
+        self._breath.setSingleShot(True)
+        self._breath.timeout.connect(self.painted)
         self.setWindowTitle(self.tr("Rungwise"))
         self.roster = Roster(theme)
         self.areas = AreaStack(WORK_AREAS, record, today, theme)
         self.menus = Menus(self, record, theme)
+        self.export = ExportMenu(self, record, lambda: self.roster.trainee_id)
+        self.menus.add_below_import(self.export.menu)
+        self.drop = FileDrop(self)
         self.status = StatusLine(theme, self.menus.undo)
         self.theme = theme
         self._assemble()
@@ -127,10 +144,18 @@ class MainWindow(QMainWindow):
         self.menus.open_wanted.connect(self.open_wanted)
         self.menus.demo_wanted.connect(self.demo_wanted)
         self.menus.backup_wanted.connect(self.backup_wanted)
+        self.drop.dropped.connect(self.bring_in)
+        self.menus.backups_wanted.connect(self.backups_wanted)
 
     def show_area(self, key: str) -> None:
         """Show a work area."""
         self.areas.show_area(key)
+
+    def bring_in(self, path: Path) -> None:
+        """Open a file where files are brought in."""
+        self.areas.show_area(IMPORT)
+        if self.areas.area is not None:
+            self.areas.area.open_file(path)
 
     def show_trainee(self, trainee_id: int | None) -> None:
         """Show a trainee in the area that stands there; the desk gives way to the session."""
@@ -159,7 +184,7 @@ class MainWindow(QMainWindow):
             self._record.reported(error)
             return
         self.roster.set_lines(lines)
-        if self.roster.trainee_id not in (None, *(line.trainee_id for line in lines)):
+        if self.roster.trainee_id not in (None, *self.roster.known):
             self.roster.choose(None)
             self.areas.show_trainee(None)
         self._show_cautions()
@@ -210,7 +235,7 @@ class MainWindow(QMainWindow):
             self._settings.geometry and self.restoreGeometry(QByteArray(self._settings.geometry))
         ):
             self.resize(1280, 800)
-        if self._settings.last_trainee in self._known():
+        if self._settings.last_trainee in self.roster.known:
             self.roster.choose(self._settings.last_trainee)
         keys = {entry.key for entry in WORK_AREAS} - {TRAINEE} if self._record.attached else ()
         last = self._settings.last_screen
@@ -223,13 +248,16 @@ class MainWindow(QMainWindow):
         from desktop.planning.kept_drafts import at_work
 
         draft = at_work(self._record.repository)
-        if draft is not None and draft.trainee_id in self._known():
+        if draft is not None and draft.trainee_id in self.roster.known:
             self.roster.choose(draft.trainee_id)
             self.areas.resume(draft)
             self._record.say(self.tr("Here is what was being typed when the program ended."))
 
-    def _known(self) -> set[int]:
-        return {line.trainee_id for line in roster_lines(self._record, self._today)}
+    def paintEvent(self, event: QPaintEvent) -> None:
+        super().paintEvent(event)
+        if not self._was_painted:
+            self._was_painted = True
+            self._breath.start(_BREATH_MS)
 
     def closeEvent(self, event: QCloseEvent) -> None:
         self.areas.leave()

@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import Final
+from typing import Final, NamedTuple
 
 from PySide6.QtGui import QColor
 
 
-@dataclass(frozen=True, slots=True)
-class Palette:
+class Palette(NamedTuple):
     """One colour for each role, as "#RRGGBB". Meaning is never carried by colour alone."""
 
     background: str

@@ -40,6 +40,14 @@ _WIDEST = 336  # pixels: with large text the work keeps the larger part of the w
 _Index = QModelIndex | QPersistentModelIndex
 
 
+# Flags are combined once: to combine them in Python takes longer than to draw a word.
+_TOP = Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft
+_BOTTOM = Qt.AlignmentFlag.AlignBottom | Qt.AlignmentFlag.AlignLeft
+_SELECTED = QStyle.StateFlag.State_Selected.value
+_POINTED_AT = QStyle.StateFlag.State_MouseOver.value
+_FOCUSED = QStyle.StateFlag.State_HasFocus.value
+
+
 class RosterRole(IntEnum):
     """What else the model answers than the name: the whole line."""
 
@@ -59,6 +67,11 @@ class RosterModel(QAbstractListModel):
     def shown(self) -> tuple[RosterLine, ...]:
         """The lines that pass the filter, in order."""
         return self._shown
+
+    @property
+    def known(self) -> frozenset[int]:
+        """Everybody, whatever the filter."""
+        return frozenset(line.trainee_id for line in self._all)
 
     def set_lines(self, lines: Sequence[RosterLine]) -> None:
         """Show other lines."""
@@ -117,8 +130,8 @@ class RosterDelegate(QStyledItemDelegate):
         if line is None:
             return
         rect: QRect = option.rect
-        state: QStyle.StateFlag = option.state
-        chosen = bool(state & QStyle.StateFlag.State_Selected)
+        state: int = option.state.value
+        chosen = bool(state & _SELECTED)
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         self._draw_ground(painter, rect, state)
@@ -128,14 +141,14 @@ class RosterDelegate(QStyledItemDelegate):
         self._draw_words(painter, inside, line, chosen)
         painter.restore()
 
-    def _draw_ground(self, painter: QPainter, rect: QRect, state: QStyle.StateFlag) -> None:
+    def _draw_ground(self, painter: QPainter, rect: QRect, state: int) -> None:
         corner = self._theme.px(3)
         ground = QRectF(rect).adjusted(0.5, 0.5, -0.5, -0.5)
-        if state & QStyle.StateFlag.State_Selected:
+        if state & _SELECTED:
             painter.setBrush(self._theme.colour("accent_soft"))
-        elif state & QStyle.StateFlag.State_MouseOver:
+        elif state & _POINTED_AT:
             painter.setBrush(self._theme.colour("background"))
-        focused = state & QStyle.StateFlag.State_HasFocus
+        focused = state & _FOCUSED
         painter.setPen(self._theme.colour("accent") if focused else Qt.PenStyle.NoPen)
         painter.drawRoundedRect(ground, corner, corner)
 
@@ -153,14 +166,14 @@ class RosterDelegate(QStyledItemDelegate):
         painter.setFont(name_font)
         painter.setPen(self._theme.colour("text"))
         name = metrics.elidedText(line.name, Qt.TextElideMode.ElideRight, room)
-        painter.drawText(inside, Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft, name)
+        painter.drawText(inside, _TOP, name)
         painter.setFont(line_font)
         quiet = chosen and line.tone == "muted"
         painter.setPen(self._theme.colour("text" if quiet else line.tone))
         text = QFontMetrics(line_font).elidedText(
             line.text, Qt.TextElideMode.ElideRight, inside.width()
         )
-        painter.drawText(inside, Qt.AlignmentFlag.AlignBottom | Qt.AlignmentFlag.AlignLeft, text)
+        painter.drawText(inside, _BOTTOM, text)
 
 
 class Roster(QWidget):
@@ -178,7 +191,6 @@ class Roster(QWidget):
         self.filter = QLineEdit()
         self.filter.setPlaceholderText(self.tr("Find a trainee"))
         self.filter.setAccessibleName(self.tr("Find a trainee by name"))
-        self.filter.setClearButtonEnabled(True)
         self.filter.installEventFilter(self)
         self.list = QListView()
         self.list.setProperty("kind", "quiet")
@@ -202,6 +214,11 @@ class Roster(QWidget):
         self.list.selectionModel().currentChanged.connect(self._current_changed)
         theme.changed.connect(self._space)
         self._space()
+
+    @property
+    def known(self) -> frozenset[int]:
+        """Who is on the roster."""
+        return self.model.known
 
     @property
     def trainee_id(self) -> int | None:
@@ -240,6 +257,7 @@ class Roster(QWidget):
         self.filter.selectAll()
 
     def _filter_changed(self, text: str) -> None:
+        self.filter.setClearButtonEnabled(True)  # its icon is slow to find: not before it helps
         self.model.set_filter(text)
         self._mark_chosen()
 

@@ -3,10 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from importlib.resources import files
+from pathlib import Path
 from string import Template
+from typing import Final
 
 from views.palettes import Palette
+
+# importlib.resources takes longer to import than this whole sheet to make.
+_ICONS: Final = Path(__file__).parent.parent / "resources" / "icons"
 
 _SHEET = Template("""
 * { outline: none; }
@@ -49,6 +53,7 @@ QPushButton[kind="word"] { background: transparent; color: $accent; border: 1px 
   border-radius: ${p3}px; padding: ${p3}px ${p6}px; text-align: left; }
 QPushButton[kind="word"][tone="muted"] { color: $muted; }
 QPushButton[kind="word"][tone="stop"] { color: $stop; }
+QPushButton[kind="word"][tone="caution"] { color: $caution; }
 QPushButton[kind="word"][strong="true"] { font-weight: 600; }
 QPushButton[kind="word"][flush="true"] { padding: ${p3}px 0; margin-left: -1px; }
 QPushButton[kind="word"]:hover { background: $accent_soft; color: $text; }
@@ -152,7 +157,7 @@ QProgressBar::chunk { background: $accent; border-radius: ${p3}px; }
 def style_sheet(palette: Palette, sizes: Mapping[str, float], px: Callable[[float], int]) -> str:
     """The sheet for ``palette``; ``sizes`` in points by name; ``px`` scales pixels of the grid."""
     spacing = {f"p{pixels}": px(pixels) for pixels in (1, 2, 3, 4, 5, 6, 8, 10, 12, 14, 20, 24)}
-    colours = {role: getattr(palette, role) for role in type(palette).__slots__ if role != "dark"}
+    colours = {role: getattr(palette, role) for role in palette._fields if role != "dark"}
     points = {name: f"{points:.2f}" for name, points in sizes.items()}
     icons = {
         "down": _icon("down.svg"),
@@ -162,4 +167,4 @@ def style_sheet(palette: Palette, sizes: Mapping[str, float], px: Callable[[floa
 
 
 def _icon(name: str) -> str:
-    return str(files("resources") / "icons" / name).replace("\\", "/")
+    return (_ICONS / name).as_posix()

@@ -11,7 +11,7 @@ from enum import Enum, StrEnum
 
 from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtGui import QColor, QFont, QGuiApplication, QPalette
-from PySide6.QtWidgets import QApplication, QStyle, QStyleFactory
+from PySide6.QtWidgets import QApplication, QStyle
 
 from views.palettes import DARK, LIGHT, Palette
 from views.paper import Paper, usual_paper
@@ -142,7 +142,7 @@ class Theme(QObject):
         first = self._application is None
         self._application = application
         if first:
-            application.setStyle(QStyleFactory.create("Fusion"))
+            application.setStyle("Fusion")
             application.styleHints().colorSchemeChanged.connect(self._refresh)
         self._dress(application)
 

@@ -9,6 +9,8 @@ from db.database import Database
 from db.repository import Repository
 from desktop.catalogue import load_catalogue
 from desktop.planning.assignments import assign
+from desktop.planning.desk import draw_up
+from desktop.planning.history import read_library
 from desktop.training.equipment import Bar, Discs, Equipment
 from desktop.training.position import Position, ProgressionRule, Variable, VariableRange
 from desktop.training.program import Line, Phase, Program, Slot, TrainingDay
@@ -44,6 +46,15 @@ def many_trainees(path: Path, trainees: int = 300, weeks: int = 52) -> Path:
         _add(repository, f"Seat {number + 1}", program, weeks, per_week=2)
     repository.database.close()
     return path
+
+
+def draw_up_all(path: Path) -> None:
+    """Draw up and keep everybody's brief, as the program does while its window stands idle."""
+    repository = Repository(Database.open(path))
+    library = read_library(repository)
+    for trainee_id in repository.trainee_ids():
+        draw_up(repository, library, trainee_id, TODAY)
+    repository.database.close()
 
 
 def one_for_years(path: Path, years: int, per_week: int = 3) -> Path:
