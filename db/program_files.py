@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Final
 
-from db.json_files import InvalidFile, encode_json, read_json, write_json
+from db.json_files import InvalidFile, decode_json, encode_json, read_json, write_json
 from desktop.training.position import Variable
 from desktop.training.program import Program, Slot
 
@@ -28,6 +28,13 @@ def read_program(path: Path) -> Program:
         _check(program)
     except InvalidFile as error:
         raise InvalidFile(f"{path.name}: {error}") from error
+    return replace(program, id=None, revision=0)
+
+
+def program_from(data: bytes) -> Program:
+    """The program that ``data`` holds, as a new one (without id). Raises InvalidFile."""
+    program = decode_json(data, SCHEMA, VERSION, ProgramFile).program
+    _check(program)
     return replace(program, id=None, revision=0)
 
 

@@ -10,9 +10,11 @@ from PySide6.QtCore import QCoreApplication, Signal
 from PySide6.QtWidgets import QCheckBox, QVBoxLayout, QWidget
 
 from desktop.planning.line_changes import ChangeKind, LineChange
+from desktop.planning.percent_starts import PercentStart
 from desktop.training.exercises import Exercise, LoadingKind
 from desktop.training.quantities import Unit
 from desktop.training.rules import ready_rule_of
+from desktop.training.trainee import Trainee
 from views import words
 from views.blocks import Label, WordButton
 from views.flow import FlowLayout
@@ -24,8 +26,8 @@ translate = QCoreApplication.translate
 
 @dataclass(frozen=True, slots=True)
 class ChangesScene:
-    """For whom the program runs, and what was changed for them; ``own_rule``: the rule that holds
-    for them is not the program's.
+    """For whom the program is looked at, whether it is ``running`` for them, and what was changed;
+    ``start`` says where they would start by a percentage.
     """
 
     trainee: str
@@ -33,7 +35,7 @@ class ChangesScene:
     unit: Unit
     today: date
     changes: tuple[LineChange, ...] = ()
-    own_rule: bool = False
+    running: bool = False
     start: str = ""
 
 
@@ -56,6 +58,23 @@ def change_text(change: LineChange, scene: ChangesScene) -> str:
         return text.format(day=day, work=work)
     said = text.format(day=day, work=work)
     return f"{said} ({change.note})" if change.note else said
+
+
+def start_text(found: PercentStart | None, trainee: Trainee) -> str:
+    """Where a trainee would start by a percentage of the maximum, or that nothing tells it."""
+    if found is None:
+        text = translate("Changes", "No trend tells the maximum of {name}: the load is as typed.")
+        return text.format(name=trainee.name)
+    text = translate(
+        "Changes", "{name} would start at {load} today: {percent} % of about {maximum} (± {off})."
+    )
+    return text.format(
+        name=trainee.name,
+        load=words.load(found.position.load_g, trainee.unit),
+        percent=words.number(found.percent, 1),
+        maximum=words.load(round(found.maximum_g / 500) * 500, trainee.unit),
+        off=words.percent(found.plus_minus),
+    )
 
 
 class ChangesList(QWidget):
@@ -101,6 +120,7 @@ class ChangesList(QWidget):
         if scene is None:
             return
         name = scene.trainee.replace("&", "&&")
+        self.only.setVisible(scene.running)
         self.only.setText(self.tr("Change the rule for {name} only").format(name=name))
         self.start.setText(scene.start)
         self.start.setVisible(bool(scene.start))

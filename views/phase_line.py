@@ -30,7 +30,12 @@ _PLAIN: Final = {
     Qt.Key.Key_Delete: RowAct.REMOVE,
 }
 _ALT: Final = {Qt.Key.Key_Left: RowAct.MOVE_UP, Qt.Key.Key_Right: RowAct.MOVE_DOWN}
-_CTRL: Final = {Qt.Key.Key_D: RowAct.DUPLICATE}
+_CTRL: Final = {
+    Qt.Key.Key_D: RowAct.DUPLICATE,
+    Qt.Key.Key_A: RowAct.MARK_ALL,
+    Qt.Key.Key_C: RowAct.COPY,
+    Qt.Key.Key_V: RowAct.PASTE,
+}
 
 
 @dataclass(frozen=True, slots=True)

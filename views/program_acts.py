@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from PySide6.QtCore import QObject
 
+from desktop.planning.assessment_weeks import with_test_week
 from desktop.training.balance import Finding
 from desktop.training.exercises import Exercise
 from desktop.training.mending import mended
@@ -38,6 +39,9 @@ from desktop.training.shorthand import Shorthand, slot_from
 from views import words
 from views.day_words import day_name
 from views.phase_line import phase_name
+from views.program_clipboard import ProgramClipboard
+from views.program_head import tests_come_first
+from views.program_marks import ProgramMarks
 from views.program_page import PHASE, Place, ProgramPage
 from views.program_scene import held_words
 from views.slot_row import RowAct
@@ -50,9 +54,17 @@ class ProgramActs(QObject):
     shown anew; ``look_at(phase)`` shows another phase.
     """
 
-    def __init__(self, page: ProgramPage, save: Save, look_at: Callable[[int], None]) -> None:
+    def __init__(
+        self,
+        page: ProgramPage,
+        save: Save,
+        look_at: Callable[[int], None],
+        say: Callable[[str], None],
+    ) -> None:
         super().__init__(page)
         self._page, self._save, self._look_at = page, save, look_at
+        self._marks = ProgramMarks(page, save)
+        self._clipboard = ProgramClipboard(page, save, say)
         page.acted.connect(self._acted)
         page.added.connect(self._added)
         page.phase_chosen.connect(look_at)
@@ -65,6 +77,7 @@ class ProgramActs(QObject):
         page.balance.mended.connect(self._mend)
         page.replace_bar.replaced.connect(self._replace)
         page.head.renamed.connect(self._rename)
+        page.head.test_wanted.connect(self._test)
 
     @property
     def _program(self) -> Program:
@@ -86,6 +99,16 @@ class ProgramActs(QObject):
         match act:
             case RowAct.BEFORE | RowAct.AFTER:
                 page.step(place, 1 if act is RowAct.AFTER else -1)
+            case RowAct.EDIT if page.marks and page.open_place is None:
+                page.marked.take_focus()
+            case RowAct.REMOVE if isinstance(place, SlotPlace) and page.marks:
+                self._marks.remove()
+            case RowAct.MARK | RowAct.MARK_ALL | RowAct.MARK_BEFORE | RowAct.MARK_AFTER:
+                self._marks.act(place, act)
+            case RowAct.COPY:
+                self._clipboard.copy(place)
+            case RowAct.PASTE:
+                self._clipboard.paste(place)
             case RowAct.EDIT | RowAct.EXCHANGE:
                 if page.open_place == place:
                     page.close()
@@ -103,6 +126,8 @@ class ProgramActs(QObject):
         page = self._page
         if page.open_place is not None:
             page.close()
+        elif self._marks.clear():
+            return
         elif isinstance(place, SlotPlace):
             page.focus(place.of_day)
         elif isinstance(place, DayPlace):
@@ -167,6 +192,8 @@ class ProgramActs(QObject):
 
     def _slot_edited(self, slot: Slot, what: str) -> None:
         place = self._page.open_place
+        if self._page.slot_panel.for_one:
+            return  # it is the trainee's line that changes, not the program
         if isinstance(place, SlotPlace) and slot != slot_at(self._program, place):
             # The row shows it in this very frame; saving and the rest of the page follow.
             self._page.slot_panel.drafted.emit(slot)
@@ -272,6 +299,9 @@ class ProgramActs(QObject):
             self._page.focus(PHASE)
 
     def _add_phase(self, purpose: PhasePurpose) -> None:
+        if purpose is PhasePurpose.ASSESS:
+            self._add_tests(self._at + 1)
+            return
         deload = purpose is PhasePurpose.DELOAD
         name = self.tr("Easier week") if deload else self.tr("Next phase")
         phase = phase_after(self._program, self._at, name, purpose)
@@ -280,6 +310,21 @@ class ProgramActs(QObject):
         if self._save_closed(add_phase(self._program, there, phase), text):
             self._look_at(there)
             self._page.open(PHASE)
+
+    def _test(self) -> None:
+        """A week of tests first of all; where that is there or past, a re-test at the end."""
+        scene = self._page.scene
+        first = tests_come_first(scene.program, scene.assignment, scene.today)
+        self._add_tests(0 if first else len(scene.program.phases))
+
+    def _add_tests(self, at: int) -> None:
+        scene = self._page.scene
+        name = self.tr("Re-test") if at else self.tr("Test week")
+        text = self.tr("Test again") if at else self.tr("Put a test week first")
+        program = with_test_week(scene.program, scene.exercises, at, name, scene.owned)
+        if program != scene.program and self._save_closed(program, text):
+            self._look_at(at)
+            self._page.focus(PHASE)
 
     def _phase_edited(self, phase: Phase, text: str) -> None:
         self._save(with_phase(self._program, self._at, phase), text)
@@ -299,7 +344,8 @@ class ProgramActs(QObject):
             self._save(program, self.tr("Mend the balance"))
 
     def _save_closed(self, program: Program, text: str) -> bool:
-        """Save an edit that moves places: what is open closes first."""
+        """Save an edit that moves places: what is open closes first, marks go."""
+        self._page.set_marks(())
         if self._page.open_place is not None:
             self._page.close()
         return self._save(program, text)

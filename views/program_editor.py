@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date, timedelta
+from datetime import date
 
 from PySide6.QtCore import QTimer
 from PySide6.QtGui import QKeySequence, QShortcut
@@ -11,9 +11,9 @@ from PySide6.QtWidgets import QApplication, QStackedWidget, QWidget
 
 from db.changes import Changes, Kind
 from db.errors import NotFound
-from desktop.planning.assignments import CannotAssign, assign
 from desktop.planning.history import History, Library, read_history, read_library
-from desktop.planning.outlook import Onlooker
+from desktop.planning.line_changes import with_own_rule
+from desktop.planning.outlook import Onlooker, outlook
 from desktop.planning.outlook_memory import OutlookMemory
 from desktop.planning.schedule import assignment_on
 from desktop.planning.starters import starters
@@ -28,6 +28,7 @@ from views.program_shelf import DRAFT_KEY, NEW_KEY, ProgramShelf, shelf_entries
 from views.record import Record
 from views.slot_face import slot_face
 from views.theme import Theme
+from views.trainee_program import TraineeProgram
 from views.weeks_page import WEEKS_KEY, WeeksPage
 from views.weeks_source import WeeksSource
 from views.work_area import WorkArea
@@ -59,7 +60,7 @@ class ProgramEditor(WorkArea):
         self._drafts = False
         self._weeks_source = WeeksSource(self)
         self._memory = OutlookMemory()
-        self._drafted: Program | None = None
+        self._drafted: tuple[Program, Onlooker] | None = None
         self._ahead_timer = QTimer(self)
         self._ahead_timer.setSingleShot(True)
         self._ahead_timer.timeout.connect(self._fill_ahead)
@@ -253,12 +254,26 @@ class ProgramEditor(WorkArea):
             program = replace(program, phases=(Phase(self.tr("Build"), _NEW_WEEKS),))
         self._at = min(self._at, len(program.phases) - 1)
         scene = program_scene(program, self._at, self.onlooker, self._memory)
+        if scene.more_days:
+            scene = replace(scene, others=self._others(program))
         if self.page is None:
             self.page = ProgramPage(self.theme, scene)
             self._listen(self.page)
             self._faces.addWidget(self.page)
         self.page.show_scene(scene)
         self._faces.setCurrentWidget(self.page)
+
+    def _others(self, program: Program) -> tuple[str, ...]:
+        """Who else trains by a program today."""
+        store = self.record.repository
+        names = {each.id: each.name for each in store.trainees() if each.id != self.trainee_id}
+        return tuple(
+            names[each.trainee_id]
+            for each in store.all_assignments()
+            if each.program_id == program.id
+            and each.trainee_id in names
+            and (each.ended is None or each.ended >= self.today)
+        )
 
     def _show_weeks(self) -> None:
         program = self.program
@@ -298,13 +313,17 @@ class ProgramEditor(WorkArea):
             self.show_weeks()
 
     def _listen(self, page: ProgramPage) -> None:
-        ProgramActs(page, self._save, self._look_at)
+        ProgramActs(page, self._save, self._look_at, self.record.say)
         page.head.shelf_wanted.connect(self.show_shelf)
-        page.head.end_wanted.connect(self._end)
         page.head.weeks_wanted.connect(self.show_weeks)
-        page.assign_panel.assigned.connect(self._assign)
+        TraineeProgram(page, self.record, lambda: self.onlooker, self._program_begun)
         page.slot_panel.drafted.connect(self._draft)
         page.slot_opened.connect(self._show_ahead)
+
+    def _program_begun(self) -> None:
+        self._look_at(self._running_phase())
+        if self.page is not None:
+            self.page.step(PHASE, 1)
 
     def _look_at(self, phase: int) -> None:
         self._at = phase
@@ -317,11 +336,25 @@ class ProgramEditor(WorkArea):
         if page is None or program is None or not isinstance(place, SlotPlace):
             return
         drafted = with_slot(program, place, slot)
-        seen = self._memory.outlook(drafted, place, self.onlooker)
-        unit = self.onlooker.trainee.unit
-        page.show_draft(place, slot_face(slot, seen, unit, self.today))
-        self._drafted = drafted
+        onlooker = self.onlooker
+        if page.slot_panel.for_one:
+            onlooker, drafted = self._with_own_rule(onlooker, slot), program
+            seen = outlook(program, place.phase, slot, onlooker.with_program(program))
+        else:
+            seen = self._memory.outlook(drafted, place, onlooker)
+        page.show_draft(place, slot_face(slot, seen, onlooker.trainee.unit, self.today))
+        self._drafted = (drafted, onlooker)
         self._ahead_timer.start()
+
+    def _with_own_rule(self, onlooker: Onlooker, slot: Slot) -> Onlooker:
+        """The trainee as if their line moved by the rule of ``slot`` from today on."""
+        history, program = onlooker.history, self.program
+        assignment = onlooker.assignment_of(program) if program is not None else None
+        if history is None or assignment is None:
+            return onlooker
+        line = with_own_rule(history, slot, assignment, slot.rule, self.today)
+        lines = tuple(each for each in history.lines if each.id != line.id)
+        return replace(onlooker, history=replace(history, lines=(*lines, line)))
 
     def _show_ahead(self, _place: SlotPlace) -> None:
         self._drafted = None
@@ -329,10 +362,12 @@ class ProgramEditor(WorkArea):
 
     def _fill_ahead(self) -> None:
         """The sessions to come of the slot that is edited, as it is typed; after its row."""
-        page, program = self.page, self._drafted or self.program
+        page, program = self.page, self.program
         place = page.open_place if page is not None else None
-        if page is not None and program is not None and isinstance(place, SlotPlace):
-            page.slot_panel.ahead.show_lines(ahead_lines(program, place, self.onlooker))
+        if page is None or program is None or not isinstance(place, SlotPlace):
+            return
+        drafted, onlooker = self._drafted or (program, self.onlooker)
+        page.slot_panel.ahead.show_lines(ahead_lines(drafted, place, onlooker))
 
     # Saving
 
@@ -364,34 +399,3 @@ class ProgramEditor(WorkArea):
             self.record.say(said)
         left = self.shelf.rows
         self.shelf.take_focus(left[min(place, len(left) - 1)].program.id if left else None)
-
-    def _assign(self, start: date, weekdays: tuple[int, ...]) -> None:
-        page, program = self.page, self.program
-        if page is None or program is None or program.id is None or self.trainee_id is None:
-            return
-        try:
-            given = assign(self.record.repository, self.trainee_id, program.id, start, weekdays)
-        except CannotAssign as wrong:
-            text = str(wrong)
-            page.assign_panel.say(f"{text[:1].upper()}{text[1:]}.")
-            return
-        name = self.onlooker.trainee.name
-        text = self.tr("Give {program} to {name}").format(program=program.name, name=name)
-        if self.record.save(text, *given.aggregates) is not None:
-            page.assign_panel.hide()
-            self._look_at(self._running_phase())
-            page.step("phase", 1)
-
-    def _end(self) -> None:
-        """From today on nothing more is asked; a program that has not begun is taken back."""
-        program = self.program
-        assignment = self.onlooker.assignment_of(program) if program is not None else None
-        if program is None or assignment is None:
-            return
-        name = self.onlooker.trainee.name
-        text = self.tr("End {program} for {name}").format(program=program.name, name=name)
-        yesterday = self.today - timedelta(days=1)
-        if assignment.start > yesterday:
-            self.record.remove(text, assignment)
-        else:
-            self.record.save(text, replace(assignment, ended=yesterday))

@@ -16,7 +16,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from desktop.training.program import Assignment, Program
+from desktop.planning.assessment_weeks import begins_with_tests
+from desktop.training.program import Assignment, PhasePurpose, Program
 from desktop.training.trainee import Trainee
 from views import words
 from views.blocks import MainButton, WordButton
@@ -24,6 +25,7 @@ from views.captioned import Captioned, keyed_word
 from views.date_field import DateField
 from views.elided_label import ElidedLabel
 from views.flow import FlowLayout
+from views.key_word import KeyWord
 from views.number_fields import FieldError
 from views.program_shelf import days_words
 from views.rows_editor import TextField
@@ -32,6 +34,7 @@ from views.weeks_page import PRINT_KEY, WEEKS_KEY
 
 REPLACE_KEY: Final = "Ctrl+H"
 SHELF_KEY: Final = "F4"
+TEST_KEY: Final = "F8"
 
 
 class TitleField(TextField):
@@ -80,6 +83,7 @@ class ProgramHead(QWidget):
     replace_wanted = Signal()
     weeks_wanted = Signal()
     print_wanted = Signal()
+    test_wanted = Signal()
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -92,6 +96,8 @@ class ProgramHead(QWidget):
         self.shelf = keyed_word(self.tr("Programs"), SHELF_KEY, tone="")
         self.weeks = keyed_word(self.tr("Weeks ahead"), WEEKS_KEY, tone="")
         self.print = keyed_word(self.tr("Print"), PRINT_KEY, tone="")
+        self.test = KeyWord("", TEST_KEY)
+        self.test.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self._theme = theme
         self._column = QVBoxLayout(self)
         self._top = QHBoxLayout()
@@ -101,7 +107,7 @@ class ProgramHead(QWidget):
         self._acts = QWidget()
         acts = FlowLayout(theme.px(2), 0, self._acts, centred=True)
         for button in (
-            self.weeks, self.assign, self.end, self.replace, self.print, self.shelf,
+            self.weeks, self.assign, self.end, self.replace, self.test, self.print, self.shelf,
         ):  # fmt: skip
             acts.addWidget(button)
         self._column.addWidget(self._acts)
@@ -114,6 +120,7 @@ class ProgramHead(QWidget):
         self.replace.clicked.connect(self.replace_wanted)
         self.weeks.clicked.connect(self.weeks_wanted)
         self.print.clicked.connect(self.print_wanted)
+        self.test.clicked.connect(self.test_wanted)
 
     def _space(self) -> None:
         """Words begin where the title does."""
@@ -147,11 +154,21 @@ class ProgramHead(QWidget):
             day = words.short_day(assignment.start, today)
             parts.append(text.format(name=trainee.name, day=day))
         self._detail.say(words.DOT.join(parts))
+        first = tests_come_first(program, assignment, today)
+        self.test.set_words(
+            self.tr("Put a test week first") if first else self.tr("Test again at the end")
+        )
         self.assign.setVisible(trainee is not None and assignment is None)
         if trainee is not None:
             self.assign.set_words(self.tr("Give to {name}").format(name=trainee.name))
             self.end.set_words(self.tr("End for {name}").format(name=trainee.name))
         self.end.setVisible(assignment is not None)
+
+
+def tests_come_first(program: Program, assignment: Assignment | None, today: date) -> bool:
+    """Whether a test week would be put first: not where one is, nor under a running program."""
+    begun = assignment is not None and assignment.start <= today
+    return not begun and not begins_with_tests(program)
 
 
 class AssignPanel(QFrame):
@@ -181,7 +198,8 @@ class AssignPanel(QFrame):
         self.give.setText(self.tr("Give it to {name}").format(name=trainee.name).replace("&", "&&"))
         self.start.set_day(self._today)
         self.error.setText("")
-        days = next((phase.days for phase in program.phases if phase.days), ())
+        trained = [phase for phase in program.phases if phase.purpose is not PhasePurpose.ASSESS]
+        days = next((phase.days for phase in trained or program.phases if phase.days), ())
         fixed = tuple(day.weekday for day in days if day.weekday is not None)
         self._own = fixed
         self._count = len(days) if len(fixed) == len(days) else None

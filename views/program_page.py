@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from typing import Final
 
 from PySide6.QtCore import Qt, QTimer, Signal
@@ -15,9 +16,11 @@ from views.balance_block import BalanceBlock
 from views.blocks import Page
 from views.captioned import keyed_word
 from views.day_block import DayBlock
+from views.marked_panel import MarkedPanel
+from views.more_days_block import MoreDaysBlock
 from views.phase_line import PhaseLine
 from views.place_panels import DayPanel, PhasePanel
-from views.program_head import REPLACE_KEY, SHELF_KEY, AssignPanel, ProgramHead
+from views.program_head import REPLACE_KEY, SHELF_KEY, TEST_KEY, AssignPanel, ProgramHead
 from views.program_scene import ProgramScene
 from views.replace_bar import ReplaceBar
 from views.slot_face import SlotFace
@@ -53,12 +56,15 @@ class ProgramPage(Page):
         self.head = ProgramHead(theme)
         self.assign_panel = AssignPanel(theme, scene.today)
         self.replace_bar = ReplaceBar(theme)
+        self.marked = MarkedPanel(theme)
+        self._marks: frozenset[SlotPlace] = frozenset()
         self.phases = PhaseLine(theme)
         self.phase_panel = PhasePanel(theme)
         self.day_panel = DayPanel(theme)
         self.slot_panel = SlotPanel(theme)
         self.days: list[DayBlock] = []
         self.more = keyed_word(self.tr("Add a training day"), DAY_KEY, tone="", flush=True)
+        self.more_days = MoreDaysBlock(theme)
         self.balance = BalanceBlock(theme)
         for part in (
             self.head,
@@ -66,13 +72,14 @@ class ProgramPage(Page):
             self.replace_bar,
             self.phases,
             self.phase_panel,
+            self.marked,
         ):
             self.body.addWidget(part)
         foot = QHBoxLayout()
         foot.addWidget(self.more)
         foot.addStretch(1)
         self.body.addLayout(foot)
-        self._foot = self.body.count() - 1
+        self.body.addWidget(self.more_days)
         self.body.addWidget(self.balance)
         self.body.addStretch(1)
         for panel in (
@@ -96,6 +103,20 @@ class ProgramPage(Page):
     def open_place(self) -> Place | None:
         """What is edited."""
         return self._open
+
+    @property
+    def marks(self) -> frozenset[SlotPlace]:
+        """The slots that are marked, to be changed together."""
+        return self._marks
+
+    def set_marks(self, places: Iterable[SlotPlace]) -> None:
+        """Mark these slots of the phase looked at, and no others."""
+        self._marks = frozenset(each for each in places if self._exists(each))
+        for number, block in enumerate(self.days):
+            for place, row in enumerate(block.rows):
+                row.set_marked(SlotPlace(self._scene.at, number, place) in self._marks)
+        program = self._scene.program
+        self.marked.show_slots([slot_at(program, each) for each in sorted(self._marks)])
 
     @property
     def focused(self) -> Place | None:
@@ -125,7 +146,9 @@ class ProgramPage(Page):
         self._fit_days(len(scene.days))
         for block, face in zip(self.days, scene.days, strict=True):
             block.show_day(face, scene.offered)
+        self.set_marks(self._marks)
         self._fill_panel()
+        self.more_days.show_days(scene.more_days, scene.others)
         self.balance.show_balance(scene.program, scene.volume, scene.found, scene.exercises)
         if self.replace_bar.isVisible():
             self._offer_replacement(None)
@@ -286,7 +309,7 @@ class ProgramPage(Page):
         self.days.append(block)
 
     def _days_end(self) -> int:
-        return self.body.indexOf(self.phase_panel) + 1
+        return self.body.indexOf(self.marked) + 1
 
     def _add(self, day: int, exercise: Exercise, said: Shorthand) -> None:
         self.added.emit(DayPlace(self._scene.at, day), exercise, said)
@@ -299,11 +322,13 @@ class ProgramPage(Page):
         self.slot_panel.acted.connect(lambda act: self._act_open(act))
         for panel in (self.phase_panel, self.day_panel, self.slot_panel):
             panel.closed.connect(self.close)
+        self.slot_panel.shown_anew.connect(self._fill_panel)
         self.more.clicked.connect(self.day_wanted)
         for key, act in (
             (DAY_KEY, self.day_wanted.emit),
             (REPLACE_KEY, self.ask_replacement),
             (SHELF_KEY, self.head.shelf_wanted.emit),
+            (TEST_KEY, self.head.test_wanted.emit),
         ):
             QShortcut(QKeySequence(key), self).activated.connect(act)
         self.replace_bar.closed.connect(self._close_replacement)

@@ -43,10 +43,15 @@ class SlotFace:
     sentence: str
 
 
-def slot_face(slot: Slot, seen: SlotOutlook, unit: Unit, today: date) -> SlotFace:
-    """The face of a slot by its outlook."""
+def slot_face(
+    slot: Slot, seen: SlotOutlook, unit: Unit, today: date, changed_for: str = ""
+) -> SlotFace:
+    """The face of a slot by its outlook; ``changed_for``: the trainee for whom it was changed."""
     position = seen.position or slot.start
     name, asks = slot_name(slot, seen), asks_text(slot, position)
+    if changed_for:
+        text = translate("Slots", "changed for {name}")
+        asks = words.DOT.join((text.format(name=changed_for), asks))
     spoken = words.strip_sentence(seen.strip, unit).rstrip(".")
     return SlotFace(
         name=name,

@@ -10,10 +10,12 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
 
 from desktop.training.exercises import Exercise
+from desktop.training.position import ProgressionRule
 from desktop.training.program import Slot
 from views.ahead_block import AheadBlock
 from views.blocks import rule
 from views.captioned import keyed_word
+from views.changes_list import ChangesList, ChangesScene
 from views.exercise_finder import ExerciseFinder
 from views.flow import FlowLayout
 from views.range_row import RuleScene
@@ -26,12 +28,15 @@ from views.theme import Theme
 @dataclass(frozen=True, slots=True)
 class PanelScene:
     """What a slot is edited against: the rule's scene, the names of the exercise's other lines,
-    and the exercises it may be exchanged for.
+    and the exercises it may be exchanged for; what is changed of it for the trainee chosen, and
+    the rule that holds for them.
     """
 
     rule: RuleScene
     other_lines: tuple[str, ...]
     exercises: Sequence[Exercise]
+    changes: ChangesScene | None = None
+    own_rule: ProgressionRule | None = None
 
 
 class SlotPanel(QFrame):
@@ -44,6 +49,7 @@ class SlotPanel(QFrame):
     drafted = Signal(object)
     exchanged = Signal(object)
     acted = Signal(object)
+    shown_anew = Signal()
     closed = Signal()
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
@@ -57,8 +63,11 @@ class SlotPanel(QFrame):
             theme, self.tr("Another exercise here"), self.tr("Exchange the exercise of this slot")
         )
         self.ahead = AheadBlock(theme)
+        self.changes = ChangesList(theme)
+        self._scene: PanelScene | None = None
         self._column = QVBoxLayout(self)
         self._column.addWidget(self.fields)
+        self._column.addWidget(self.changes)
         self._column.addWidget(rule())
         self._column.addWidget(self.rule)
         self._column.addWidget(self.ahead)
@@ -70,15 +79,27 @@ class SlotPanel(QFrame):
         self.rule.typed.connect(self._typed)
         self.exchange.taken.connect(lambda exercise, _said: self.exchanged.emit(exercise))
         self.exchange.given_up.connect(self.closed)
+        self.changes.only_changed.connect(lambda _on: self.shown_anew.emit())
         theme.changed.connect(self._space)
         self._space()
 
     def show_slot(self, slot: Slot, scene: PanelScene) -> None:
         """Show a slot; the focus and what is wrong in a field stay."""
+        self._scene = scene
+        self.changes.show_changes(scene.changes)
+        for_one = self.for_one and scene.own_rule is not None
+        if for_one and scene.own_rule is not None:
+            slot = replace(slot, rule=scene.own_rule)
         self._slot = slot
         self.fields.show_slot(slot, scene.rule)
+        self.fields.setEnabled(not for_one)
         self.rule.show_slot(slot, scene.rule, scene.other_lines)
         self.exchange.offer(scene.exercises, scene.rule.unit)
+
+    @property
+    def for_one(self) -> bool:
+        """Whether the rule is changed for the trainee chosen alone."""
+        return self.changes.only.isChecked()
 
     def take_focus(self, act: RowAct = RowAct.EDIT) -> None:
         """Put the cursor where it is wanted: into the first field, or to exchange the exercise."""

@@ -48,6 +48,12 @@ class RowAct(Enum):
     LEAVE = auto()
     FIRST = auto()
     LAST = auto()
+    MARK = auto()
+    MARK_BEFORE = auto()
+    MARK_AFTER = auto()
+    MARK_ALL = auto()
+    COPY = auto()
+    PASTE = auto()
 
 
 _PLAIN: Final = {
@@ -60,9 +66,16 @@ _PLAIN: Final = {
     Qt.Key.Key_Escape: RowAct.LEAVE,
     Qt.Key.Key_Home: RowAct.FIRST,
     Qt.Key.Key_End: RowAct.LAST,
+    Qt.Key.Key_Space: RowAct.MARK,
 }
 _ALT: Final = {Qt.Key.Key_Up: RowAct.MOVE_UP, Qt.Key.Key_Down: RowAct.MOVE_DOWN}
-_CTRL: Final = {Qt.Key.Key_D: RowAct.DUPLICATE}
+_SHIFT: Final = {Qt.Key.Key_Up: RowAct.MARK_BEFORE, Qt.Key.Key_Down: RowAct.MARK_AFTER}
+_CTRL: Final = {
+    Qt.Key.Key_D: RowAct.DUPLICATE,
+    Qt.Key.Key_A: RowAct.MARK_ALL,
+    Qt.Key.Key_C: RowAct.COPY,
+    Qt.Key.Key_V: RowAct.PASTE,
+}
 
 
 def act_of(event: QKeyEvent) -> RowAct | None:
@@ -71,6 +84,7 @@ def act_of(event: QKeyEvent) -> RowAct | None:
     keys = {
         Qt.KeyboardModifier.NoModifier: _PLAIN,
         Qt.KeyboardModifier.AltModifier: _ALT,
+        Qt.KeyboardModifier.ShiftModifier: _SHIFT,
         Qt.KeyboardModifier.ControlModifier: _CTRL,
     }.get(held, {})
     return keys.get(Qt.Key(event.key()))
@@ -133,6 +147,7 @@ class SlotRow(QWidget):
         self._theme = theme
         self._face: SlotFace | None = None
         self._open = False
+        self._marked = False
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         theme.changed.connect(self.updateGeometry)
@@ -146,10 +161,7 @@ class SlotRow(QWidget):
         """Show another face; repaints only where something changed."""
         if face != self._face:
             self._face = face
-            self.setAccessibleName(face.sentence)
-            self.setAccessibleDescription(
-                self.tr("Return edits, Alt with the arrows moves, Delete removes.")
-            )
+            self._speak(face)
             self.update()
 
     def set_open(self, is_open: bool) -> None:
@@ -157,6 +169,21 @@ class SlotRow(QWidget):
         if is_open != self._open:
             self._open = is_open
             self.update()
+
+    def set_marked(self, is_marked: bool) -> None:
+        """Show that the slot is marked, to be changed together with others."""
+        if is_marked != self._marked:
+            self._marked = is_marked
+            if self._face is not None:
+                self._speak(self._face)
+            self.update()
+
+    def _speak(self, face: SlotFace) -> None:
+        marked = self.tr("marked") if self._marked else ""
+        self.setAccessibleName(". ".join(part for part in (face.sentence, marked) if part))
+        self.setAccessibleDescription(
+            self.tr("Return edits, Space marks, Alt with the arrows moves, Delete removes.")
+        )
 
     def _next_rects(self) -> list[QRectF]:
         columns = row_columns(self.width(), self._theme)
@@ -176,12 +203,25 @@ class SlotRow(QWidget):
         if self.hasFocus() or self._open:
             bar = QRectF(0, 0, self._theme.px(3), whole.height())
             painter.fillRect(bar, self._theme.colour("accent"))
+        if self._marked:
+            self._draw_tick(painter, whole)
         if not self._open:
             painter.setPen(self._theme.colour("line"))
             bottom = whole.height() - 0.5
             painter.drawLine(
                 QPointF(columns.left, bottom), QPointF(whole.width() - columns.left, bottom)
             )
+
+    def _draw_tick(self, painter: QPainter, whole: QRectF) -> None:
+        """A tick in the margin: the slot is marked."""
+        side = self._theme.px(7)
+        left, middle = self._theme.px(5), whole.height() / 2
+        pen = QPen(self._theme.colour("accent"), max(1.8, self._theme.px(1.8)))
+        pen.setCapStyle(Qt.PenCapStyle.RoundCap)
+        painter.setPen(pen)
+        foot = QPointF(left + side * 0.38, middle + side * 0.5)
+        painter.drawLine(QPointF(left, middle), foot)
+        painter.drawLine(foot, QPointF(left + side, middle - side * 0.6))
 
     def _draw_words(self, painter: QPainter, face: SlotFace, columns: RowColumns) -> None:
         name_font = self._theme.font(TextSize.BODY, bold=True)
