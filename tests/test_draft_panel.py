@@ -44,7 +44,7 @@ def record(tmp_path: Path) -> Iterator[Record]:
 
 
 @pytest.fixture
-def editor(record: Record, qtbot: QtBot) -> ProgramEditor:
+def editor(record: Record, qtbot: QtBot) -> Iterator[ProgramEditor]:
     window = QMainWindow()
     area = ProgramEditor(record, TODAY, Theme(calm=True))
     window.setCentralWidget(area)
@@ -55,7 +55,8 @@ def editor(record: Record, qtbot: QtBot) -> ProgramEditor:
         window.activateWindow()
     area.show_trainee(None)
     area.shelf.take_focus()
-    return area
+    yield area
+    window.close()
 
 
 def focused() -> QWidget:

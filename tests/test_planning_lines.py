@@ -211,7 +211,7 @@ def test_a_later_start_of_the_coach_acts_as_an_override(room: Room) -> None:
     room.save(replace(line, starts=(*line.starts, tested)))
     found = replay_line(room.repository, room.line_id("back-squat"))
     assert found.steps[-1].kind is StepKind.OVERRIDE
-    assert found.steps[-1].reason["note"] == "start"
+    assert found.steps[-1].reason["note"] == "re-test"
     assert found.state.position == tested.position
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from datetime import date
 from typing import Final
 
@@ -10,6 +10,7 @@ from PySide6.QtCore import QCoreApplication, Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 
+from desktop.planning.assessment_starts import StartRead
 from desktop.planning.outcomes import Effect, LineOutcome
 from desktop.training.exercises import LoadingKind
 from desktop.training.limits import Severity
@@ -19,6 +20,7 @@ from desktop.training.recovery import Caution
 from desktop.training.session import AskedSet, Outcome
 from desktop.training.target import Target
 from views import words
+from views.assessment_words import start_text, start_why_text
 from views.blocks import Block, Label, Page, Tone, WordButton
 from views.exercise_words import short_strip, variation_name
 from views.position_editor import PositionEditor
@@ -68,9 +70,11 @@ class NextTime(QWidget):
         cautions: Sequence[tuple[Caution, str]],
         unit: Unit,
         effects: Sequence[Effect] | None,
+        starts: Mapping[int, StartRead] | None = None,
     ) -> None:
         """Show what became of each line, cautions with their sentences, and for a session of
-        the past what it changed (None: it was not of the past).
+        the past what it changed (None: it was not of the past). ``starts``: what its tests
+        changed, by line.
         """
         body = self._page.body
         self.rows = []
@@ -83,7 +87,8 @@ class NextTime(QWidget):
         if effects is not None and not effects:
             body.addWidget(Label(unchanged_text(), tone="muted", wrap=True))
         for outcome in outcomes:
-            block = OutcomeBlock(self._theme, outcome, unit, self._today)
+            read = (starts or {}).get(outcome.line.id or 0)
+            block = OutcomeBlock(self._theme, outcome, unit, self._today, read)
             block.override_wanted.connect(self.override_wanted)
             self.rows.append(block)
             body.addWidget(block)
@@ -103,14 +108,19 @@ class OutcomeBlock(Block):
         outcome: LineOutcome,
         unit: Unit,
         today: date,
+        read: StartRead | None = None,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(theme, parent=parent)
         self._outcome, self._unit = outcome, unit
         self.editor: PositionEditor | None = None
         name = Label(line_name(outcome.exercise.name, outcome.line.name), "heading", wrap=True)
-        change = Label(change_text(outcome, unit), "asked", wrap=True)
-        why = Label(why_next(outcome.target, unit, today), "small", "muted", wrap=True)
+        shown, said = change_text(outcome, unit), why_next(outcome.target, unit, today)
+        if read is not None:
+            shown = start_text(read, unit, outcome.state.surroundings)
+            said = start_why_text(read, outcome.state.correctable)
+        change = Label(shown, "asked", wrap=True)
+        why = Label(said, "small", "caution" if read and read.why else "muted", wrap=True)
         self.change, self.why = change, why
         self.strip = StepStrip(theme, short_strip(outcome.strip), unit)
         self.override = WordButton(self.tr("Set otherwise"))
@@ -122,7 +132,8 @@ class OutcomeBlock(Block):
         top = Qt.AlignmentFlag.AlignTop
         day = Label(_day_text(outcome, today), "small", "muted")
         day.setContentsMargins(0, 0, theme.px(7), 0)
-        grid.addWidget(_stacked(theme, name, _outcome_words(theme, outcome.outcome)), 0, 0, top)
+        went = Label(self.tr("a test"), "small") if read else _outcome_words(theme, outcome.outcome)
+        grid.addWidget(_stacked(theme, name, went), 0, 0, top)
         grid.addWidget(_stacked(theme, change, why), 0, 1, top)
         grid.addWidget(_stacked(theme, self.override, day, right=True), 0, 3, top)
         self.body.addLayout(grid)

@@ -116,6 +116,7 @@ class PhasePanel(PlacePanel):
         for text, purpose in (
             (self.tr("Add a phase after it"), PhasePurpose.BUILD),
             (self.tr("Add a deload week after it"), PhasePurpose.DELOAD),
+            (self.tr("Add a test week after it"), PhasePurpose.ASSESS),
         ):
             button = WordButton(text, flush=True)
             button.clicked.connect(lambda _on=False, p=purpose: self.added.emit(p))

@@ -13,7 +13,7 @@ from PySide6.QtCore import QCoreApplication
 
 from desktop.training.position import Variable
 from desktop.training.quantities import Unit
-from desktop.training.reasons import Reason, ReasonCode, ReasonValue
+from desktop.training.reasons import RETEST_NOTE, Reason, ReasonCode, ReasonValue
 from desktop.training.session import Outcome
 from views import words
 
@@ -41,6 +41,14 @@ def reason_text(reason: Reason, unit: Unit, today: date | None = None) -> str:
 def reasons_text(reasons: Sequence[Reason], unit: Unit, today: date | None = None) -> str:
     """Several reasons one after the other: "Deload: … . 19 days since the last time: …"."""
     return ". ".join(reason_text(each, unit, today) for each in reasons)
+
+
+def correctable_text(sessions: int) -> str:
+    """Which sessions may still correct a start."""
+    if sessions == 1:
+        return translate("Reasons", "the first session may correct it")
+    text = translate("Reasons", "the first {count} sessions may correct it")
+    return text.format(count=words.number(sessions))
 
 
 def outcome_text(outcome: Outcome) -> str:
@@ -124,13 +132,15 @@ def _sentence(reason: Reason) -> str:
         case ReasonCode.ROLL_OVER:
             return _roll_over(reason)
         case ReasonCode.START:
-            return _start(str(reason.get("kind", "")))
+            return _start(reason)
         case ReasonCode.IN_BETWEEN if reason.get("reps_needed") is None:
             return translate("Reasons", "{after} is {over} more, too large a jump for now")
         case ReasonCode.REPEAT_RESERVE if reason.get("rir") is None:
             return translate(
                 "Reasons", "Again, and note the reps in reserve: {needed} are needed to go on"
             )
+        case ReasonCode.OVERRIDE if reason.get("note") == RETEST_NOTE:
+            return translate("Reasons", "From the re-test{on_day}")
         case ReasonCode.OVERRIDE if reason.get("note"):
             return translate("Reasons", "Set by the coach{on_day}: {note}")
         case ReasonCode.TEST if reason.get("hold"):
@@ -179,10 +189,21 @@ def _share(reason: Reason) -> str:
     )
 
 
-def _start(kind: str) -> str:
+def _start(reason: Reason) -> str:
+    """Where a line starts, how sure that is, and which sessions may correct it."""
+    kind, sessions = str(reason.get("kind", "")), reason.get("sessions")
+    text = _start_by(kind)
+    if reason.get("plus_minus") is not None:
+        text = f"{text}, ± {{plus_minus}} %"
+    if isinstance(sessions, int) and sessions:
+        text = f"{text}; {correctable_text(sessions)}"
+    return text
+
+
+def _start_by(kind: str) -> str:
     return {
         "coach": translate("Reasons", "The start that the coach set"),
-        "assessment": translate("Reasons", "The start by the assessment"),
+        "assessment": translate("Reasons", "The start from a test"),
         "history": translate("Reasons", "The start by what was done before"),
         "program": translate("Reasons", "The start that the program gives"),
     }.get(kind, translate("Reasons", "The start"))

@@ -13,6 +13,7 @@ from PySide6.QtCore import QCoreApplication, QLocale
 
 from db.errors import StoreError
 from desktop.planning import kept_drafts
+from desktop.planning.assessment_starts import StartRead, lines_to_save, starts_read
 from desktop.planning.cautions import cautions_in
 from desktop.planning.days import DayPlan, SlotPlan, day_plan_of
 from desktop.planning.history import History, read_history
@@ -154,9 +155,11 @@ class SessionDesk:
             line_ids = self._make_lines(draft)
             if line_ids is not None and self._save_mass(opened):
                 self.add_activity(opened)
+                session = session_of(draft, line_ids)
                 found = self._record.save(
                     self._act(opened),
-                    session_of(draft, line_ids),
+                    session,
+                    *self._lines_after(opened.stored, session),
                     also=lambda: kept_drafts.drop(self._record.repository, draft),
                 )
                 saved = found[0] if found else None
@@ -185,9 +188,13 @@ class SessionDesk:
             return False
         day = words.short_day(opened.draft.day, self._today)
         text = translate("Session", "Remove session of {name}, {day}")
-        return self._record.remove(
-            text.format(name=opened.history.trainee.name, day=day), opened.stored
-        )
+        text = text.format(name=opened.history.trainee.name, day=day)
+        lines = lines_to_save(self._record.repository, (opened.stored,), ())
+        if not lines:
+            return self._record.remove(text, opened.stored)
+        with self._record.together(text):
+            removed = self._record.remove(text, opened.stored)
+            return removed and self._record.save(text, *lines) is not None
 
     def reopened(self, opened: Opened, stored: Session) -> Opened:
         """The session just saved, over the record as it is now; the plan of its day stands."""
@@ -197,6 +204,10 @@ class SessionDesk:
     def outcomes_after(self, opened: Opened) -> tuple[LineOutcome, ...]:
         """What the stored session meant for each of its lines."""
         return () if opened.stored is None else outcomes_of(opened.history, opened.stored)
+
+    def starts_after(self, opened: Opened) -> dict[int, StartRead]:
+        """What the tests of the stored session changed, by line."""
+        return {} if opened.stored is None else starts_read(opened.history, opened.stored)
 
     def cautions_after(self, opened: Opened) -> list[tuple[Caution, str]]:
         """The cautions on what was just recorded, each with its sentence."""
@@ -285,6 +296,11 @@ class SessionDesk:
             if line is not None and line.id is not None:
                 made[exercise, name] = line.id
         return made
+
+    def _lines_after(self, stored: Session | None, session: Session) -> tuple[Line, ...]:
+        """The lines that start otherwise by the tests of a session that is to be saved."""
+        before = () if stored is None else (stored,)
+        return lines_to_save(self._record.repository, before, (session,))
 
     def _save_mass(self, opened: Opened) -> bool:
         mass_g = body_mass_g(opened.draft)

@@ -258,12 +258,13 @@ class SessionForm(WorkArea):
         try:
             outcomes = self.desk.outcomes_after(opened)
             told = self.desk.cautions_after(opened)
+            starts = self.desk.starts_after(opened)
             following = self._next_due()
         except StoreError as error:
             self.record.reported(error)
             return
         targets = self._effect.targets if self._effect else None
-        self.outcomes.show_outcomes(outcomes, told, opened.draft.unit, targets)
+        self.outcomes.show_outcomes(outcomes, told, opened.draft.unit, targets, starts)
         self.after.show_next(following.name if following else "")
         self._middle.setCurrentWidget(self.outcomes)
         self._feet.setCurrentWidget(self.after)

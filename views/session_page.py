@@ -89,8 +89,8 @@ class SessionPage(Page):
         self._clear()
         draft = opened.draft
         self._draft = draft
-        self.empty.say("" if draft.lines else empty_text(opened.plan))
         self.body.addWidget(self.empty)
+        self.empty.say("" if draft.lines else empty_text(opened.plan))
         for number, (slot, line) in enumerate(zip(opened.slots, draft.lines, strict=True)):
             block = SlotBlock(self._theme, slot, line, draft.unit, self._today, self.may_step)
             self._connect_block(block, number)

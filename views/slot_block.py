@@ -16,6 +16,7 @@ from desktop.planning.typed_cells import Row
 from desktop.training.exercises import LoadingKind
 from desktop.training.quantities import Unit
 from desktop.training.session import AskedSet
+from views.assessment_words import tested_asked_text, tested_how_text
 from views.blocks import Label, WordButton
 from views.exercise_words import short_strip
 from views.session_texts import asked_text, best_text, reserve_asked, slot_name, why_text
@@ -69,8 +70,11 @@ class SlotBlock(QFrame):
         self.name = Label("", "heading", wrap=True)
         self.asked = Label("", "asked", wrap=True)
         why = line.reason or (why_text(slot, unit, today) if line.planned else "")
+        if line.test:
+            why = ""
         self.why = Label(why, "small", "muted", wrap=True)
-        self.reserve = Label(reserve_asked(line.asked), "small", "accent")
+        how = tested_how_text(line.asked) if line.test else reserve_asked(line.asked)
+        self.reserve = Label(how, "small", "accent", wrap=line.test)
         self.best = Label(best_text(slot, unit), "small", "muted")
         self.remove = WordButton(self.tr("Remove"), tone="muted")
         self._say(line)
@@ -116,6 +120,8 @@ class SlotBlock(QFrame):
     def _say(self, line: LineDraft) -> None:
         bodyweight = self._slot.exercise.loading is LoadingKind.BODYWEIGHT
         text = asked_text(line.asked, self._unit, bodyweight=bodyweight)
+        if line.test:
+            text = tested_asked_text(line.asked, self._unit, self._slot.exercise)
         self.name.setText(self._slot_name(line))
         self.asked.setText(text or (self.tr("Not planned") if not line.planned else ""))
         self.asked.setProperty("tone", "accent" if text else "muted")

@@ -20,6 +20,7 @@ from desktop.training.reasons import Reason, ReasonCode
 from desktop.training.session import AskedSet, LineDone, SetDone
 from desktop.training.target import InBetween, StripVariable
 from views import words
+from views.assessment_words import tested_asked_text, tested_how_text
 from views.exercise_words import short_strip, variation_name
 from views.loading_texts import DiscText, disc_texts, loading_text
 from views.reason_texts import reason_text
@@ -78,7 +79,7 @@ def slot_text(
         notes=tuple(filter(None, (plain(slot.slot.note), open_end_text(slot)))),
         between=plain(between_text(slot, unit)),
         cue=plain(slot.exercise.cue),
-        why=plain(why_text(slot, unit, day)),
+        why="" if slot.test else plain(why_text(slot, unit, day)),
         before=tuple(map(plain, before_texts(slot, unit, day))),
         strip=short_strip(slot.strip),
         sets=set_texts(slot.target.sets, unit),
@@ -108,6 +109,8 @@ def asked_texts(slot: SlotPlan, unit: Unit) -> tuple[str, ...]:
     set asks stands above its boxes.
     """
     sets = slot.target.sets
+    if slot.test:
+        return (tested_asked_text(sets, unit, slot.exercise),)
     if slot.state.rule.scheme.kind is SchemeKind.TOTAL:
         return (_total_text(slot, unit),)
     runs = [list(same) for _, same in groupby(sets, key=_work)]
@@ -174,7 +177,9 @@ def warm_up_text(slot: SlotPlan, unit: Unit) -> str:
 
 
 def open_end_text(slot: SlotPlan) -> str:
-    """What the last set asks where it is open-ended, and where to stop."""
+    """What the last set asks where it is open-ended, and where to stop; how hard a test may be."""
+    if slot.test:
+        return tested_how_text(slot.target.sets)
     last = slot.target.sets[-1]
     if not last.open_ended or last.stop_at is None:
         return ""

@@ -9,6 +9,7 @@ from typing import Final
 from db.repository import Repository
 from desktop.planning.clearance import clearance_needed
 from desktop.planning.history import History, read_history
+from desktop.planning.lines import ASSESSMENT_START as ASSESSMENT_START
 from desktop.planning.lines import PROGRAM_START, rule_revisions
 from desktop.planning.schedule import place_on, slot_in_phase
 from desktop.planning.standing import Standing
@@ -20,9 +21,6 @@ from desktop.training.program import Line, LineStart, PhasePurpose
 from desktop.training.reasons import ReasonCode, reason
 from desktop.training.session import LineDone, Session
 from desktop.training.target import Target
-
-ASSESSMENT_START: Final = "assessment"
-"""The kind of a start that a test gave."""
 
 USUAL_SETS: Final = 3
 
@@ -117,10 +115,11 @@ def starts_from(repository: Repository, session: Session) -> tuple[Line, ...]:
 def assessment_results(repository: Repository, session: Session) -> tuple[AssessmentRead, ...]:
     """What each test of a session gave, in the session's order."""
     history = read_history(repository, session.trainee_id)
-    return tuple(_read(history, session, part) for part in session.lines if part.test)
+    return tuple(read_test(history, session, part) for part in session.lines if part.test)
 
 
-def _read(history: History, session: Session, part: LineDone) -> AssessmentRead:
+def read_test(history: History, session: Session, part: LineDone) -> AssessmentRead:
+    """What the test ``part`` of a session gave; the session need not be among the record's."""
     line = history.line(part.line_id)
     exercise = history.exercise_of(line)
     before = max(line.starts, key=lambda one: one.day, default=None)

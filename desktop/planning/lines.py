@@ -22,6 +22,7 @@ from desktop.planning.surroundings import surroundings_on as surroundings_on
 from desktop.training.asking import starting_state
 from desktop.training.position import ProgressionRule
 from desktop.training.program import Line, LineStart, RuleRevision
+from desktop.training.reasons import RETEST_NOTE
 from desktop.training.replay import replay
 from desktop.training.state import (
     Cleared,
@@ -35,6 +36,9 @@ from desktop.training.state import (
 
 START_NOTE: Final = "start"
 """The note of the override that a later starting point acts as."""
+
+ASSESSMENT_START: Final = "assessment"
+"""The kind of a start that a test gave."""
 
 PROGRAM_START: Final = "program"
 """The kind of a start that a program's slot gave: history goes before it."""
@@ -146,7 +150,9 @@ def _session_events(history: History, line: Line, until: date | None) -> list[Se
 def _later_starts(line: Line, start: LineStart | None) -> list[Overridden]:
     """Starts besides the one that the replay begins with; a program's gives way to history."""
     return [
-        Overridden(one.day, one.position, START_NOTE)
+        Overridden(
+            one.day, one.position, RETEST_NOTE if one.kind == ASSESSMENT_START else START_NOTE
+        )
         for one in line.starts
         if one is not start and one.kind != PROGRAM_START
     ]

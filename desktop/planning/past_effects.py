@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from datetime import date
 
 from db.repository import Repository
+from desktop.planning.assessment_starts import with_starts
 from desktop.planning.cautions import cautions_in
 from desktop.planning.history import History, read_history
 from desktop.planning.outcomes import Effect, effects_between
@@ -67,7 +68,7 @@ def past_effect(
     was = replace(read, lines=(*read.lines, *new_lines))
     gone = {one.id for one in before}
     kept = [one for one in was.sessions if one.id not in gone]
-    will_be = was.with_sessions((*kept, *after))
+    will_be = with_starts(was.with_sessions((*kept, *after)), before, after)
     line_ids = tuple(dict.fromkeys(part.line_id for one in (*before, *after) for part in one.lines))
     raised, settled = _cautions(was, will_be, today)
     return PastEffect(

@@ -98,7 +98,9 @@ def starting_state(
         counting_from=start.day,
         fixed_reps=start.position.reps,
         vouched=start.day,
-        reason=reason(ReasonCode.START, kind=start.kind, plus_minus=start.plus_minus),
+        reason=reason(
+            ReasonCode.START, kind=start.kind, plus_minus=start.plus_minus, sessions=correctable
+        ),
     )
 
 

@@ -5,6 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
+from typing import Final
+
+RETEST_NOTE: Final = "re-test"
+"""The note of the override that the start by a later test acts as."""
 
 ReasonValue = int | float | str | bool | date | None
 
@@ -15,7 +19,7 @@ class ReasonCode(StrEnum):
     The comment behind a code names its values (masses in grams, spans in days).
     """
 
-    START = "start"  # kind
+    START = "start"  # kind, plus_minus (fraction), sessions (that may correct it)
     GROW = "grow"  # variable, before, after, amount, day
     # variable, before, after, amount, day, restart, over; share_before, share_after, plus_minus
     ROLL_OVER = "roll over"
