@@ -108,6 +108,14 @@ def weekly_volume(
     return _weeks(database, sql, (trainee_id, *_days(first, last)))
 
 
+def weekly_volume_of_all(
+    database: Database, first: date | None = None, last: date | None = None
+) -> WeekSeries:
+    """Everybody's working sets by week and exercise, archived trainees too."""
+    sql = f"{_SELECT_WEEKS} WHERE d.day BETWEEN ? AND ?{_BY_WEEK}"
+    return _weeks(database, sql, _days(first, last))
+
+
 def weekly_volume_of_line(database: Database, line_id: int) -> WeekSeries:
     """One line's working sets by week (and by exercise, where another one stood in)."""
     return _weeks(database, f"{_SELECT_WEEKS} WHERE d.line_id = ?{_BY_WEEK}", (line_id,))

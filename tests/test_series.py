@@ -19,6 +19,7 @@ from db.series import (
     line_sets,
     trainee_sets,
     weekly_volume,
+    weekly_volume_of_all,
     weekly_volume_of_line,
 )
 from desktop.training.exercises import Exercise, LoadingKind, Muscle, Pattern
@@ -138,3 +139,16 @@ def test_the_sets_of_a_line_are_found_by_the_covering_index(repository: Reposito
     assert [row[3] for row in plan] == [
         "SEARCH set_done USING COVERING INDEX set_of_line (line_id=?)"
     ]
+
+
+def test_the_weeks_of_everybody_are_those_of_each_added_up(repository: Repository) -> None:
+    done = (SetDone(60_000, 8), SetDone(20_000, 5, warm_up=True))
+    repository.save(session(MONDAY, LineDone(1, "squat", (), done)))
+    repository.save(session(MONDAY + timedelta(1), LineDone(3, "squat", (), done), trainee_id=2))
+    repository.save(session(MONDAY + timedelta(9), LineDone(2, "press", (), done)))
+    whole = weekly_volume_of_all(repository.database)
+    assert whole.weeks["sets"].tolist() == [2, 1]
+    assert whole.weeks["load_g_reps"].tolist() == [2 * 480_000, 480_000]
+    assert [whole.exercises[place] for place in whole.weeks["exercise"]] == ["squat", "press"]
+    early = weekly_volume_of_all(repository.database, MONDAY, MONDAY + timedelta(6))
+    assert early.weeks["sets"].tolist() == [2]
