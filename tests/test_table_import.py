@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import csv
+import io
 import shutil
 from collections.abc import Iterator
 from dataclasses import replace
@@ -9,6 +11,8 @@ from datetime import date, datetime
 from pathlib import Path
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from db.database import Database
 from db.log_saving import carry_out, carrying_out
@@ -54,6 +58,15 @@ def shelved(tmp_path_factory: pytest.TempPathFactory) -> Path:
 @pytest.fixture
 def club(shelved: Path, tmp_path: Path) -> Iterator[Repository]:
     repository = Repository(Database.open(Path(shutil.copy(shelved, tmp_path / "club.db"))))
+    yield repository
+    repository.database.close()
+
+
+@pytest.fixture(scope="module")
+def still(shelved: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Repository]:
+    """A club that nothing is taken into."""
+    path = tmp_path_factory.mktemp("still") / "club.db"
+    repository = Repository(Database.open(Path(shutil.copy(shelved, path))))
     yield repository
     repository.database.close()
 
@@ -339,6 +352,40 @@ def test_programs_and_trainees_are_known_by_their_schema(club: Repository) -> No
     assert isinstance(finished(opening(demo / "program-first-winter.json", club)), Program)
     found = finished(opening(demo / "trainees.json", club))
     assert not isinstance(found, ArrivingTable | Program)
+
+
+CELLS = st.sampled_from(
+    ("date", "exercise", "kg", "reps", "sets", "client", "", "2026-11-24", "24/11/26", "46349",
+     "Bow", "Back squat", "Push-up", "60", "60kg", "1,250", "BW+10", "3x5", "5/5/4", "8/8", "-",
+     "=1+1", "0:30", "2x24kg", "9" * 40, "\N{ARABIC-INDIC DIGIT THREE}x5", "x" * 300)
+)  # fmt: skip
+
+
+@given(
+    st.lists(st.lists(CELLS | st.text(max_size=8), max_size=7), max_size=8),
+    st.sampled_from((Unit.KG, Unit.LB, None)),
+    st.booleans(),
+)
+def test_no_table_breaks_the_import_or_writes_before_it_is_asked(
+    still: Repository, rows: list[list[str]], unit: Unit | None, agree: bool
+) -> None:
+    out = io.StringIO()
+    csv.writer(out).writerows([["date", "exercise", "kg", "reps"], *rows])
+    path = Path(str(still.database.path)).with_name("fuzz.csv")
+    path.write_text(out.getvalue(), encoding="utf-8", errors="replace")
+    token = still.changes_token()
+    try:
+        arriving = finished(opening(path, still, unit))
+    except CannotRead:
+        return
+    assert isinstance(arriving, ArrivingTable)
+    mapping = replace(arriving.mapping, trainee="Bow")
+    arriving = replace(arriving, mapping=mapping)
+    prospect = foreseen(still, arriving, Decisions(take_doubtful=agree))
+    assert len({line.number for line in prospect.lines}) == len(prospect.lines)
+    taken = {line.number for line in prospect.lines if line.fate in (Fate.TAKEN, Fate.DOUBTFUL)}
+    assert set(prospect.plan.taken) <= taken
+    assert still.changes_token() == token
 
 
 @pytest.mark.parametrize(

@@ -108,7 +108,7 @@ class ImportArea(WorkArea):
             (self.tr("Another file"), "Ctrl+Shift+I"),
             (self.tr("All lines, doubtful ones, refused ones"), "A, D, R"),
             (self.tr("Take doubtful lines too"), "T"),
-            (self.tr("Take the nearest name for all"), "Ctrl+Shift+N"),
+            (self.tr("Take the nearest name for all"), "F6"),
             (self.tr("Save the lines that are not taken"), "Ctrl+Shift+B"),
             (self.tr("Take it in"), "Ctrl+Return"),
         )
@@ -148,7 +148,7 @@ class ImportArea(WorkArea):
 
     def _opened(self, found: Arriving) -> None:
         self.prospect, self._mapped = None, None
-        self.page.chooser.hide()
+        self.page.ask_nothing()
         if not isinstance(found, ArrivingTable):
             self.arriving = None
             self._show_parcel(parcel_of(self.record.repository, found))
@@ -251,7 +251,7 @@ class ImportArea(WorkArea):
         self._asked = lambda value: self.answer(question.name, str(value))
         title = self.tr("What is {name}?").format(name=question.name)
         find = self._people if question.kind == "trainee" else self._exercises_for(question)
-        self.page.chooser.ask(title, self.tr("A few letters of its name"), find)
+        self.page.ask(title, find)
 
     def _ask_like(self, question: NameQuestion) -> None:
         def made(value: object) -> None:
@@ -264,7 +264,7 @@ class ImportArea(WorkArea):
         self._asked = made
         title = self.tr("{name} is loaded like").format(name=question.name)
         find = self._exercises_for(question)
-        self.page.chooser.ask(title, self.tr("A few letters of its name"), find)
+        self.page.ask(title, find)
 
     def _exercises_for(self, question: NameQuestion) -> Callable[[str], list[tuple[str, Any]]]:
         """Finds exercises by what is typed; by the name asked about while nothing is."""

@@ -15,7 +15,7 @@ from desktop.training.table_mapping import TableMapping
 from views import words
 from views.blocks import Block, Label, MainButton, WordButton
 from views.choice_row import Choice, ChoiceRow, ToggleWord
-from views.chooser import Chooser
+from views.chooser import Chooser, Find
 from views.file_heading import FileHeading
 from views.flow_layout import FlowLayout
 from views.import_options import ImportOptions
@@ -122,6 +122,20 @@ class ImportPage(QWidget):
         self.bar.setValue(round(1000 * (share or 0)))
         self.take.setEnabled(self.take.isEnabled() and not busy)
 
+    def ask(self, title: str, find: Find) -> None:
+        """Ask for one of many, in the place of the options."""
+        self._show_tools(False)
+        self.chooser.ask(title, self.tr("A few letters of its name"), find)
+
+    def ask_nothing(self) -> None:
+        """Leave what is asked."""
+        self.chooser.hide()
+        self._show_tools(True)
+
+    def _show_tools(self, shown: bool) -> None:
+        self.options.setVisible(shown)
+        self.detail.setVisible(shown)
+
     # How it is built
 
     def _lay_out(self) -> None:
@@ -134,8 +148,8 @@ class ImportPage(QWidget):
         block.body.addWidget(self.table, 1)
         block.body.addWidget(self.detail)
         middle = self._middle = QHBoxLayout()
-        middle.addWidget(block, 1)
-        middle.addWidget(self.names)
+        middle.addWidget(block, 5)
+        middle.addWidget(self.names, 2)
         foot = self._foot = QHBoxLayout()
         foot.addWidget(self.bar, 1)
         foot.addWidget(self.stop)
@@ -149,7 +163,7 @@ class ImportPage(QWidget):
         column.addLayout(middle, 1)
         column.addLayout(foot)
         self.table.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.table.setMinimumHeight(self._theme.grid(16))
+        self.table.setMinimumHeight(self._theme.grid(5))
 
     def _connect(self) -> None:
         self.other.clicked.connect(self.other_wanted)
@@ -161,6 +175,8 @@ class ImportPage(QWidget):
         self.filters.chosen.connect(self.table.show_only)
         self.doubtful.toggled.connect(self.doubtful_agreed)
         self.table.moved.connect(self._show_detail)
+        self.chooser.chosen.connect(lambda _value: self._show_tools(True))
+        self.chooser.given_up.connect(lambda: self._show_tools(True))
         self.table.installEventFilter(self)
         self._theme.changed.connect(self._space)
 

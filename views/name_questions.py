@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from typing import Any, Final
+from typing import Any
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
@@ -15,7 +15,7 @@ from views.captioned import ChoiceBox
 from views.theme import Theme
 
 _FIND, _LIKE = "find", "like"
-_WIDE: Final = 248
+_LEAST, _WIDE = 190, 248
 
 
 class NameQuestions(Block):
@@ -34,7 +34,7 @@ class NameQuestions(Block):
         self._rows: list[_NameRow] = []
         self._title = Label(self.tr("Names"), "heading")
         self._said = Label(tone="muted", wrap=True)
-        self.nearest = WordButton(self.tr("Nearest for all"), "Ctrl+Shift+N", flush=True)
+        self.nearest = WordButton(self.tr("Nearest for all"), "F6", flush=True)
         self.nearest.clicked.connect(self.nearest_taken)
         ground = QWidget()
         self._list = QVBoxLayout(ground)
@@ -96,7 +96,8 @@ class NameQuestions(Block):
             self.answered.emit(question.name, meaning)
 
     def _measure(self) -> None:
-        self.setFixedWidth(self._theme.px(_WIDE))
+        self.setMinimumWidth(self._theme.px(_LEAST))
+        self.setMaximumWidth(self._theme.px(_WIDE))
         self._list.setSpacing(self._theme.grid())
 
 
