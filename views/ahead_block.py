@@ -48,8 +48,9 @@ class AheadBlock(QWidget):
         name, top = self._theme.px(_NAME), 0.0
         gap, high = self._theme.px(_GAP), self._line_height()
         room = self.width() - name
-        count = max(1, min(SESSIONS, int((room + gap) // (self._theme.px(_LEAST) + gap))))
-        wide = min((room - gap * (count - 1)) / count, self._theme.px(78))
+        there = max((len(line.cells) for line in self._lines), default=SESSIONS) or SESSIONS
+        count = max(1, min(there, int((room + gap) // (self._theme.px(_LEAST) + gap))))
+        wide = min((room - gap * (count - 1)) / count, self._theme.px(104))
         placed: list[tuple[QRectF, AheadCell]] = []
         for line in self._lines:
             for at, cell in enumerate(line.cells[:count]):

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from datetime import date
 
-from desktop.planning.line_changes import line_changes, rule_now
+from desktop.planning.line_changes import ChangeKind, line_changes, rule_now
 from desktop.planning.more_days import MoreDay, more_days
 from desktop.planning.outlook import Onlooker, SlotOutlook, week_now
 from desktop.planning.outlook_memory import OutlookMemory
@@ -201,11 +201,13 @@ def _positions(phase: Phase, outlooks: tuple[tuple[SlotOutlook, ...], ...]) -> d
 
 
 def _changed_for(slot: Slot, program: Program, onlooker: Onlooker) -> str:
-    """The trainee's name where the coach changed the slot's line for them."""
+    """The trainee's name where the coach changed the slot's line for them; a start is no change."""
     assignment = onlooker.assignment_of(program)
     if onlooker.history is None or assignment is None:
         return ""
-    return onlooker.trainee.name if line_changes(onlooker.history, slot, assignment) else ""
+    changes = line_changes(onlooker.history, slot, assignment)
+    changed = any(change.kind is not ChangeKind.START for change in changes)
+    return onlooker.trainee.name if changed else ""
 
 
 def _day_face(

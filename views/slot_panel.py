@@ -87,11 +87,11 @@ class SlotPanel(QFrame):
         """Show a slot; the focus and what is wrong in a field stay."""
         self._scene = scene
         self.changes.show_changes(scene.changes)
+        self.fields.show_slot(slot, scene.rule)
         for_one = self.for_one and scene.own_rule is not None
         if for_one and scene.own_rule is not None:
             slot = replace(slot, rule=scene.own_rule)
         self._slot = slot
-        self.fields.show_slot(slot, scene.rule)
         self.fields.setEnabled(not for_one)
         self.rule.show_slot(slot, scene.rule, scene.other_lines)
         self.exchange.offer(scene.exercises, scene.rule.unit)
