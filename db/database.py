@@ -9,32 +9,32 @@ from __future__ import annotations
 import sqlite3
 import time
 from collections.abc import Callable, Iterator, Sequence
-from contextlib import closing, contextmanager, suppress
+from contextlib import closing, contextmanager
 from pathlib import Path
 from typing import Any
 
 import peewee
 
+from db import cipher
+from db.doorstep import prepare_file
 from db.errors import (
     CannotWrite,
     DamagedFile,
     FileBusy,
     InvalidRecord,
     NewerFile,
-    NotFound,
-    NotOurFile,
     StoreError,
+    WrongPassphrase,
 )
-from db.files import clear_unfinished, free_name, make_private, replacing
+from db.files import clear_unfinished, free_name, replacing
 from db.migrations import APPLICATION_ID, LADDER, Rung, climb, version_of
-from db.refusals import busy, cannot_write, name_of, not_ours, told, unreadable
+from db.refusals import busy, code_of, name_of, not_ours, told, unreadable
 from db.seals import Seal, is_broken, put_seal, take_seal
 
 BUSY_SECONDS = 5.0
 LEAST_SQLITE = (3, 37, 0)
 MEMORY = ":memory:"
 
-_MAGIC = b"SQLite format 3\0"
 _PRAGMAS = {
     "foreign_keys": 1,
     "synchronous": "FULL",
@@ -47,12 +47,15 @@ _PRAGMAS = {
 class Database:
     """An open data file. Made by `Database.open`; rows go in and out as plain tuples."""
 
-    def __init__(self, path: Path | str, *, read_only: bool = False) -> None:
+    def __init__(self, path: Path | str, passphrase: str = "", *, read_only: bool = False) -> None:
         self.path = path
+        self._passphrase = passphrase
+        self._refusals = cipher.errors(passphrase)
         self._seal: Seal | None = None
         self._seals = False
-        self._database = peewee.SqliteDatabase(
+        self._database = cipher.database_of(
             f"{Path(path).absolute().as_uri()}?mode=ro" if read_only else str(path),
+            passphrase,
             uri=read_only,
             pragmas=_PRAGMAS,
             timeout=BUSY_SECONDS,
@@ -62,7 +65,11 @@ class Database:
 
     @classmethod
     def open(
-        cls, path: Path | str, create: bool = True, ladder: Sequence[Rung] = LADDER
+        cls,
+        path: Path | str,
+        create: bool = True,
+        ladder: Sequence[Rung] = LADDER,
+        passphrase: str = "",
     ) -> Database:
         """Open the data file at ``path`` (":memory:" for one that is never kept).
 
@@ -70,17 +77,21 @@ class Database:
         older file is copied beside itself and brought to the current version. Raises NotFound,
         NotOurFile, NewerFile, DamagedFile, FileBusy or CannotWrite; a file that is refused is
         left as it was.
+
+        A new file gets the ``passphrase``; one that has a passphrase needs it (PassphraseNeeded,
+        WrongPassphrase, NoCipher), and one that has none is opened without.
         """
         _require_sqlite(sqlite3.sqlite_version_info)
         if path != MEMORY:
             path = Path(path)
-            _prepare_file(path, create)
-        database = cls(path)
+            passphrase = prepare_file(path, create, passphrase)
+        database = cls(path, passphrase)
         database._seals = isinstance(path, Path)
         if isinstance(path, Path):
             database._seal = take_seal(path)
         try:
             with database._errors():
+                database._unlock()
                 database._take_in(ladder)
         except BaseException:
             database._seals = database._seal is not None  # as it was found
@@ -89,14 +100,15 @@ class Database:
         return database
 
     @classmethod
-    def look_into(cls, path: Path) -> Database:
+    def look_into(cls, path: Path, passphrase: str = "") -> Database:
         """A data file that is there, to be read only: nothing about it is changed, not even an
         older version. Raises as `open` does.
         """
-        _prepare_file(path, create=False)
-        database = cls(path, read_only=True)
+        passphrase = prepare_file(path, False, passphrase)
+        database = cls(path, passphrase, read_only=True)
         try:
             with database._errors():
+                database._unlock()
                 database._refuse_foreign(database._database.connection(), len(LADDER))
         except BaseException:
             database.close()
@@ -110,7 +122,7 @@ class Database:
         Others may have the file open; they see it as one change. Raises FileBusy, CannotWrite.
         """
         take_seal(path)
-        database = cls(path)
+        database = cls(path, source._passphrase)
         database._seals = True
         patience = time.monotonic() + BUSY_SECONDS
 
@@ -284,10 +296,11 @@ class Database:
 
     def copy_content_to(self, unfinished: Path) -> None:
         """Write a copy into an empty file and check it. Raises DamagedFile, CannotWrite."""
-        with closing(sqlite3.connect(unfinished, isolation_level=None)) as copy:
+        with closing(cipher.connect(unfinished, self._passphrase)) as copy:
+            copy.execute("PRAGMA synchronous = OFF")  # it is written through when it is whole
             self._database.connection().backup(copy)
             copy.execute("PRAGMA journal_mode = DELETE")  # one file, nothing beside it
-        checked = Database(unfinished)
+        checked = Database(unfinished, self._passphrase)
         with checked.connection_context():
             problems = checked.quick_check()
         if problems:
@@ -295,6 +308,18 @@ class Database:
                 f"{name_of(self.path)} is damaged ({problems[0]}); no copy was made of it.",
                 "Open the latest backup.",
             )
+
+    def _unlock(self) -> None:
+        """The first look at the content, which only the right passphrase allows."""
+        try:
+            self._database.connection().execute("SELECT count(*) FROM sqlite_master")
+        except self._refusals as error:
+            if self._passphrase and code_of(error) == sqlite3.SQLITE_NOTADB:
+                raise WrongPassphrase(
+                    f"The passphrase does not open {name_of(self.path)}.",
+                    "Try it again. If it is right, the file is damaged: go back to a backup.",
+                ) from error
+            raise
 
     def _take_in(self, ladder: Sequence[Rung]) -> None:
         connection = self._database.connection()
@@ -326,7 +351,7 @@ class Database:
     def _errors(self, path: Path | str | None = None) -> Iterator[None]:
         try:
             yield
-        except (peewee.DatabaseError, sqlite3.DatabaseError) as error:
+        except self._refusals as error:
             refusal = told(error, path or self.path)
             if refusal is None:
                 raise
@@ -343,24 +368,6 @@ def _cause(error: BaseException, path: Path | str) -> BaseException:
             return earlier
         earlier = earlier.__context__
     return error
-
-
-def _prepare_file(path: Path, create: bool) -> None:
-    try:
-        if path.is_dir():
-            raise NotOurFile(f"{path} is a folder.", "Name a data file.")
-        if path.exists():
-            with path.open("rb") as file:
-                start = file.read(len(_MAGIC))
-            if start != _MAGIC and (start or not create):
-                raise not_ours(path)
-        elif create:
-            with suppress(FileExistsError):  # another process may be making it just now
-                make_private(path)
-        else:
-            raise NotFound(f"There is no file {path}.", "Check the name, or make a new data file.")
-    except OSError as error:
-        raise cannot_write(path, error) from error
 
 
 def _require_sqlite(version: tuple[int, ...]) -> None:

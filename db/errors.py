@@ -23,6 +23,18 @@ class DamagedFile(StoreError):
     """The file is damaged."""
 
 
+class PassphraseNeeded(StoreError):
+    """The file has a passphrase, and none was given."""
+
+
+class WrongPassphrase(StoreError):
+    """The passphrase does not open the file."""
+
+
+class NoCipher(StoreError):
+    """The library for files with a passphrase is not installed."""
+
+
 class FileBusy(StoreError):
     """Another process holds the file."""
 

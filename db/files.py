@@ -22,7 +22,7 @@ def replacing(target: Path) -> Iterator[Path]:
     """
     unfinished = target.with_name(f"{target.name}.{os.getpid()}{UNFINISHED}")
     try:
-        clear_unfinished(target.parent, target.name)
+        clear_unfinished(target.parent, f"{target.name}.")
         unfinished.unlink(missing_ok=True)
         make_private(unfinished)
         yield unfinished
@@ -37,10 +37,10 @@ def replacing(target: Path) -> Iterator[Path]:
                 name.unlink(missing_ok=True)
 
 
-def clear_unfinished(folder: Path, name: str) -> None:
-    """Remove what processes that were killed had not finished of files beginning with ``name``."""
+def clear_unfinished(folder: Path, start: str) -> None:
+    """Remove what killed processes had not finished of files whose name begins so."""
     for path in folder.iterdir():
-        if path.name.startswith(f"{name}.") and UNFINISHED in path.name:
+        if path.name.startswith(start) and UNFINISHED in path.name:
             head, _, _ = path.name.rpartition(UNFINISHED)
             process = head.rpartition(".")[2]
             if process.isascii() and process.isdigit() and not _runs(int(process)):
@@ -66,6 +66,13 @@ def free_name(path: Path, word: str) -> Path:
 def make_private(path: Path) -> None:
     """Make an empty file that only its owner may read. Raises FileExistsError."""
     os.close(os.open(path, os.O_CREAT | os.O_EXCL | os.O_RDWR, 0o600))
+
+
+def keep_private(path: Path) -> None:
+    """Let only the owner read a file that was copied here by other means."""
+    if os.name == "posix" and path.stat().st_mode & 0o077:
+        with suppress(OSError):
+            path.chmod(path.stat().st_mode & 0o700)
 
 
 def write_through(path: Path) -> None:

@@ -28,10 +28,9 @@ _NOT_WRITTEN = {
 def told(error: Exception, path: Path | str) -> StoreError | None:
     """The error in the words of the store; None where it is a bug rather than the surroundings."""
     origin = getattr(error, "orig", error)
-    extended = getattr(origin, "sqlite_errorcode", None)
-    if extended is None:
+    code = code_of(error)
+    if code is None:
         return unreadable(path) if str(origin).startswith("Could not decode") else None
-    code = extended & 0xFF
     name = name_of(path)
     if code in _BUSY:
         return FileBusy(*busy(path))
@@ -44,6 +43,12 @@ def told(error: Exception, path: Path | str) -> StoreError | None:
     if code == sqlite3.SQLITE_CONSTRAINT:
         return InvalidRecord(f"The record breaks a rule of the data: {origin}.")
     return None
+
+
+def code_of(error: Exception) -> int | None:
+    """SQLite's code of what it refused; None where it was not SQLite."""
+    extended = getattr(getattr(error, "orig", error), "sqlite_errorcode", None)
+    return None if extended is None else int(extended) & 0xFF
 
 
 def unreadable(path: Path | str) -> DamagedFile:

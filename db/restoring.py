@@ -97,27 +97,27 @@ def backups_in(folder: Path) -> tuple[Backup, ...]:
     return tuple(sorted(found, key=lambda backup: backup.day, reverse=True))
 
 
-def contents_of(path: Path) -> Contents:
+def contents_of(path: Path, passphrase: str = "") -> Contents:
     """What a file holds, once it has been found sound. Raises StoreError."""
-    with closing(_opened_sound(path)) as database:
+    with closing(_opened_sound(path, passphrase)) as database:
         return _contents(database)
 
 
-def newest_good(folder: Path) -> tuple[Backup, Contents] | None:
+def newest_good(folder: Path, passphrase: str = "") -> tuple[Backup, Contents] | None:
     """The newest backup that is sound, with what it holds; None where there is none."""
     for backup in backups_in(folder):
         with suppress(StoreError):
-            return backup, contents_of(backup.path)
+            return backup, contents_of(backup.path, passphrase)
     return None
 
 
-def preview(path: Path, backup: Path) -> Preview:
+def preview(path: Path, backup: Path, passphrase: str = "") -> Preview:
     """What taking ``backup`` in place of ``path`` would change; reads only. Raises StoreError
     where the backup is not sound.
     """
-    with closing(_opened_sound(backup)) as then:
+    with closing(_opened_sound(backup, passphrase)) as then:
         try:
-            now = Database.look_into(path)
+            now = Database.look_into(path, passphrase)
         except StoreError:
             return Preview(_contents(then))
         with closing(now):
@@ -129,18 +129,20 @@ def preview(path: Path, backup: Path) -> Preview:
                 return Preview(_contents(then))
 
 
-def restore(path: Path, backup: Path, today: date, damaged: bool = False) -> Path:
+def restore(
+    path: Path, backup: Path, today: date, damaged: bool = False, passphrase: str = ""
+) -> Path:
     """Take ``backup`` in place of ``path``; gives the copy of the present file that is kept.
 
     A sound file may be open meanwhile: its whole content changes in one transaction. A damaged one
     (found so here, or said to be so) must be closed everywhere. Raises StoreError; then the
     present file stands as it was.
     """
-    with closing(_opened_sound(backup)) as source:
+    with closing(_opened_sound(backup, passphrase)) as source:
         if damaged or is_broken(path, read_seal(path)):
             return _replace_damaged(path, source, today)
         try:
-            present = Database.look_into(path)
+            present = Database.look_into(path, passphrase)
         except StoreError:
             return _replace_damaged(path, source, today)
         with closing(present):
@@ -173,11 +175,11 @@ def _replace_damaged(path: Path, source: Database, today: date) -> Path:
     return kept
 
 
-def _opened_sound(path: Path) -> Database:
+def _opened_sound(path: Path, passphrase: str) -> Database:
     """A backup, only to be looked into; it is not migrated, nor changed in any way."""
     if is_broken(path, read_seal(path)):
         raise DamagedFile(f"{path.name} changed on the disk though nobody wrote to it.")
-    database = Database.look_into(path)
+    database = Database.look_into(path, passphrase)
     problems = database.quick_check()
     if problems:
         database.close()
