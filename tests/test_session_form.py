@@ -250,7 +250,7 @@ def test_a_wrong_text_stays_and_is_explained_and_stops_saving(form: SessionForm)
     [
         (Row.DONE, "900", "Allowed: 0 to 100."),
         (Row.LOAD, "1000000000", "Allowed: 0 to 1000."),
-        (Row.LOAD, "100 lb", "Loads are in kg here: that is 45.36."),
+        (Row.LOAD, "100 lb", "kg are typed here: that is 45.36. Return again takes it."),
         (Row.LOAD, "1,250", "Thousands or a decimal?"),
         (Row.DONE, "8/7", "One number"),
         (Row.RESERVE, "-1", "Allowed: 0 to 10."),

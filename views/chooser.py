@@ -81,6 +81,11 @@ class Chooser(QFrame):
         self.given_up.emit()
 
     @property
+    def said(self) -> str:
+        """What is said beside the question."""
+        return self._hint.text()
+
+    @property
     def shown(self) -> tuple[str, ...]:
         """The options shown now."""
         return tuple(name for name, _ in self._options)
@@ -94,6 +99,11 @@ class Chooser(QFrame):
             self.list.addItem(item)
         if self._options:
             self.list.setCurrentRow(0)
+        nothing = self.tr("Nothing is called like that: try other letters")
+        known = self.tr("Return takes it, Escape leaves")
+        unknown = not self._options and bool(text.strip())
+        self._hint.setText(nothing if unknown else known)
+        self._hint.set_tone("stop" if unknown else "muted")
 
     def _take(self) -> None:
         row = self.list.currentRow()

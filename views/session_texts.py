@@ -68,13 +68,19 @@ def field_word(field: Field) -> str:
     }[field]
 
 
-def problem_text(wrong: InvalidQuantity) -> str:
-    """What is wrong in a cell and what is allowed."""
+def problem_text(wrong: InvalidQuantity, *, converts: bool = False) -> str:
+    """What is wrong in a cell and what is allowed. ``converts``: Return can put a load right that
+    is typed in the other unit.
+    """
     text = {
         "one_side": translate("Session", "One number: both sides work at once here."),
         "two_sides": translate("Session", "Left and right, like 8/7."),
         "no_help": translate("Session", "0 or more: help is typed for bodyweight only."),
-        "other_unit": translate("Session", "Loads are in {unit} here: that is {value}."),
+        "other_unit": translate(
+            "Session", "{unit} are typed here: that is {value}. Return again takes it."
+        )
+        if converts
+        else translate("Session", "{unit} are typed here: that is {value}."),
         "needs_done": translate("Session", "How many? Type 0 if none was clean."),
         "needs_activity": translate("Session", "Which activity? Its minutes or effort are typed."),
         "needs_minutes": translate(

@@ -9,7 +9,7 @@ from PySide6.QtCore import QObject, Qt, Signal
 from desktop.planning.session_draft import Field, SessionDraft, SetDraft
 from desktop.planning.typed_cells import Row
 from desktop.planning.typed_doubts import doubts
-from desktop.planning.typed_session import CellPlace, Place, field_problem, problems
+from desktop.planning.typed_session import CellPlace, Place, field_problem, in_own_unit, problems
 from desktop.training.exercises import Exercise
 from views.exercise_choice import ExerciseChoice
 from views.record import Record
@@ -185,13 +185,20 @@ class SessionTyping(QObject):
                 self._move(place, command)
 
     def _confirm(self, draft: SessionDraft, place: CellPlace) -> None:
-        """Return: on to the next cell, unless something is wrong. A doubtful value is meant when
-        Return comes a second time.
+        """Return: on to the next cell, unless something is wrong. A doubtful value is meant, and
+        one in the other unit is converted, when Return comes a second time.
         """
         message, doubt = self.page.message(draft, place)
-        if message and not doubt:
+        asked = self._asked_about == (place, _set_at(draft, place))
+        converted = in_own_unit(draft, place)
+        if converted and asked:
+            self._change(draft.with_cell(place.line, place.index, place.row, converted))
+            self._move(place, Command.NEXT)
+        elif message and not doubt:
+            if converted:
+                self._ask_about(place)
             self.page.go_to(place)
-        elif doubt and self._asked_about != (place, _set_at(draft, place)):
+        elif doubt and not asked:
             self._ask_about(place)
         else:
             if doubt:

@@ -110,7 +110,7 @@ class SlotSheet(QWidget):
         """What is to be said of a cell, and whether it is only a doubt."""
         wrong = cell_problem(draft, place)
         if wrong is not None:
-            return problem_text(wrong), False
+            return problem_text(wrong, converts=True), False
         doubt = doubt_at(draft, place)
         return ("", False) if doubt is None else (doubt_text(doubt, self._line.kind), True)
 

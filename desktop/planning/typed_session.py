@@ -78,6 +78,14 @@ def cell_problem(draft: SessionDraft, place: CellPlace) -> InvalidQuantity | Non
     return None
 
 
+def in_own_unit(draft: SessionDraft, place: CellPlace) -> str:
+    """The text of a load that is typed in the other unit, in the trainee's; "" elsewhere."""
+    wrong = cell_problem(draft, place)
+    if wrong is None or wrong.code != "other_unit":
+        return ""
+    return str(wrong.values["value"]).replace(".", draft.mark)
+
+
 def field_problem(draft: SessionDraft, field: Field) -> InvalidQuantity | None:
     """What is wrong with one of the session's own fields, None where nothing is."""
     try:
