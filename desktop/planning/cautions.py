@@ -151,7 +151,8 @@ def easier_since(again: date | None, windows: Iterable[DeloadWindow], today: dat
 @dataclass(frozen=True, slots=True)
 class Desk:
     """One trainee on a day on which the brief holds. ``history`` holds what tells the schedule,
-    ``windows`` are the easier spans, ``lines`` the lines in use.
+    ``windows`` are the easier spans, ``lines`` the lines in use, ``coming`` the training days of
+    today and the next seven days.
     """
 
     brief: Brief
@@ -160,13 +161,15 @@ class Desk:
     history: History
     windows: tuple[DeloadWindow, ...]
     lines: tuple[LineBrief, ...]
+    coming: tuple[tuple[date, TrainingDay], ...]
 
     @classmethod
     def of(cls, brief: Brief, library: Library, today: date) -> Desk:
         """The desk of one trainee on one day."""
         history = schedule_of(brief, library)
         lines = tuple(lines_in_use(brief, today))
-        return cls(brief, library, today, history, deload_windows(history), lines)
+        coming = tuple(training_days(history, today - DAY, WEEK + DAY))
+        return cls(brief, library, today, history, deload_windows(history), lines, coming)
 
     def limit(self, limit_id: LimitId) -> Limit:
         """What is watched under this id."""
@@ -253,9 +256,7 @@ def _too_close(desk: Desk) -> tuple[Caution, ...]:
 
 def _planned_days(desk: Desk) -> dict[Pattern, list[HardDay]]:
     planned: dict[Pattern, list[HardDay]] = {}
-    for day, training_day in training_days(desk.history, desk.today - DAY):
-        if day >= desk.today + WEEK + DAY:
-            break
+    for day, training_day in desk.coming:
         if any(one.first <= day <= one.last for one in desk.windows):
             continue
         for pattern in _hard_patterns(training_day, desk.library):

@@ -132,7 +132,7 @@ def entry_on(desk: Desk) -> RosterEntry:
     """One trainee's entry on the desk's day."""
     brief, today = desk.brief, desk.today
     cautions = cautions_on(desk)
-    following = _following(desk.history, brief.last, today)
+    following = _next_day(desk)
     return RosterEntry(
         trainee=brief.trainee,
         headline=_headline(desk.history, today, brief.last, following, cautions),
@@ -164,6 +164,13 @@ def _entry_by_dates(history: History, last: date | None, today: date) -> RosterE
     following = _following(history, last, today)
     headline = _headline(history, today, last, following, ())
     return RosterEntry(history.trainee, headline, last, following, following == today)
+
+
+def _next_day(desk: Desk) -> date | None:
+    """As `_following`; mostly it is among the days that are known already."""
+    if desk.coming and desk.brief.last != desk.today:
+        return desk.coming[0][0]
+    return _following(desk.history, desk.brief.last, desk.today)
 
 
 def _following(history: History, last: date | None, today: date) -> date | None:

@@ -187,12 +187,16 @@ def days_planned(history: History, first: date, last: date) -> int:
     Where a rotation names no weekdays, each of its days is planned once a week.
     """
     planned = 0.0
+    alone = len(history.assignments) == 1
     for assignment in history.assignments:
         program = history.library.programs[assignment.program_id]
         for span in phase_spans(assignment, program):
-            days = _days_between(max(first, span.first), min(last, span.last))
-            here = [day for day in days if assignment_on(history.assignments, day) == assignment]
-            free = [day for day in here if not absence_on(history, day)]
+            free = [
+                day
+                for day in _days_between(max(first, span.first), min(last, span.last))
+                if (alone or assignment_on(history.assignments, day) == assignment)
+                and not absence_on(history, day)
+            ]
             if not free:
                 continue
             week = assignment.week_of(free[0])
