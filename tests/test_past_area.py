@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import shutil
 from collections.abc import Iterator
+from contextlib import closing
 from dataclasses import replace
 from datetime import timedelta
 from pathlib import Path
@@ -14,6 +16,7 @@ from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.modeltest import ModelTester
 from pytestqt.qtbot import QtBot
 
+from db.database import Database
 from db.repository import Repository
 from desktop.training.session import Session
 from tests.scenario import TODAY, open_club
@@ -26,11 +29,20 @@ CTRL = Qt.KeyboardModifier.ControlModifier
 NONE = Qt.KeyboardModifier.NoModifier
 
 
+@pytest.fixture(scope="module")
+def club(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The club's file, made once and closed."""
+    folder = tmp_path_factory.mktemp("club")
+    open_club(folder).database.close()
+    return folder / "club.db"
+
+
 @pytest.fixture
-def repository(tmp_path: Path, english: None) -> Iterator[Repository]:
-    club = open_club(tmp_path)
-    yield club
-    club.database.close()
+def repository(club: Path, tmp_path: Path, english: None) -> Iterator[Repository]:
+    """A copy of the club."""
+    shutil.copy(club, tmp_path / "club.db")
+    with closing(Database.open(tmp_path / "club.db")) as database:
+        yield Repository(database)
 
 
 @pytest.fixture

@@ -109,7 +109,7 @@ class SessionDesk:
         """
         repository = self._record.repository
         try:
-            if opened.changed:
+            if opened.changed and not self._is_saved(opened.draft):
                 kept_drafts.keep(repository, opened.draft, at_work=at_work)
             else:
                 kept_drafts.drop(repository, opened.draft)
@@ -249,6 +249,12 @@ class SessionDesk:
             if draft.trainee_id == trainee_id and gone:
                 self._undone.add(session_id)
                 kept_drafts.keep(repository, draft)
+
+    def _is_saved(self, draft: SessionDraft) -> bool:
+        """Whether exactly this was saved and stands, as after undoing and doing again."""
+        ids = {session_id for session_id, typed in self._typed.items() if typed == draft}
+        of_day = self._record.repository.session_on(draft.trainee_id, draft.day) if ids else ()
+        return any(each.id in ids for each in of_day)
 
     def _opened(self, history: History, plan: DayPlan, stored: Session | None) -> Opened:
         return self._with_kept(history, plan, self._fresh(history, plan, stored), stored)
