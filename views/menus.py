@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
@@ -11,7 +12,10 @@ from PySide6.QtWidgets import QMainWindow, QMenu
 from views.keyboard_map import Keys, keys_of
 from views.record import Record
 from views.theme import Scheme, Theme
-from views.work_areas import TRAINEE, WORK_AREAS, area_word
+from views.work_areas import IMPORT, TRAINEE, UNNUMBERED, WORK_AREAS, area_word
+
+if TYPE_CHECKING:
+    from views.guide import Guide
 
 _TEXT_STEP = 25
 
@@ -27,12 +31,15 @@ class Menus(QObject):
     open_wanted = Signal()
     demo_wanted = Signal()
     backup_wanted = Signal()
+    backups_wanted = Signal()
 
     def __init__(self, window: QMainWindow, record: Record, theme: Theme) -> None:
         super().__init__(window)
         self._window, self._theme = window, theme
         self._menus: list[QMenu] = []
         self._areas: dict[str, QAction] = {}
+        self._shown = ""
+        self.guide: Guide | None = None
         self._file()
         self.undo = record.undo_stack.createUndoAction(self, self.tr("&Undo"))
         self.redo = record.undo_stack.createRedoAction(self, self.tr("&Redo"))
@@ -41,8 +48,21 @@ class Menus(QObject):
         self._view()
         self._help()
 
+    def add_below_import(self, menu: QMenu) -> None:
+        """Put a menu under File > Import."""
+        self._menus[0].insertMenu(self.below_import, menu)
+
+    def show_guide(self) -> None:
+        """Open the guide at the page of the area shown."""
+        from views.guide import Guide
+
+        if self.guide is None:
+            self.guide = Guide(self._theme, self._window)
+        self.guide.open_page(self._shown)
+
     def mark_area(self, key: str) -> None:
         """Tick the area that is shown."""
+        self._shown = key
         for each, action in self._areas.items():
             action.setChecked(each == key)
 
@@ -81,7 +101,10 @@ class Menus(QObject):
         menu = self._menu(self.tr("&File"))
         self._add(menu, self.tr("&Open data file…"), self.open_wanted.emit, "Ctrl+O")
         self._add(menu, self.tr("&Back up now"), self.backup_wanted.emit, "Ctrl+B")
+        self._add(menu, self.tr("Bac&kups…"), self.backups_wanted.emit)
         menu.addSeparator()
+        self._add(menu, self.tr("&Import…"), lambda: self.area_chosen.emit(IMPORT), "Ctrl+I")
+        self.below_import = menu.addSeparator()
         self._add(menu, self.tr("Open the &demo scenario"), self.demo_wanted.emit)
         menu.addSeparator()
         self._add(menu, self.tr("&Quit"), self._window.close, "Ctrl+Q")
@@ -104,7 +127,7 @@ class Menus(QObject):
     def _view(self) -> None:
         menu = self._menu(self.tr("&View"))
         group = QActionGroup(self)
-        numbered = [entry for entry in WORK_AREAS if entry.key != TRAINEE]
+        numbered = [entry for entry in WORK_AREAS if entry.key not in UNNUMBERED]
         for place, entry in enumerate(numbered, start=1):
             action = self._add(
                 menu,
@@ -142,3 +165,4 @@ class Menus(QObject):
     def _help(self) -> None:
         menu = self._menu(self.tr("&Help"))
         self._add(menu, self.tr("&Keyboard map"), self.map_wanted.emit, "F1")
+        self._add(menu, self.tr("&Guide"), self.show_guide, "Shift+F1")
