@@ -41,6 +41,8 @@ SCHEMA: Final = "rungwise everything"
 VERSION: Final = 1
 MOST_BYTES: Final = 1_000_000_000
 
+_MOST: Final = 2**53
+
 
 @dataclass(frozen=True, slots=True)
 class Everything:
@@ -141,6 +143,7 @@ def fill(database: Database, everything: Everything) -> None:
     The exercises of the file, if it has only shipped ones, give way. Raises InvalidRecord where
     there are records, or where some of these do not go together; then nothing is changed.
     """
+    _check_numbers(everything)
     with database.transaction():
         _make_room(database)
         Aggregates(database, utc_now).restore(everything.records)
@@ -201,6 +204,16 @@ def _one(record: object) -> Iterator[bytes]:
 def _number(record: Any) -> int:
     number: int = record.id
     return number
+
+
+def _check_numbers(everything: Everything) -> None:
+    for name in _RECORDS:
+        for place, record in enumerate(getattr(everything, name)):
+            if record.id is None or not 0 < record.id < _MOST or not 0 < record.revision < _MOST:
+                raise InvalidRecord(
+                    f"Each record needs an id and a revision from 1 on; see {name}[{place}].",
+                    field=f"{name}[{place}]",
+                )
 
 
 def _make_room(database: Database) -> None:
