@@ -198,3 +198,31 @@ def test_a_session_is_removed_and_comes_back(area: PastArea) -> None:
 
 def test_the_model_keeps_the_rules(area: PastArea, qtmodeltester: ModelTester) -> None:
     qtmodeltester.check(area.table.past)
+
+
+def test_an_empty_list_says_why(area: PastArea, repository: Repository) -> None:
+    press(KEY.Key_F, modifier=CTRL)
+    write("zzqq")
+    assert area.empty.isVisible()
+    assert "Escape shows them all" in area.empty.text()
+    press(KEY.Key_Escape)
+    assert not area.empty.isVisible()
+    cox = repository.trainee_named("Cox")
+    assert cox is not None
+    area.show_trainee(cox.id)
+    assert "Nothing is on record yet" in area.empty.text()
+    press(KEY.Key_Delete, KEY.Key_F2, KEY.Key_F3, KEY.Key_F4)
+    assert not area.effects.isVisible()
+
+
+def test_a_session_changed_elsewhere_is_told_and_nothing_is_overwritten(area: PastArea) -> None:
+    before = sessions(area)
+    last, other = before[-1], before[-2]
+    act = area.desk.join(last, other)
+    area.record.repository.save(replace(other, note="changed elsewhere"))
+    said: list[str] = []
+    area.record.message.connect(lambda text, _kind: said.append(text))
+    assert not act.do()
+    assert said
+    assert len(sessions(area)) == len(before)
+    assert not area.record.undo_stack.canUndo()

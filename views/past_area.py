@@ -132,7 +132,18 @@ class PastArea(WorkArea):
             text = self.tr("{count} of {all} sessions")
             said = text.format(count=words.number(len(hits)), all=words.number(len(self._sessions)))
         self._detail_word.say(words.DOT.join((name, said)))
+        self.empty.setText(self._why_empty())
+        self.empty.setVisible(not self.table.past.rows)
+        self.table.setVisible(bool(self.table.past.rows))
         self._show_detail()
+
+    def _why_empty(self) -> str:
+        if self._sessions:
+            return self.tr("No session holds all of these words. Escape shows them all.")
+        return self.tr(
+            "Nothing is on record yet. Sessions typed in the session form, read from notes or "
+            "imported stand here, the latest first."
+        )
 
     def _show_detail(self) -> None:
         session = self.session
@@ -276,6 +287,7 @@ class PastArea(WorkArea):
         self.search.setAccessibleName(self.tr("Search the sessions"))
         self.search.setClearButtonEnabled(True)
         self.table, self.detail = PastTable(self.theme), PastDetail(self.theme, self.today)
+        self.empty = Label("", tone="muted", wrap=True)
         self.effects = EffectPanel(self.record, self.theme, self.today)
         self.chooser, self.dates = Chooser(self.theme), PastDate(self.theme, self.today)
         self.open_word = KeyWord(self.tr("Open"), "Return", strong=True)
@@ -296,6 +308,7 @@ class PastArea(WorkArea):
         self._head.addWidget(self._detail_word, 1)
         self._head.addWidget(self.search)
         self._middle.addWidget(self.table, 3)
+        self._middle.addWidget(self.empty, 3, Qt.AlignmentFlag.AlignTop)
         self._middle.addWidget(self.detail, 2)
         self._foot = FlowLayout()
         for button in self._acts:
