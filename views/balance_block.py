@@ -20,6 +20,7 @@ from views.blocks import Block, Label, WordButton
 from views.flow import FlowLayout
 from views.muscle_bars import MuscleBars, muscle_sets
 from views.severity_mark import SeverityMark
+from views.terms import Term, explain
 from views.theme import Theme
 
 _MOST = 5
@@ -33,6 +34,7 @@ class BalanceBlock(Block):
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(theme, parent=parent)
         self._heading = Label(self.tr("Hard sets a week, by muscle"), "heading")
+        explain(self._heading, Term.HARD_SET)
         self._marks = Label(tone="muted")
         self._why = WordButton(self.tr("Why"))
         self._sources = Label(_sources(), "small", "muted", wrap=True)

@@ -39,6 +39,7 @@ from views.flow import FlowLayout
 from views.load_part import LoadPart
 from views.number_fields import FieldError, NumberField, WholeField
 from views.record import MessageKind, Record
+from views.terms import Term, explain
 from views.theme import Theme
 
 _SHOWN = 8
@@ -55,6 +56,7 @@ class DeloadPart(LoadPart):
         self._proposal: DeloadProposal | None = None
         self._window: DeloadWindow | None = None
         self.sentence = Label(size="answer", wrap=True)
+        explain(self.sentence, Term.DELOAD)
         self.days = Label(size="asked")
         self.earlier = WordButton(self.tr("A week earlier"), "Alt+Left")
         self.later = WordButton(self.tr("A week later"), "Alt+Right")

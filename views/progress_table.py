@@ -14,6 +14,7 @@ from views import words
 from views.measures import Shown
 from views.progress_series import Series, Spot
 from views.progress_texts import asides, axis_unit, measure_word, set_words, tenths
+from views.terms import Term, meaning
 from views.theme import Theme
 
 Index = QModelIndex | QPersistentModelIndex
@@ -76,6 +77,8 @@ class SpotModel(QAbstractTableModel):
             return None
         if role == Qt.ItemDataRole.DisplayRole:
             return self._headings[section]
+        if role == Qt.ItemDataRole.ToolTipRole and section == _RESERVE:
+            return meaning(Term.RIR)
         if role == Qt.ItemDataRole.TextAlignmentRole:
             return _RIGHT if section in (_VALUE, _RESERVE) else _LEFT
         return None

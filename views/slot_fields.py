@@ -19,6 +19,7 @@ from views.flow import FlowLayout
 from views.number_fields import FieldError, LoadField, NumberField, WholeField
 from views.range_row import RuleScene
 from views.rows_editor import TextField
+from views.terms import Term, meaning
 from views.theme import Theme
 
 _LIKELY_G: Final = 400_000
@@ -54,6 +55,7 @@ class SlotFields(QWidget):
             )
         )
         self.reserve = NumberField(self.tr("Repetitions in reserve"), 0, 10, decimals=1)
+        self.reserve.setToolTip(meaning(Term.RIR))
         self.rest = ClockField(self.tr("Rest after a set"))
         self.tempo = TextField(self.tr("Tempo: seconds down, held, up"))
         self.tempo_s = WholeField(self.tr("Seconds a repetition at the start"), 1, 60)
