@@ -189,7 +189,7 @@ def test_giving_a_program_asks_for_the_weekdays_of_its_training(
 
 def test_the_block_says_that_it_is_a_test_and_where_to_stop(form: SessionForm) -> None:
     squat, bench, hold = form.page.blocks
-    assert squat.asked.text().startswith("Test: sets of 10, from ")
+    assert squat.asked.text().startswith("Test: sets of 10, from 20\N{NO-BREAK SPACE}kg up to ")
     assert squat.reserve.text() == (
         "No maximum: end after the first set with 2 or fewer clean reps left"
     )
@@ -244,7 +244,7 @@ def test_saving_a_test_saves_its_starts_in_the_same_act(form: SessionForm, teste
     assert [slot.target.position for slot in plan.slots[:1]] == [Position(60_000, 8, 3)]
     form.open_day(MONDAY + WEEK)
     said = form.page.blocks[0].why.text()
-    assert said.startswith("The start from a test, ± ")
+    assert said.startswith("Start from a test, ± ")
     assert said.endswith("the first 2 sessions may correct it")
 
     tested.undo_stack.undo()
@@ -282,7 +282,7 @@ def test_the_sheet_of_a_test_day_asks_for_clean_work_and_says_where_to_stop(
 ) -> None:
     bow = tested.repository.trainees()[0]
     squat, _, hold = sheet_text(day_plan(tested.repository, bow.id or 0, MONDAY)).slots
-    assert squat.asked[0].startswith("Test: sets of 10, from ")
+    assert squat.asked[0].startswith("Test: sets of 10, from 20\N{NO-BREAK SPACE}kg up to ")
     assert squat.notes == ("No maximum: end after the first set with 2 or fewer clean reps left",)
     assert hold.asked == ("Test: 10 s or more",)
     assert hold.notes == ("No maximum: hold while it is clean, stop at\N{NO-BREAK SPACE}45 s",)

@@ -125,7 +125,7 @@ def _amount(asked: AskedSet) -> str:
 
 
 def _load(asked: AskedSet, unit: Unit, exercise: Exercise) -> str:
-    load = words.load(asked.load_g, unit)
+    load = words.load(asked.load_g, unit).replace(" ", "\N{NO-BREAK SPACE}")
     if exercise.implements > 1:
         return f"{exercise.implements}\N{NO-BREAK SPACE}{words.TIMES}\N{NO-BREAK SPACE}{load}"
     return load

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date
 
@@ -15,6 +16,7 @@ from desktop.planning.history import History, Library, read_history, read_librar
 from desktop.planning.line_changes import with_own_rule
 from desktop.planning.outlook import Onlooker, outlook
 from desktop.planning.outlook_memory import OutlookMemory
+from desktop.planning.program_weeks import ProgramWeeks
 from desktop.planning.schedule import assignment_on
 from desktop.planning.starters import starters
 from desktop.training.program import Phase, Program, Slot, TrainingDay
@@ -22,15 +24,17 @@ from desktop.training.program_edits import DayPlace, SlotPlace, free_name, with_
 from views.ahead_lines import ahead_lines
 from views.draft_panel import DraftPanel
 from views.program_acts import ProgramActs
+from views.program_keys import program_keys
 from views.program_page import PHASE, ProgramPage
-from views.program_scene import program_scene
+from views.program_printing import ProgramPrinting
+from views.program_scene import program_scene, running_phase
 from views.program_shelf import DRAFT_KEY, NEW_KEY, ProgramShelf, shelf_entries
 from views.record import Record
 from views.slot_face import slot_face
 from views.theme import Theme
 from views.trainee_program import TraineeProgram
-from views.weeks_page import WEEKS_KEY, WeeksPage
-from views.weeks_source import WeeksSource
+from views.weeks_ahead import WeeksAhead
+from views.weeks_page import PRINT_KEY, WEEKS_KEY
 from views.work_area import WorkArea
 
 _NEW_WEEKS = 6
@@ -54,11 +58,14 @@ class ProgramEditor(WorkArea):
         self.page: ProgramPage | None = None
         self._faces = QStackedWidget()
         self._faces.addWidget(self.shelf)
-        self.weeks: WeeksPage | None = None
+        self.weeks = WeeksAhead(self._faces, theme, today)
+        self.weeks.left.connect(self.show_rule)
+        self.weeks.rule_wanted.connect(self.show_rule)
+        self.weeks.print_wanted.connect(self._ask_print)
+        self.printing = ProgramPrinting(self, record, theme, self._weeks_now)
         self._ahead = False
         self.drafting: DraftPanel | None = None
         self._drafts = False
-        self._weeks_source = WeeksSource(self)
         self._memory = OutlookMemory()
         self._drafted: tuple[Program, Onlooker] | None = None
         self._ahead_timer = QTimer(self)
@@ -67,6 +74,7 @@ class ProgramEditor(WorkArea):
         self.outer.addWidget(self._faces)
         QShortcut(QKeySequence(NEW_KEY), self).activated.connect(self.new_program)
         QShortcut(QKeySequence(WEEKS_KEY), self).activated.connect(self._toggle_weeks)
+        QShortcut(QKeySequence(PRINT_KEY), self).activated.connect(self._ask_print)
         QShortcut(QKeySequence(DRAFT_KEY), self).activated.connect(self.draft_program)
         self.shelf.draft_wanted.connect(self.draft_program)
         self.shelf.opened.connect(self.open_program)
@@ -82,11 +90,6 @@ class ProgramEditor(WorkArea):
             return None
         return self._library.programs.get(self._program_id)
 
-    @property
-    def weeks_working(self) -> bool:
-        """Whether the weeks ahead are still being computed."""
-        return self._weeks_source.working
-
     def refresh(self) -> None:
         """Read what changed and show it."""
         self._read()
@@ -101,6 +104,10 @@ class ProgramEditor(WorkArea):
             self._show_weeks()
         else:
             self._show_page()
+
+    def keys(self) -> Sequence[tuple[str, str]]:
+        """What keys do here."""
+        return program_keys()
 
     def leave(self) -> None:
         """A field that is being typed in takes its value."""
@@ -149,8 +156,8 @@ class ProgramEditor(WorkArea):
         place = page.focused or page.open_place if page is not None else None
         self._ahead, self._drafts = True, False
         self.refresh()
-        if self.weeks is not None:
-            self.weeks.go_to(place if isinstance(place, SlotPlace) else None)
+        if self.weeks.page is not None:
+            self.weeks.page.go_to(place if isinstance(place, SlotPlace) else None)
 
     def show_rule(self, place: SlotPlace | DayPlace | None = None) -> None:
         """Leave the weeks ahead for the program: to a slot's rule, a day, or the phases."""
@@ -226,15 +233,7 @@ class ProgramEditor(WorkArea):
 
     def _running_phase(self) -> int:
         program = self.program
-        if program is None:
-            return 0
-        assignment = self.onlooker.assignment_of(program)
-        week = assignment.week_of(self.today) if assignment is not None else 0
-        for place, phase in enumerate(program.phases):
-            if week <= phase.weeks:
-                return place
-            week -= phase.weeks
-        return 0
+        return 0 if program is None else running_phase(program, self.onlooker)
 
     # Showing
 
@@ -278,33 +277,19 @@ class ProgramEditor(WorkArea):
     def _show_weeks(self) -> None:
         program = self.program
         assert program is not None
-        if self.weeks is None:
-            self.weeks = WeeksPage(self.theme, self.today)
-            self.weeks.left.connect(self.show_rule)
-            self.weeks.rule_wanted.connect(self.show_rule)
-            self._weeks_source.made.connect(self.weeks.show_weeks)
-            self._faces.addWidget(self.weeks)
-        self._faces.setCurrentWidget(self.weeks)
-        self._weeks_source.want(program, self.onlooker)
-        if self._weeks_source.working:
-            self.weeks.say_working(program.name)
+        self.weeks.show(program, self.onlooker)
 
-    def _show_drafting(self) -> None:
-        if self.drafting is None:
-            self.drafting = DraftPanel(self.record, self.today, self.theme)
-            self.drafting.taken.connect(self._take_draft)
-            self.drafting.left.connect(self._leave_drafting)
-            self._faces.addWidget(self.drafting)
-        self.drafting.begin(self.trainee_id)
-        self._faces.setCurrentWidget(self.drafting)
+    def _weeks_now(self) -> ProgramWeeks:
+        program = self.program
+        assert program is not None
+        return self.weeks.now(program, self.onlooker)
 
-    def _leave_drafting(self) -> None:
-        self._drafts = False
-        self.refresh()
-        if self.program is None:
-            self.shelf.take_focus()
-        elif self.page is not None:
-            self.page.step(PHASE, 1)
+    def _ask_print(self) -> None:
+        """Ask how to print, below the word for it on the face that is shown."""
+        if self.program is None or self.page is None:
+            return
+        ahead = self.weeks.page if self._ahead else None
+        self.printing.ask_how(ahead.print if ahead is not None else self.page.head.print)
 
     def _toggle_weeks(self) -> None:
         if self._ahead:
@@ -316,6 +301,7 @@ class ProgramEditor(WorkArea):
         ProgramActs(page, self._save, self._look_at, self.record.say)
         page.head.shelf_wanted.connect(self.show_shelf)
         page.head.weeks_wanted.connect(self.show_weeks)
+        page.head.print_wanted.connect(self._ask_print)
         TraineeProgram(page, self.record, lambda: self.onlooker, self._program_begun)
         page.slot_panel.drafted.connect(self._draft)
         page.slot_opened.connect(self._show_ahead)

@@ -10,6 +10,7 @@ from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QHBoxLayout, QWidget
 
 from desktop.training.exercises import Exercise
+from desktop.training.program import PhasePurpose
 from desktop.training.program_edits import DayPlace, SlotPlace, slot_at
 from desktop.training.shorthand import Shorthand
 from views.balance_block import BalanceBlock
@@ -150,6 +151,8 @@ class ProgramPage(Page):
         self._fill_panel()
         self.more_days.show_days(scene.more_days, scene.others)
         self.balance.show_balance(scene.program, scene.volume, scene.found, scene.exercises)
+        # A week of tests is no training to be balanced.
+        self.balance.setVisible(scene.phase.purpose is not PhasePurpose.ASSESS)
         if self.replace_bar.isVisible():
             self._offer_replacement(None)
 

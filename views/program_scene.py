@@ -133,6 +133,17 @@ def program_scene(
     )
 
 
+def running_phase(program: Program, onlooker: Onlooker) -> int:
+    """The phase that runs today for the trainee chosen; the first where none does."""
+    assignment = onlooker.assignment_of(program)
+    week = assignment.week_of(onlooker.today) if assignment is not None else 0
+    for place, phase in enumerate(program.phases):
+        if week <= phase.weeks:
+            return place
+        week -= phase.weeks
+    return 0
+
+
 def changes_scene(
     slot: Slot, exercise: Exercise, program: Program, onlooker: Onlooker | None
 ) -> ChangesScene | None:

@@ -203,7 +203,7 @@ def _start(reason: Reason) -> str:
 def _start_by(kind: str) -> str:
     return {
         "coach": translate("Reasons", "The start that the coach set"),
-        "assessment": translate("Reasons", "The start from a test"),
+        "assessment": translate("Reasons", "Start from a test"),
         "history": translate("Reasons", "The start by what was done before"),
         "program": translate("Reasons", "The start that the program gives"),
     }.get(kind, translate("Reasons", "The start"))

@@ -81,7 +81,7 @@ def slot_text(
         cue=plain(slot.exercise.cue),
         why="" if slot.test else plain(why_text(slot, unit, day)),
         before=tuple(map(plain, before_texts(slot, unit, day))),
-        strip=short_strip(slot.strip),
+        strip=() if slot.test else short_strip(slot.strip),
         sets=set_texts(slot.target.sets, unit),
         boxes=box_captions(slot.exercise, unit),
         pair=slot.slot.pair.strip(),
