@@ -245,6 +245,11 @@ class Database:
         return int(self.execute("PRAGMA user_version")[0][0])
 
     @property
+    def passphrase(self) -> str:
+        """The passphrase that it was opened with; "" where it has none."""
+        return self._passphrase
+
+    @property
     def data_version(self) -> int:
         """A number that differs when another connection has written since it was last read."""
         return int(self.execute("PRAGMA data_version")[0][0])

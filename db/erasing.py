@@ -7,6 +7,7 @@ What the disk itself keeps in freed blocks is out of reach of a program.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator
 from contextlib import closing
 from dataclasses import dataclass
@@ -107,12 +108,14 @@ def _mentions(database: Database, name: str) -> Iterator[Mention]:
     """Texts with the name in them. Names of one or two letters are not looked for."""
     if len(name.strip()) < 3:
         return
+    word = re.compile(rf"\b{re.escape(name)}\b", re.IGNORECASE)
     tables = database.execute("SELECT name FROM sqlite_master WHERE type = 'table'")
     for (table,) in tables:
         columns = database.execute(f'PRAGMA table_info("{table}")')
         key = "rowid" if all(column[1] != "id" for column in columns) else "id"
         for _, column, kind, *_ in columns:
             if kind == "TEXT":
-                sql = f'SELECT {key} FROM "{table}" WHERE instr(lower("{column}"), lower(?)) > 0'
-                for (number,) in database.execute(sql, (name,)):
-                    yield Mention(table, column, number)
+                sql = f'SELECT {key}, "{column}" FROM "{table}" WHERE "{column}" LIKE ?'
+                for number, text in database.execute(sql, (f"%{name}%",)):
+                    if word.search(text):
+                        yield Mention(table, column, number)

@@ -8,7 +8,6 @@ from contextlib import suppress
 from datetime import date
 from functools import partial
 from pathlib import Path
-from threading import Thread
 from types import TracebackType
 from typing import TYPE_CHECKING, Final
 
@@ -55,7 +54,6 @@ def run(database: Path | None = None, arriving: Path | None = None) -> int:
     """Open the window over ``database`` (None: the last one, else the default), with a file that is
     to be brought in, if any; the exit code.
     """
-    gc.disable()  # what is imported now stays; collecting meanwhile takes time and finds nothing
     settings = Settings(paths.config_folder() / "settings.ini")
     application = QApplication(sys.argv[:1])
     application.setApplicationName(paths.NAME)
@@ -242,6 +240,8 @@ class Desk(QObject):
             record.took_in(changes)
         database = record.repository.database
 
+        from threading import Thread
+
         def look_through() -> None:
             try:
                 found = problems_of(database)
@@ -266,7 +266,7 @@ class Desk(QObject):
 
     def _backups(self) -> Path:
         """Where the backups of the open file go."""
-        return backups_of(self._path)
+        return paths.backups_of(self._path)
 
     def _show_backups(self) -> None:
         from desktop.planning.safe_keeping import SafeKeeping
@@ -277,7 +277,7 @@ class Desk(QObject):
         """Offer the newest good backup of a damaged file; False where there is none."""
         from desktop.planning.safe_keeping import SafeKeeping
 
-        keeping = SafeKeeping(path, backups_of(path), damaged=True)
+        keeping = SafeKeeping(path, paths.backups_of(path), damaged=True)
         if keeping.newest_good() is None:
             return False
         _log().info("a backup is offered for a damaged file")
@@ -341,12 +341,6 @@ class Desk(QObject):
                 self._tell(str(error), error.remedy)
                 return
         self.open(path)
-
-
-def backups_of(path: Path) -> Path:
-    """The folder of a data file's backups: the default one's, and in it one for each other."""
-    default = path == paths.default_data_file()
-    return paths.backup_folder() if default else paths.backup_folder() / path.stem
 
 
 def _start_log() -> None:

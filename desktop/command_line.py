@@ -19,7 +19,7 @@ from typing import Any, Protocol
 from db.backup import back_up
 from db.case_files import read_case
 from db.database import MEMORY, Database
-from db.errors import StoreError
+from db.errors import PassphraseNeeded, StoreError
 from db.everything import Everything, fill, of_trainee, read_everything, read_file, write_file
 from db.json_files import InvalidFile
 from db.log_export import COMMA_STYLE, LogStyle, write_log
@@ -36,6 +36,7 @@ from desktop.arguments import parser
 from desktop.catalogue import load_catalogue
 from desktop.entries import EntryError
 from desktop.note_answers import noted_text, noted_values
+from desktop.passphrase_prompt import asked, asked_twice
 from desktop.planning.arrivals import Arrival, CannotTake, take_program, take_trainees
 from desktop.planning.assignments import CannotAssign, assign
 from desktop.planning.days import DayPlan, day_plan
@@ -51,6 +52,7 @@ from desktop.planning.drafts import (
 from desktop.planning.groups import group_plans
 from desktop.planning.noted import read_noted
 from desktop.planning.roster import roster
+from desktop.planning.safe_keeping import SafeKeeping
 from desktop.training.asking import starting_state, target_on
 from desktop.training.quantities import Unit
 from desktop.training.reasons import Reason
@@ -381,6 +383,39 @@ class Verbs:
         _print_lines(map(str, menu_entry.install(folder, menu_entry.starting_command())))
         print("Rungwise is in the menu; program files (*.rungwise.json) open with it")
 
+    def passphrase(self, options: Options) -> None:
+        """Set, change or remove the passphrase of the data file and its copies."""
+        path = _database_path(options)
+        with self._data(options) as repository:
+            old = repository.database.passphrase
+        new = "" if options.remove else asked_twice("New passphrase")
+        if not new and not options.remove:
+            raise Wrong("no passphrase was given, or not the same twice; nothing was changed")
+        keeping = SafeKeeping(path, paths.backups_of(path), passphrase=old)
+        left = keeping.change_passphrase(new)
+        print(f"{path} {'has a passphrase now' if new else 'has no passphrase'}")
+        if left:
+            raise Wrong(f"left as they were: {', '.join(map(str, left))}")
+
+    def erase(self, options: Options) -> None:
+        """Erase a trainee from the data file and its copies for good."""
+        path = _database_path(options)
+        with self._data(options) as repository:
+            trainee, old = _trainee(repository, options.trainee), repository.database.passphrase
+        if not options.yes:
+            raise Wrong(
+                f"all of {trainee.name} would be erased from {path} and from every copy of it, "
+                "for good; say --yes to do it"
+            )
+        keeping = SafeKeeping(path, paths.backups_of(path), passphrase=old)
+        erased = keeping.erase(_id(trainee), trainee.name)
+        print(f"erased from {path} and {len(erased.rewritten)} copies")
+        _print_lines(f"removed, since it is damaged: {one}" for one in erased.removed)
+        for mention in erased.mentions:
+            print(f"the name still stands in {mention.table} {mention.number}: {mention.column}")
+        if erased.left:
+            raise Wrong("; ".join(f"{one} still holds it: {why}" for one, why in erased.left))
+
     def demo(self, options: Options) -> None:
         """A new data file with the demo."""
         path: Path = options.database or paths.data_folder() / "demo.db"
@@ -436,7 +471,13 @@ def _database_path(options: Options) -> Path:
 
 @contextmanager
 def _opened(path: Path | str, create: bool) -> Iterator[Repository]:
-    database = Database.open(path, create)
+    try:
+        database = Database.open(path, create)
+    except PassphraseNeeded:
+        passphrase = asked("Passphrase")
+        if not passphrase:
+            raise
+        database = Database.open(path, create, passphrase=passphrase)
     try:
         repository = Repository(database)
         repository.sync_catalogue(load_catalogue())

@@ -38,6 +38,12 @@ def backup_folder(environ: Mapping[str, str] = os.environ) -> Path:
     return _made(data_folder(environ) / "backups")
 
 
+def backups_of(path: Path, environ: Mapping[str, str] = os.environ) -> Path:
+    """The folder of a data file's backups: the default one's, and in it one for each other."""
+    folder = backup_folder(environ)
+    return folder if path == default_data_file(environ) else folder / path.stem
+
+
 def default_data_file(environ: Mapping[str, str] = os.environ) -> Path:
     """The data file that is opened when no other was named."""
     return data_folder(environ) / "rungwise.db"

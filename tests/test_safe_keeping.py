@@ -16,7 +16,7 @@ from db.backup import back_up_on_closing
 from db.database import Database
 from db.repository import Repository
 from desktop import paths
-from desktop.application import Desk, backups_of
+from desktop.application import Desk
 from desktop.planning.safe_keeping import Contents, Difference, Preview, SafeKeeping
 from desktop.settings import Settings
 from desktop.training.session import Session
@@ -130,7 +130,7 @@ def test_going_back_keeps_what_was_there_and_shows_what_came_back(desk: Desk) ->
     assert desk.record is not None
     assert desk.window is not None
     desk.record.save("Add", Trainee("Zoë"))
-    back_up_on_closing(desk.record.repository.database, backups_of(path), TODAY)
+    back_up_on_closing(desk.record.repository.database, paths.backups_of(path), TODAY)
     desk.record.save("Add", Trainee("Eve"))
     desk.window.backups_wanted.emit()
     assert desk.keeping is not None
@@ -145,7 +145,7 @@ def test_a_damaged_file_is_opened_with_the_offer_of_a_backup(desk: Desk) -> None
     path = paths.default_data_file()
     database = Database.open(path)
     Repository(database).save(*(Trainee(f"Trainee {n}", notes="n" * 900) for n in range(40)))
-    back_up_on_closing(database, backups_of(path), TODAY)
+    back_up_on_closing(database, paths.backups_of(path), TODAY)
     database.close()
     os.truncate(path, 9_000)
     assert not desk.open(path)
