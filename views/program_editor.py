@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QApplication, QStackedWidget, QWidget
 from db.changes import Changes, Kind
 from db.errors import NotFound
 from desktop.planning.history import History, Library, read_history, read_library
-from desktop.planning.line_changes import with_own_rule
+from desktop.planning.line_changes import onlooker_with_own_rule
 from desktop.planning.outlook import Onlooker, outlook
 from desktop.planning.outlook_memory import OutlookMemory
 from desktop.planning.program_weeks import ProgramWeeks
@@ -279,6 +279,23 @@ class ProgramEditor(WorkArea):
         assert program is not None
         self.weeks.show(program, self.onlooker)
 
+    def _show_drafting(self) -> None:
+        if self.drafting is None:
+            self.drafting = DraftPanel(self.record, self.today, self.theme)
+            self.drafting.taken.connect(self._take_draft)
+            self.drafting.left.connect(self._leave_drafting)
+            self._faces.addWidget(self.drafting)
+        self.drafting.begin(self.trainee_id)
+        self._faces.setCurrentWidget(self.drafting)
+
+    def _leave_drafting(self) -> None:
+        self._drafts = False
+        self.refresh()
+        if self.program is None:
+            self.shelf.take_focus()
+        elif self.page is not None:
+            self.page.step(PHASE, 1)
+
     def _weeks_now(self) -> ProgramWeeks:
         program = self.program
         assert program is not None
@@ -324,23 +341,13 @@ class ProgramEditor(WorkArea):
         drafted = with_slot(program, place, slot)
         onlooker = self.onlooker
         if page.slot_panel.for_one:
-            onlooker, drafted = self._with_own_rule(onlooker, slot), program
+            onlooker, drafted = onlooker_with_own_rule(onlooker, program, slot), program
             seen = outlook(program, place.phase, slot, onlooker.with_program(program))
         else:
             seen = self._memory.outlook(drafted, place, onlooker)
         page.show_draft(place, slot_face(slot, seen, onlooker.trainee.unit, self.today))
         self._drafted = (drafted, onlooker)
         self._ahead_timer.start()
-
-    def _with_own_rule(self, onlooker: Onlooker, slot: Slot) -> Onlooker:
-        """The trainee as if their line moved by the rule of ``slot`` from today on."""
-        history, program = onlooker.history, self.program
-        assignment = onlooker.assignment_of(program) if program is not None else None
-        if history is None or assignment is None:
-            return onlooker
-        line = with_own_rule(history, slot, assignment, slot.rule, self.today)
-        lines = tuple(each for each in history.lines if each.id != line.id)
-        return replace(onlooker, history=replace(history, lines=(*lines, line)))
 
     def _show_ahead(self, _place: SlotPlace) -> None:
         self._drafted = None

@@ -8,7 +8,7 @@ from PySide6.QtGui import QKeySequence
 from views.program_head import REPLACE_KEY, SHELF_KEY, TEST_KEY
 from views.program_page import DAY_KEY
 from views.program_shelf import DRAFT_KEY, NEW_KEY
-from views.weeks_page import WEEKS_KEY
+from views.weeks_page import PRINT_KEY, WEEKS_KEY
 
 translate = QCoreApplication.translate
 
@@ -28,6 +28,12 @@ def program_keys() -> tuple[tuple[str, str], ...]:
         (translate("ProgramKeys", "Earlier or later"), "Alt+Up"),
         (translate("ProgramKeys", "Duplicate"), "Ctrl+D"),
         (translate("ProgramKeys", "Remove"), "Delete"),
+        (translate("ProgramKeys", "Mark a slot, or all of a day"), "Space"),
+        (translate("ProgramKeys", "Mark this and the next"), "Shift+Down"),
+        (translate("ProgramKeys", "Mark everything"), "Ctrl+A"),
+        (translate("ProgramKeys", "Copy what is marked, a slot, a day or a phase"), "Ctrl+C"),
+        (translate("ProgramKeys", "Paste, also into another program"), "Ctrl+V"),
+        (translate("ProgramKeys", "Print or save as PDF"), PRINT_KEY),
     )
     native = QKeySequence.SequenceFormat.NativeText
     return tuple((does, QKeySequence(key).toString(native)) for does, key in keys)

@@ -48,7 +48,7 @@ def write_pdf(plan: DayPlan, path: Path, paper: Paper | None = None) -> int:
     What stood at ``path`` stays whole until the new file is complete. Raises SheetError where
     nothing is asked on the day or the file cannot be written.
     """
-    with _application():
+    with drawing_application():
         sheet = make_sheet(plan, paper)
         write_sheet(sheet, path)
         return len(sheet.pages)
@@ -65,7 +65,7 @@ def write_group_pdf(
     plans: Sequence[DayPlan], day: date, path: Path, paper: Paper | None = None
 ) -> int:
     """Write the sheet of a group as a PDF, as `write_pdf` does; how many pages it has."""
-    with _application():
+    with drawing_application():
         sheet = make_group_sheet(plans, day, paper)
         write_sheet(sheet, path)
         return len(sheet.pages)
@@ -136,7 +136,7 @@ def _not_written(path: Path, why: str) -> SheetError:
 
 
 @contextmanager
-def _application() -> Iterator[None]:
+def drawing_application() -> Iterator[None]:
     """The running application, or one without a screen for as long as it is needed."""
     if QCoreApplication.instance() is not None:
         yield

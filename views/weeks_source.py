@@ -25,7 +25,7 @@ class WeeksSource(QObject):
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._memory = LineMemory()
+        self.memory = LineMemory()
         self._steps: Iterator[ProgramWeeks | None] | None = None
         self._timer = QTimer(self)
         self._timer.setInterval(0)
@@ -38,7 +38,7 @@ class WeeksSource(QObject):
 
     def want(self, program: Program, onlooker: Onlooker) -> None:
         """Compute; what was asked for before is given up."""
-        self._steps = weeks_in_steps(program, onlooker, self._memory)
+        self._steps = weeks_in_steps(program, onlooker, self.memory)
         self._work(_AT_ONCE_MS)
         if self._steps is not None:
             self._timer.start()

@@ -8,6 +8,7 @@ from enum import StrEnum
 
 from desktop.planning.history import History
 from desktop.planning.lines import PROGRAM_START
+from desktop.planning.outlook import Onlooker
 from desktop.planning.standing import line_for, standing_on
 from desktop.training.position import Position, ProgressionRule
 from desktop.training.program import (
@@ -15,6 +16,7 @@ from desktop.training.program import (
     Line,
     LineStart,
     Override,
+    Program,
     RuleRevision,
     Slot,
 )
@@ -102,3 +104,18 @@ def with_own_rule(
     line = line_for(history, slot, assignment.start)
     kept = tuple(one for one in line.revisions if one.day != day)
     return replace(line, revisions=(*kept, RuleRevision(day, rule)))
+
+
+def onlooker_with_own_rule(onlooker: Onlooker, program: Program, slot: Slot) -> Onlooker:
+    """The trainee as if their line moved by the rule of ``slot`` from today on; nothing is saved.
+
+    Unchanged where the program does not run for them.
+    """
+    history, assignment = onlooker.history, onlooker.assignment_of(program)
+    if history is None or assignment is None:
+        return onlooker
+    line = with_own_rule(history, slot, assignment, slot.rule, onlooker.today)
+    others = tuple(
+        each for each in history.lines if (each.exercise, each.name) != (line.exercise, line.name)
+    )
+    return replace(onlooker, history=replace(history, lines=(*others, line)))

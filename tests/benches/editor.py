@@ -103,9 +103,9 @@ def _edits(
     yield Line(f"{name}: an edit repaints its row", shown, goal=FRAME_MS)
     yield Line(f"{name}: an edit is saved and all of the page is new", whole, goal=WEEKS_MS)
     editor.show_weeks()
-    while editor.weeks_working:
+    while editor.weeks.working:
         application.processEvents()
-    weeks = editor.weeks
+    weeks = editor.weeks.page
     assert weeks is not None
     yield Line(f"{name}: weeks ahead after an edit", _weeks(editor, weeks), goal=WEEKS_MS)
     editor.close()
@@ -165,7 +165,7 @@ def _weeks(editor: ProgramEditor, page: WeeksPage) -> float:
         slot = slot_at(editor.program, place)
         start = replace(slot.start, load_g=next(loads))
         editor.record.save("start", with_slot(editor.program, place, replace(slot, start=start)))
-        while editor.weeks_working:
+        while editor.weeks.working:
             QApplication.processEvents()
         QApplication.sendPostedEvents()
         QApplication.processEvents()
