@@ -1,7 +1,10 @@
-"""python -m desktop [--database FILE] opens the window; with a verb it works without one."""
+"""python -m desktop [--database FILE] [FILE] opens the window, a file that comes in with it; with a
+verb it works without one.
+"""
 
 from __future__ import annotations
 
+import gc
 import os
 import sys
 from collections.abc import Sequence
@@ -23,25 +26,33 @@ def main(arguments: Sequence[str] | None = None) -> int:
     """Open the window, or hand over to the command line; the exit code."""
     given = list(sys.argv[1:] if arguments is None else arguments)
     refuse_crashing_pair()
-    wanted, database = _window_wanted(given)
+    wanted, database, arriving = _window_wanted(given)
     if not wanted:
         return _command_line(given)
     refuse_without_display()
+    # What is imported now stays: to look for garbage meanwhile takes time and finds none. The
+    # window has it looked for again once it is painted.
+    gc.disable()
     from desktop.application import run
 
-    return run(database)
+    return run(database, arriving)
 
 
-def _window_wanted(given: Sequence[str]) -> tuple[bool, Path | None]:
-    """Whether nothing but a data file is named, and which."""
+def _window_wanted(given: Sequence[str]) -> tuple[bool, Path | None, Path | None]:
+    """Whether nothing but files are named, and which: the data file, and one to bring in, as a
+    double click names it. Verbs have no suffix.
+    """
     match list(given):
         case []:
-            return True, None
-        case [option, path] if option == _DATABASE:
-            return True, Path(path)
-        case [option] if option.startswith(f"{_DATABASE}="):
-            return True, Path(option.partition("=")[2])
-    return False, None
+            return True, None, None
+        case [option, path, *rest] if option == _DATABASE:
+            wanted, _, arriving = _window_wanted(rest)
+            return wanted, Path(path), arriving
+        case [option, *rest] if option.startswith(f"{_DATABASE}="):
+            return _window_wanted([_DATABASE, option.partition("=")[2], *rest])
+        case [path] if not path.startswith("-") and Path(path).suffix:
+            return (True, Path(path), None) if path.endswith(".db") else (True, None, Path(path))
+    return False, None, None
 
 
 def _command_line(given: Sequence[str]) -> int:
