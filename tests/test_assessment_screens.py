@@ -22,6 +22,7 @@ from desktop.training.equipment import Bar, Discs, Equipment, Place
 from desktop.training.position import Position, ProgressionRule, Variable, VariableRange
 from desktop.training.program import Line, Phase, PhasePurpose, Program, Slot, TrainingDay
 from desktop.training.trainee import EquipmentFrom, Trainee
+from views.past_desk import PastDesk
 from views.program_editor import ProgramEditor
 from views.record import Record
 from views.session_form import SessionForm
@@ -289,3 +290,23 @@ def test_the_sheet_of_a_test_day_asks_for_clean_work_and_says_where_to_stop(
     assert hold.sets == ("10 s+",)
     assert hold.boxes[0] == ("seconds", "clean")
     assert not squat.why
+
+
+def test_a_test_moved_to_another_day_takes_its_start_along(
+    form: SessionForm, tested: Record
+) -> None:
+    type_tests(form)
+    save(form)
+    bow = tested.repository.trainees()[0]
+    session = tested.repository.sessions(bow.id or 0)[0]
+    acts = tested.undo_stack.count()
+    desk = PastDesk(tested, TODAY)
+    tuesday = MONDAY + timedelta(days=1)
+    assert desk.move(session, tuesday).do()
+    assert [one.day for one in lines(tested)["back-squat"].starts] == [tuesday]
+    assert desk.remove(tested.repository.session(session.id or 0)).do()
+    assert lines(tested)["back-squat"].starts == ()
+    assert tested.undo_stack.count() == acts + 2
+    tested.undo_stack.undo()
+    tested.undo_stack.undo()
+    assert [one.day for one in lines(tested)["back-squat"].starts] == [MONDAY]

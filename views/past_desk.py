@@ -5,12 +5,13 @@ It holds no widget. Each act is one step for undo.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 
 from PySide6.QtCore import QCoreApplication
 
+from desktop.planning.assessment_starts import lines_to_save
 from desktop.planning.past import NoRepair, Repair, joined, moved, near, repaired, why_not
 from desktop.planning.past_effects import PastEffect, past_effect
 from desktop.training.exercises import Exercise
@@ -56,7 +57,7 @@ class PastDesk:
         title = said.format(day=self._day(session.day), other=self._day(day))
         effect = past_effect(self._record.repository, [session], [after], self._today)
         word = translate("Past", "Move it")
-        return Act(title, word, effect, lambda: self._record.save(title, after) is not None)
+        return Act(title, word, effect, lambda: self._save(title, [session], [after]))
 
     def join(self, kept: Session, gone: Session) -> Act:
         """Two sessions as one, on the day of ``kept``."""
@@ -68,7 +69,7 @@ class PastDesk:
             title,
             translate("Past", "Join them"),
             effect,
-            lambda: self._record.replace(title, [gone], [after]) is not None,
+            lambda: self._join(title, kept, gone, after),
             translate("Past", "Every set of both is kept."),
         )
 
@@ -77,7 +78,7 @@ class PastDesk:
         title = translate("Past", "Remove the session of {day}").format(day=self._day(session.day))
         effect = past_effect(self._record.repository, [session], [], self._today)
         word = translate("Past", "Remove it")
-        return Act(title, word, effect, lambda: self._record.remove(title, session))
+        return Act(title, word, effect, lambda: self._remove(title, session))
 
     def repair(self, source: Line, exercise: Exercise, name: str) -> tuple[Act | None, NoRepair]:
         """All sessions of a line as those of another exercise and line name; None and why where
@@ -115,19 +116,30 @@ class PastDesk:
     def _carry_out(
         self, title: str, repair: Repair, target: Line, exercise: Exercise, source: Line
     ) -> bool:
+        before = [self._record.repository.session(each.id or 0) for each in repair.sessions]
         if target.id is not None:
-            return self._record.save(title, *repair.sessions) is not None
+            return self._save(title, before, repair.sessions)
         with self._record.together(title):
             made = self._record.save(translate("Past", "Add an exercise"), target)
             if made is None:
                 return False
-            again = repaired(
-                [self._record.repository.session(each.id or 0) for each in repair.sessions],
-                source,
-                made[0],
-                exercise,
-            )
-            return self._record.save(title, *again.sessions) is not None
+            again = repaired(before, source, made[0], exercise)
+            return self._save(title, before, again.sessions)
+
+    def _save(self, title: str, before: Sequence[Session], after: Sequence[Session]) -> bool:
+        """Sessions in place of ``before``, with the starts that their tests give."""
+        lines = lines_to_save(self._record.repository, before, after)
+        return self._record.save(title, *after, *lines) is not None
+
+    def _join(self, title: str, kept: Session, gone: Session, after: Session) -> bool:
+        lines = lines_to_save(self._record.repository, [kept, gone], [after])
+        return self._record.replace(title, [gone], [after, *lines]) is not None
+
+    def _remove(self, title: str, session: Session) -> bool:
+        lines = lines_to_save(self._record.repository, [session], [])
+        if not lines:
+            return self._record.remove(title, session)
+        return self._record.replace(title, [session], lines) is not None
 
     def _day(self, day: date) -> str:
         return words.short_day(day, self._today)

@@ -192,9 +192,7 @@ class SessionDesk:
         lines = lines_to_save(self._record.repository, (opened.stored,), ())
         if not lines:
             return self._record.remove(text, opened.stored)
-        with self._record.together(text):
-            removed = self._record.remove(text, opened.stored)
-            return removed and self._record.save(text, *lines) is not None
+        return self._record.replace(text, [opened.stored], lines) is not None
 
     def reopened(self, opened: Opened, stored: Session) -> Opened:
         """The session just saved, over the record as it is now; the plan of its day stands."""
