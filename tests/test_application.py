@@ -15,9 +15,13 @@ from desktop.__main__ import _window_wanted
 from desktop.application import Desk
 from desktop.log import QuietFormatter, start_log
 from desktop.settings import Settings
+from desktop.training.quantities import Unit
 from desktop.training.trainee import Trainee
+from views.desk_overview import DeskOverview
+from views.import_area import ImportArea
 from views.notice import Notice
 from views.theme import Theme
+from views.trainee_form import TraineeForm
 
 
 @pytest.fixture
@@ -36,10 +40,37 @@ def desk(qtbot: QtBot, home: Path) -> Iterator[Desk]:
         (["roster"], False),
         (["--help"], False),
         (["--database", "club.db", "roster"], False),
+        (["winter.rungwise.json"], True),
+        (["--database", "club.db", "winter.json"], True),
+        (["-winter.json"], False),
     ],
 )
 def test_a_window_opens_where_no_verb_is_given(given: list[str], window: bool) -> None:
     assert _window_wanted(given)[0] is window
+
+
+def test_a_file_named_at_the_start_is_the_data_file_or_one_to_bring_in() -> None:
+    assert _window_wanted(["club.db"]) == (True, Path("club.db"), None)
+    both = _window_wanted(["--database", "club.db", "winter.json"])
+    assert both == (True, Path("club.db"), Path("winter.json"))
+
+
+@pytest.mark.parametrize("first_sight", [False, True])
+def test_a_program_file_opens_where_files_are_brought_in(
+    desk: Desk, qtbot: QtBot, first_sight: bool
+) -> None:
+    path = paths.default_data_file()
+    if first_sight:
+        desk.open(path)
+        desk.close()
+    assert desk.start(path)
+    desk.bring_in(Path("resources/programs/two-days-dumbbells.json").absolute())
+    assert desk.window is not None
+    window = desk.window
+    qtbot.waitUntil(lambda: window.areas.key == "import")
+    area = window.areas.area
+    assert isinstance(area, ImportArea)
+    qtbot.waitUntil(lambda: area.parcel is not None)
 
 
 def test_a_new_file_opens_with_the_catalogue_and_is_backed_up_on_closing(desk: Desk) -> None:
@@ -122,4 +153,49 @@ def test_what_another_process_writes_appears_in_the_window(desk: Desk) -> None:
     other.close()
     desk.look_elsewhere()
     assert desk.window is not None
-    assert [entry.trainee.name for entry in desk.window.roster.model.shown] == ["Sculler"]
+    assert [line.name for line in desk.window.roster.model.shown] == ["Sculler"]
+
+
+def test_the_next_start_stands_where_the_last_one_ended(desk: Desk, qtbot: QtBot) -> None:
+    path = paths.default_data_file()
+    assert desk.open(path)
+    assert desk.window is not None
+    assert desk.record is not None
+    desk.record.save("two people", Trainee("Bow"), Trainee("Stroke"))
+    stroke = desk.record.repository.trainees()[-1].id
+    desk.window.resize(790, 703)
+    desk.window.roster.choose(stroke)
+    desk.window.show_area("past")
+    desk.close()
+
+    again = Desk(Settings(paths.config_folder() / "settings.ini"), Theme(calm=True))
+    try:
+        assert again.start(path)
+        assert again.window is not None
+        assert (again.window.width(), again.window.height()) == (790, 703)
+        assert again.window.roster.trainee_id == stroke
+        assert again.window.areas.key == "past"
+        again.window.show_area("desk")
+        again.close()
+        assert again.start(path)
+        assert again.window.areas.key == "desk"
+        qtbot.waitUntil(lambda: again.record is not None and again.record.attached)
+        assert again.window.roster.trainee_id == stroke
+    finally:
+        again.close()
+
+
+def test_the_first_start_offers_the_unit_and_somebody_new_has_it(desk: Desk) -> None:
+    assert desk.open(paths.default_data_file())
+    assert desk.window is not None
+    assert desk.record is not None
+    area = desk.window.areas.area
+    assert isinstance(area, DeskOverview)
+    assert area.first_steps.unit.code == "kg"
+    area.first_steps.unit.chosen.emit("lb")
+    assert desk.record.repository.coach_settings().unit is Unit.LB
+    assert area.first_steps.unit.code == "lb"
+    desk.window.add_trainee()
+    form = desk.window.areas.area
+    assert isinstance(form, TraineeForm)
+    assert form.person.unit.currentData() == "lb"

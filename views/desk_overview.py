@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 from datetime import date
 from functools import cached_property
 
@@ -11,6 +12,7 @@ from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QSizePolicy, QVBoxLayout, QWidget
 
 from db.changes import Changes
+from desktop.training.quantities import Unit
 from views import calendar_words
 from views.blocks import Block, Heading, Label, MainButton, WordButton
 from views.choice_row import Choice, ChoiceRow
@@ -51,7 +53,7 @@ class DeskOverview(WorkArea):
     @cached_property
     def first_steps(self) -> _FirstSteps:
         """What to do while there is nobody."""
-        made = _FirstSteps(self.theme, self.area_wanted.emit)
+        made = _FirstSteps(self.theme, self.record, self.area_wanted.emit)
         self._column.insertWidget(1, made)
         return made
 
@@ -75,6 +77,8 @@ class DeskOverview(WorkArea):
         self.table.rows.set_rows(rows, cells_of)
         if not rows or "first_steps" in self.__dict__:
             self.first_steps.setVisible(not rows)
+            if not rows and self.record.attached:
+                self.first_steps.show_unit()
         self.board.setVisible(bool(rows))
         if rows:
             self.heading.say(calendar_words.long_day(self.today), self._counted())
@@ -208,8 +212,9 @@ class DeskOverview(WorkArea):
 class _FirstSteps(Block):
     """What to do while there is nobody."""
 
-    def __init__(self, theme: Theme, wanted: Callable[[str], None]) -> None:
+    def __init__(self, theme: Theme, record: Record, wanted: Callable[[str], None]) -> None:
         super().__init__(theme)
+        self._record = record
         self.body.addWidget(
             Label(
                 self.tr(
@@ -229,6 +234,15 @@ class _FirstSteps(Block):
         row.addWidget(demo)
         row.addStretch(1)
         self.body.addLayout(row)
+        units = QHBoxLayout()
+        units.setSpacing(theme.grid())
+        self.unit = ChoiceRow(theme, self.tr("Unit of loads"), self)
+        units.addWidget(Label(self.tr("Loads in"), tone="muted"))
+        units.addWidget(self.unit)
+        units.addWidget(Label(self.tr("each trainee can have their own"), tone="muted"))
+        units.addStretch(1)
+        self.body.addLayout(units)
+        self.unit.chosen.connect(self._use_unit)
         self.body.addWidget(
             Label(
                 self.tr("The demo is an invented rowing club in a data file of its own."),
@@ -237,6 +251,15 @@ class _FirstSteps(Block):
                 wrap=True,
             )
         )
+
+    def show_unit(self) -> None:
+        """Show the unit that holds for trainees who come."""
+        choices = [Choice(unit.value, unit.value) for unit in Unit]
+        self.unit.offer(choices, self._record.repository.coach_settings().unit.value)
+
+    def _use_unit(self, code: str) -> None:
+        settings = self._record.repository.coach_settings()
+        self._record.save(self.tr("Unit of loads"), replace(settings, unit=Unit(code)))
 
 
 def _native(key: str) -> str:

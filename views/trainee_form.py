@@ -58,7 +58,7 @@ class TraineeForm(WorkArea):
         store = self.record.repository
         before = self._trainee
         self._trainee = store.trainee(self.trainee_id) if self.trainee_id is not None else None
-        shown = self._trainee or Trainee("")
+        shown = self._trainee or Trainee("", unit=store.coach_settings().unit)
         if before is None or before.unit is not shown.unit:
             self.equipment = self._new_equipment_editor()
             self.mass.set_unit(shown.unit)

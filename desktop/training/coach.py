@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from desktop.training.position import ProgressionSettings
+from desktop.training.quantities import Unit
 from desktop.training.table_mapping import TableMapping
 
 
@@ -17,7 +18,7 @@ class CoachSettings:
     ``deload_every_weeks``; their sets are multiplied by ``deload_sets_factor`` and loads lowered
     by ``deload_load_percent``. ``trend_half_life_weeks`` damps a forecast's slope;
     ``plateau_slope_percent`` a week is what counts as still rising. ``tables``: how tables of
-    others are read, the newest last.
+    others are read, the newest last. ``unit``: of loads, for trainees who come.
     """
 
     progression: ProgressionSettings = field(default_factory=ProgressionSettings)
@@ -29,4 +30,5 @@ class CoachSettings:
     trend_half_life_weeks: float = 12.0
     plateau_slope_percent: float = 0.1
     tables: tuple[TableMapping, ...] = ()
+    unit: Unit = Unit.KG
     revision: int = 0
