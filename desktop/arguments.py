@@ -65,6 +65,11 @@ def _import_arguments(verb: AddVerb) -> None:
     export.add_argument(
         "--decimal-comma", action="store_true", help="semicolons and decimal commas"
     )
+    printed = verb("print-program", "print a whole program: phases, days, what each week asks")
+    printed.add_argument("--program", required=True, metavar="NAME")
+    printed.add_argument("--pdf", required=True, type=Path, metavar="FILE")
+    printed.add_argument("--trainee", metavar="NAME", help="from where they stand, with their days")
+    printed.add_argument("--date", type=_day, metavar="DAY", help="today, where none is given")
     program = verb("export-program", "write a program as a file (JSON)")
     program.add_argument("file", type=Path)
     program.add_argument("--program", required=True, metavar="NAME")

@@ -50,9 +50,13 @@ from desktop.planning.drafts import (
     wishes_for_class,
 )
 from desktop.planning.groups import group_plans
+from desktop.planning.history import read_history, read_library
 from desktop.planning.noted import read_noted
+from desktop.planning.outlook import Onlooker
+from desktop.planning.program_weeks import ProgramWeeks
 from desktop.planning.roster import roster
 from desktop.planning.safe_keeping import SafeKeeping
+from desktop.planning.weeks_table import program_weeks
 from desktop.training.asking import starting_state, target_on
 from desktop.training.quantities import Unit
 from desktop.training.reasons import Reason
@@ -79,6 +83,10 @@ class Sheets(Protocol):
 
     def write_pdf(self, plan: DayPlan, path: Path) -> None:
         """Write the sheet as PDF."""
+        ...
+
+    def write_program_pdf(self, weeks: ProgramWeeks, path: Path) -> int:
+        """Write a whole program as PDF; how many pages it has."""
         ...
 
     def write_group_pdf(self, plans: Sequence[DayPlan], day: date, path: Path) -> int:
@@ -230,6 +238,24 @@ class Verbs:
             write_file(content, options.out / "everything.json")
             write_log(repository, options.out / "training-log.csv", [trainee])
         print(f"{_counted(content)} written to {options.out}")
+
+    def print_program(self, options: Options) -> None:
+        """A whole program as PDF: for a trainee from where they stand, else from its starts."""
+        with self._data(options) as repository:
+            library = read_library(repository)
+            program = library.programs[_program_id(repository, options.program)]
+            history = None
+            if options.trainee:
+                trainee = _trainee(repository, options.trainee)
+                history = read_history(repository, _id(trainee), library)
+            today = options.date or date.today()
+            weeks = program_weeks(program, Onlooker(library, today, history))
+        sheets = self._sheets()
+        try:
+            pages = sheets.write_program_pdf(weeks, options.pdf)
+        except sheets.SheetError as error:
+            raise Wrong(str(error)) from error
+        print(f"{program.name}, {pages} pages, written to {options.pdf}")
 
     # --- the coach's work -------------------------------------------------------------------
 

@@ -2,8 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from typing import Final
+
+from desktop.training.exercises import Exercise, Pattern
 from desktop.training.program import TrainingDay
 from views import words
+from views.exercise_words import pattern_word
+
+_MOST_HELD: Final = 3
 
 
 def day_name(day: TrainingDay, held: str = "") -> str:
@@ -20,3 +27,12 @@ def day_name(day: TrainingDay, held: str = "") -> str:
     if not name or name.casefold() == weekday.casefold():
         return weekday
     return f"{weekday}{words.DOT}{name[:1].lower()}{name[1:]}"
+
+
+def held_words(day: TrainingDay, exercises: Mapping[str, Exercise]) -> str:
+    """What a day holds, by its patterns: "squat, horizontal push, horizontal pull"."""
+    patterns = dict.fromkeys(
+        exercises[slot.exercise].pattern for slot in day.slots if slot.exercise in exercises
+    )
+    held = [pattern_word(each) for each in patterns if each is not Pattern.SINGLE_JOINT]
+    return ", ".join(held[:_MOST_HELD])

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from pathlib import Path
 from typing import Final
 
 from PySide6.QtCore import QPointF, QRectF
@@ -14,7 +13,6 @@ from views.program_text import PrintedDay, PrintedPhase, ProgramText, program_te
 from views.sheet_layout import EDGE, SIDE, flow, foot, page_size, stacked
 from views.sheet_parts import Block, Line, Page, Part, PlacedBlock, Sheet, Text
 from views.sheet_type import Density, Role, SheetType, mm
-from views.sheets import drawing_application, write_sheet
 
 _NAME: Final = mm(54)
 _COLUMN_GAP: Final = mm(1)
@@ -27,17 +25,6 @@ def make_program_sheet(weeks: ProgramWeeks, paper: Paper | None = None) -> Sheet
     Needs a QGuiApplication.
     """
     return lay_out_program(program_text(weeks, _MOST), paper or usual_paper())
-
-
-def write_program_pdf(weeks: ProgramWeeks, path: Path, paper: Paper | None = None) -> int:
-    """Write a program as a PDF with its fonts inside; how many pages it has.
-
-    Raises SheetError where the file cannot be written.
-    """
-    with drawing_application():
-        sheet = make_program_sheet(weeks, paper)
-        write_sheet(sheet, path)
-        return len(sheet.pages)
 
 
 def lay_out_program(text: ProgramText, paper: Paper) -> Sheet:

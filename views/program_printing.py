@@ -53,8 +53,7 @@ class ProgramPrinting(QObject):
 
     def save(self, path: Path) -> None:
         """Save a PDF and say so, or say why not."""
-        from views.program_print import write_program_pdf
-        from views.sheets import SheetError
+        from views.sheets import SheetError, write_program_pdf
 
         try:
             write_program_pdf(self._now(), path, self._theme.paper)

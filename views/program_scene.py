@@ -14,7 +14,7 @@ from desktop.planning.percent_starts import percent_start
 from desktop.planning.wishes import likely_first, wishes_of
 from desktop.training.balance import Finding, findings
 from desktop.training.equipment import Equipment
-from desktop.training.exercises import Exercise, Pattern
+from desktop.training.exercises import Exercise
 from desktop.training.position import Position, ProgressionRule, SchemeKind
 from desktop.training.program import Assignment, Phase, PhasePurpose, Program, Slot, TrainingDay
 from desktop.training.program_edits import SlotPlace, slot_at
@@ -25,12 +25,10 @@ from desktop.training.volume import Volume
 from views.assessment_words import tested_row_text
 from views.changes_list import ChangesScene, start_text
 from views.day_block import DayFace
-from views.exercise_words import pattern_word
+from views.day_words import held_words
 from views.range_row import RuleScene
 from views.slot_face import slot_face
 from views.slot_panel import PanelScene
-
-_MOST_HELD = 3
 
 
 @dataclass(frozen=True, slots=True)
@@ -188,15 +186,6 @@ def _of_tests(face: DayFace, phase: Phase, exercises: Mapping[str, Exercise]) ->
             for slot, each in slots
         ),
     )
-
-
-def held_words(day: TrainingDay, exercises: Mapping[str, Exercise]) -> str:
-    """What a day holds, by its patterns: "squat, horizontal push, horizontal pull"."""
-    patterns = dict.fromkeys(
-        exercises[slot.exercise].pattern for slot in day.slots if slot.exercise in exercises
-    )
-    held = [pattern_word(each) for each in patterns if each is not Pattern.SINGLE_JOINT]
-    return ", ".join(held[:_MOST_HELD])
 
 
 def _positions(phase: Phase, outlooks: tuple[tuple[SlotOutlook, ...], ...]) -> dict[Slot, Position]:

@@ -20,11 +20,10 @@ from desktop.planning.program_weeks import (
 from desktop.training.program import Program, Slot
 from desktop.training.quantities import Unit
 from views import words
-from views.day_words import day_name
+from views.day_words import day_name, held_words
 from views.exercise_words import muscle_word
 from views.general_caution import general_caution, red_flags
 from views.phase_line import phase_name
-from views.program_scene import held_words
 from views.program_shelf import days_words
 from views.slot_face import asks_text, difficulty_text, work_text
 from views.slot_texts import plain

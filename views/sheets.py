@@ -22,6 +22,7 @@ from PySide6.QtGui import (
 )
 
 from desktop.planning.days import DayPlan
+from desktop.planning.program_weeks import ProgramWeeks
 from views.group_sheet import group_text, lay_out_group
 from views.paper import Paper, usual_paper
 from views.sheet_layout import lay_out_sheet
@@ -67,6 +68,19 @@ def write_group_pdf(
     """Write the sheet of a group as a PDF, as `write_pdf` does; how many pages it has."""
     with drawing_application():
         sheet = make_group_sheet(plans, day, paper)
+        write_sheet(sheet, path)
+        return len(sheet.pages)
+
+
+def write_program_pdf(weeks: ProgramWeeks, path: Path, paper: Paper | None = None) -> int:
+    """Write a whole program as a PDF with its fonts inside; how many pages it has.
+
+    Raises SheetError where the file cannot be written.
+    """
+    from views.program_print import make_program_sheet  # the words of the editor, fetched late
+
+    with drawing_application():
+        sheet = make_program_sheet(weeks, paper)
         write_sheet(sheet, path)
         return len(sheet.pages)
 

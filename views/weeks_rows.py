@@ -11,9 +11,8 @@ from desktop.planning.program_weeks import DayWeeks, ProgramWeeks, SlotWeeks, We
 from desktop.training.exercises import Muscle, Pattern
 from desktop.training.volume import MARKS, Volume
 from views import words
-from views.day_words import day_name
+from views.day_words import day_name, held_words
 from views.exercise_words import muscle_word, pattern_word
-from views.program_scene import held_words
 
 translate = QCoreApplication.translate
 
