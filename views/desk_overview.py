@@ -12,7 +12,6 @@ from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QSizePolicy, QVBoxLayout, QWidget
 
 from db.changes import Changes
-from desktop.training.quantities import Unit
 from views import calendar_words
 from views.blocks import Block, Heading, Label, MainButton, WordButton
 from views.choice_row import Choice, ChoiceRow
@@ -254,10 +253,14 @@ class _FirstSteps(Block):
 
     def show_unit(self) -> None:
         """Show the unit that holds for trainees who come."""
+        from desktop.training.quantities import Unit
+
         choices = [Choice(unit.value, unit.value) for unit in Unit]
         self.unit.offer(choices, self._record.repository.coach_settings().unit.value)
 
     def _use_unit(self, code: str) -> None:
+        from desktop.training.quantities import Unit
+
         settings = self._record.repository.coach_settings()
         self._record.save(self.tr("Unit of loads"), replace(settings, unit=Unit(code)))
 
