@@ -23,9 +23,10 @@ from PySide6.QtCore import (
 from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
-from db.errors import DamagedFile, StoreError
+from db.errors import DamagedFile, PassphraseNeeded, StoreError, WrongPassphrase
 from db.first_look import first_look
 from desktop import paths
+from desktop.keeper import Keeper
 from desktop.settings import Paper as PaperSetting
 from desktop.settings import Settings
 from desktop.settings import Theme as SchemeSetting
@@ -39,9 +40,7 @@ if TYPE_CHECKING:
 
     from db.database import Database
     from db.repository import Repository
-    from desktop.planning.safe_keeping import Backup, SafeKeeping
     from views.notice import Notice
-    from views.safe_keeping import SafeKeepingPanel
 
 _LOOK_ELSEWHERE_MS: Final = 3000
 ICON: Final = Path(__file__).parent.parent / "resources" / "desktop" / "rungwise.svg"
@@ -65,9 +64,7 @@ def run(database: Path | None = None, arriving: Path | None = None) -> int:
     desk = Desk(settings, theme)
     sys.excepthook = desk.unexpected
     opened = desk.start(database or settings.last_file or paths.default_data_file())
-    if not opened:
-        return application.exec() and 1
-    if arriving is not None:
+    if opened and arriving is not None:
         desk.bring_in(arriving.absolute())
     code = application.exec()
     desk.close()
@@ -87,7 +84,7 @@ class Desk(QObject):
         self._path = paths.default_data_file()
         self.record: Record | None = None
         self.notice: Notice | None = None
-        self.keeping: SafeKeepingPanel | None = None
+        self.keeper = Keeper(self, theme, settings, self)
         self.window: MainWindow | None = None
         self._look = QTimer(self)
         self._look.setInterval(_LOOK_ELSEWHERE_MS)
@@ -107,9 +104,11 @@ class Desk(QObject):
         self._show(path, Record(glimpses=glimpses))
         return True
 
-    def open(self, path: Path, *, create: bool = True) -> bool:
-        """Open a data file and show its window; False, with a notice, where it cannot be."""
-        repository = self._opened(path, create)
+    def open(self, path: Path, *, create: bool = True, passphrase: str = "") -> bool:
+        """Open a data file and show its window; False, with a notice or a question, where it
+        cannot be.
+        """
+        repository = self._opened(path, create, passphrase)
         if repository is None:
             return False
         self.close()
@@ -125,15 +124,18 @@ class Desk(QObject):
         else:
             self.record.opened.connect(partial(self.window.bring_in, path))
 
-    def _opened(self, path: Path, create: bool) -> Repository | None:
+    def _opened(self, path: Path, create: bool, passphrase: str = "") -> Repository | None:
         from desktop.data_file import open_data_file
 
         try:
-            return open_data_file(path, create)
+            return open_data_file(path, create, passphrase)
+        except (PassphraseNeeded, WrongPassphrase) as error:
+            self.keeper.ask_passphrase(path, error)
+            return None
         except StoreError as error:
             damaged = isinstance(error, DamagedFile)
-            if not (damaged and self._offer_backup(path, str(error))):
-                self._tell(str(error), error.remedy)
+            if not (damaged and self.keeper.offer_backup(path, str(error))):
+                self.tell(str(error), error.remedy)
             return None
 
     def _show(self, path: Path, record: Record) -> None:
@@ -143,7 +145,7 @@ class Desk(QObject):
         self.window.open_wanted.connect(self._choose_file)
         self.window.demo_wanted.connect(self._open_demo)
         self.window.backup_wanted.connect(self._back_up)
-        self.window.backups_wanted.connect(self._show_backups)
+        self.keeper.attend(path, self.window)
         self.window.painted.connect(self._go_on)
         self.window.show()
         self._settings.last_file = None if path == paths.default_data_file() else path
@@ -170,6 +172,7 @@ class Desk(QObject):
     def close(self) -> None:
         """Close the window and the file, with a backup."""
         self._look.stop()
+        self.keeper.close()
         if self.window is not None:
             self.window.close()
             self.window.deleteLater()
@@ -203,7 +206,7 @@ class Desk(QObject):
         if isinstance(error, StoreError) and self.record is not None:
             self.record.reported(error)
             return
-        self._tell(
+        self.tell(
             translate("Application", "Something went wrong that should not have."),
             translate(
                 "Application",
@@ -213,7 +216,7 @@ class Desk(QObject):
             described(kind, trace),
         )
 
-    def _tell(self, sentence: str, remedy: str, details: str = "") -> None:
+    def tell(self, sentence: str, remedy: str, details: str = "") -> None:
         """One notice at a time, never modal; later ones wait in the log."""
         if self.notice is not None and self.notice.isVisible():
             return
@@ -262,50 +265,11 @@ class Desk(QObject):
             )
             record.say(text.format(folder=self._backups()), MessageKind.ERROR)
             damaged = translate("Application", "The data file {name} is damaged.")
-            self._offer_backup(self._path, damaged.format(name=self._path.name))
+            self.keeper.offer_backup(self._path, damaged.format(name=self._path.name))
 
     def _backups(self) -> Path:
         """Where the backups of the open file go."""
         return paths.backups_of(self._path)
-
-    def _show_backups(self) -> None:
-        from desktop.planning.safe_keeping import SafeKeeping
-
-        self._show_keeping(SafeKeeping(self._path, self._backups()), "")
-
-    def _offer_backup(self, path: Path, trouble: str) -> bool:
-        """Offer the newest good backup of a damaged file; False where there is none."""
-        from desktop.planning.safe_keeping import SafeKeeping
-
-        keeping = SafeKeeping(path, paths.backups_of(path), damaged=True)
-        if keeping.newest_good() is None:
-            return False
-        _log().info("a backup is offered for a damaged file")
-        self._show_keeping(keeping, trouble)
-        return True
-
-    def _show_keeping(self, keeping: SafeKeeping, trouble: str) -> None:
-        from views.safe_keeping import SafeKeepingPanel
-
-        if self.keeping is not None:
-            self.keeping.close()
-            self.keeping.deleteLater()
-        self.keeping = SafeKeepingPanel(self._theme, keeping, date.today(), trouble)
-        self.keeping.restore_wanted.connect(lambda backup: self._go_back(keeping, backup))
-        self.keeping.show()
-
-    def _go_back(self, keeping: SafeKeeping, backup: Backup) -> None:
-        """Put a backup in place of the data file, and open it."""
-        if keeping.damaged:  # no window may hold on to it
-            self.close()
-        try:
-            kept = keeping.restore(backup, date.today())
-        except StoreError as error:
-            self._tell(str(error), error.remedy)
-            return
-        if self.open(keeping.path) and self.record is not None:
-            text = translate("Application", "Went back to the backup; what was there is in {name}")
-            self.record.say(text.format(name=kept.name))
 
     def _back_up(self) -> None:
         if self.record is None or not self.record.attached:
@@ -338,7 +302,7 @@ class Desk(QObject):
             try:
                 fill_demo(path, date.today())
             except StoreError as error:
-                self._tell(str(error), error.remedy)
+                self.tell(str(error), error.remedy)
                 return
         self.open(path)
 

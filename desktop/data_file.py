@@ -17,9 +17,9 @@ from desktop.catalogue import load_catalogue
 from desktop.planning.briefs import build_mark
 
 
-def open_data_file(path: Path, create: bool = True) -> Repository:
+def open_data_file(path: Path, create: bool = True, passphrase: str = "") -> Repository:
     """Open the file at ``path``; a new one gets the shipped exercises. Raises StoreError."""
-    repository = Repository(Database.open(path, create))
+    repository = Repository(Database.open(path, create, passphrase=passphrase))
     try:
         if repository.catalogue_source() is None:
             bring_catalogue(repository)

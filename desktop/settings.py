@@ -74,6 +74,16 @@ class Settings:
         self._store.setValue("print/paper", paper.value)
 
     @property
+    def lock_minutes(self) -> int:
+        """After how many idle minutes the window is locked; 0 for never."""
+        text = self._text("lock/minutes")
+        return int(text) if text.isascii() and text.isdigit() and len(text) < 5 else 0
+
+    @lock_minutes.setter
+    def lock_minutes(self, minutes: int) -> None:
+        self._store.setValue("lock/minutes", minutes)
+
+    @property
     def language(self) -> str:
         """Code of the language chosen, such as "de"; empty for the system's."""
         return self._text("look/language")

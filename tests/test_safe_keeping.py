@@ -119,8 +119,8 @@ def test_the_words_of_a_preview(english: None) -> None:
 def desk(qtbot: QtBot, home: Path) -> Iterator[Desk]:
     made = Desk(Settings(paths.config_folder() / "settings.ini"), Theme(calm=True))
     yield made
-    if made.keeping is not None:
-        made.keeping.close()
+    if made.keeper.panel is not None:
+        made.keeper.panel.close()
     made.close()
 
 
@@ -132,10 +132,10 @@ def test_going_back_keeps_what_was_there_and_shows_what_came_back(desk: Desk) ->
     desk.record.save("Add", Trainee("Zoë"))
     back_up_on_closing(desk.record.repository.database, paths.backups_of(path), TODAY)
     desk.record.save("Add", Trainee("Eve"))
-    desk.window.backups_wanted.emit()
-    assert desk.keeping is not None
-    assert desk.keeping.isVisible()
-    desk.keeping.go_back.click()
+    desk.window.keeping_wanted.emit("backups")
+    assert desk.keeper.panel is not None
+    assert desk.keeper.panel.isVisible()
+    desk.keeper.panel.go_back.click()
     assert [one.name for one in desk.record.repository.trainees()] == ["Zoë"]
     assert not desk.record.undo_stack.canUndo()
     assert len(list(path.parent.glob("*.before-restoring-*.db"))) == 1
@@ -150,8 +150,8 @@ def test_a_damaged_file_is_opened_with_the_offer_of_a_backup(desk: Desk) -> None
     os.truncate(path, 9_000)
     assert not desk.open(path)
     assert desk.notice is None
-    assert desk.keeping is not None
-    desk.keeping.go_back.click()
+    assert desk.keeper.panel is not None
+    desk.keeper.panel.go_back.click()
     assert desk.record is not None
     assert len(desk.record.repository.trainees()) == 40
     (kept,) = path.parent.glob("*.damaged-*.db")

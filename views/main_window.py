@@ -56,7 +56,7 @@ class MainWindow(QMainWindow):
     open_wanted = Signal()
     demo_wanted = Signal()
     backup_wanted = Signal()
-    backups_wanted = Signal()
+    keeping_wanted = Signal(str)
 
     def __init__(
         self,
@@ -145,7 +145,7 @@ class MainWindow(QMainWindow):
         self.menus.demo_wanted.connect(self.demo_wanted)
         self.menus.backup_wanted.connect(self.backup_wanted)
         self.drop.dropped.connect(self.bring_in)
-        self.menus.backups_wanted.connect(self.backups_wanted)
+        self.menus.keeping_wanted.connect(self.keeping_wanted)
 
     def show_area(self, key: str) -> None:
         """Show a work area."""

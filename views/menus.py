@@ -18,6 +18,8 @@ if TYPE_CHECKING:
     from views.guide import Guide
 
 _TEXT_STEP = 25
+LOCK_MINUTES = (0, 5, 15, 30)
+"""After how many idle minutes the window may be locked; 0 is never."""
 
 
 class Menus(QObject):
@@ -31,13 +33,14 @@ class Menus(QObject):
     open_wanted = Signal()
     demo_wanted = Signal()
     backup_wanted = Signal()
-    backups_wanted = Signal()
+    keeping_wanted = Signal(str)
 
     def __init__(self, window: QMainWindow, record: Record, theme: Theme) -> None:
         super().__init__(window)
         self._window, self._theme = window, theme
         self._menus: list[QMenu] = []
         self._areas: dict[str, QAction] = {}
+        self._locks: dict[int, QAction] = {}
         self._shown = ""
         self.guide: Guide | None = None
         self._file()
@@ -101,13 +104,36 @@ class Menus(QObject):
         menu = self._menu(self.tr("&File"))
         self._add(menu, self.tr("&Open data file…"), self.open_wanted.emit, "Ctrl+O")
         self._add(menu, self.tr("&Back up now"), self.backup_wanted.emit, "Ctrl+B")
-        self._add(menu, self.tr("Bac&kups…"), self.backups_wanted.emit)
+        self._keeping(menu)
         menu.addSeparator()
         self._add(menu, self.tr("&Import…"), lambda: self.area_chosen.emit(IMPORT), "Ctrl+I")
         self.below_import = menu.addSeparator()
         self._add(menu, self.tr("Open the &demo scenario"), self.demo_wanted.emit)
         menu.addSeparator()
         self._add(menu, self.tr("&Quit"), self._window.close, "Ctrl+Q")
+
+    def _keeping(self, menu: QMenu) -> None:
+        wish = self.keeping_wanted.emit
+        self._add(menu, self.tr("Bac&kups…"), lambda: wish("backups"))
+        self._add(menu, self.tr("&Passphrase…"), lambda: wish("passphrase"))
+        self._add(menu, self.tr("&Lock"), lambda: wish("lock"), "Ctrl+Shift+L")
+        below = menu.addMenu(self.tr("Lock when &idle"))
+        group = QActionGroup(self)
+        for minutes in LOCK_MINUTES:
+            text = self.tr("After {count} minutes") if minutes else self.tr("Never")
+            action = self._add(
+                below,
+                text.format(count=minutes),
+                lambda after=minutes: wish(f"lock after {after}"),  # type: ignore[misc]
+            )
+            action.setCheckable(True)
+            group.addAction(action)
+            self._locks[minutes] = action
+
+    def mark_lock(self, minutes: int) -> None:
+        """Tick after how many idle minutes the window is locked."""
+        for each, action in self._locks.items():
+            action.setChecked(each == minutes)
 
     def _edit(self) -> None:
         menu = self._menu(self.tr("&Edit"))
@@ -123,6 +149,8 @@ class Menus(QObject):
         menu.addSeparator()
         self._add(menu, self.tr("&Add…"), self.new_trainee.emit, "Ctrl+N")
         self._add(menu, self.tr("&Edit"), lambda: self.area_chosen.emit(TRAINEE), "Ctrl+E")
+        menu.addSeparator()
+        self._add(menu, self.tr("E&rase for good…"), lambda: self.keeping_wanted.emit("erase"))
 
     def _view(self) -> None:
         menu = self._menu(self.tr("&View"))
