@@ -20,6 +20,7 @@ from db.trainee_files import read_trainees, trainees_bytes, write_trainees
 from desktop.catalogue import load_catalogue
 from desktop.command_line import main
 from desktop.planning.days import DayPlan
+from desktop.planning.program_weeks import ProgramWeeks
 from desktop.training.session import Session
 from views import reason_texts
 
@@ -35,6 +36,10 @@ class PaperSheets:
 
     def write_pdf(self, plan: DayPlan, path: Path) -> None:
         path.write_text(f"{plan.trainee.name} {plan.day} {len(plan.slots)}", encoding="utf-8")
+
+    def write_program_pdf(self, weeks: ProgramWeeks, path: Path) -> int:
+        path.write_text(weeks.program.name, encoding="utf-8")
+        return 1
 
     def write_group_pdf(self, plans: Sequence[DayPlan], day: date, path: Path) -> int:
         path.write_text(f"{len(plans)} {day}", encoding="utf-8")

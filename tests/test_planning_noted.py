@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Sequence
+from datetime import date
 from pathlib import Path
 
 import pytest
@@ -20,6 +22,7 @@ from desktop.planning.noted import (
     read_noted,
     remembered,
 )
+from desktop.planning.program_weeks import ProgramWeeks
 from desktop.training.program import Line
 from desktop.training.session import Session, SetDone
 from desktop.training.trainee import Trainee
@@ -136,6 +139,12 @@ class NoSheets:
     SheetError: type[Exception] = RuntimeError
 
     def write_pdf(self, plan: DayPlan, path: Path) -> None:
+        raise AssertionError("reading notes prints no sheet")
+
+    def write_program_pdf(self, weeks: ProgramWeeks, path: Path) -> int:
+        raise AssertionError("reading notes prints no program")
+
+    def write_group_pdf(self, plans: Sequence[DayPlan], day: date, path: Path) -> int:
         raise AssertionError("reading notes prints no sheet")
 
 
