@@ -206,6 +206,7 @@ class StepStrip(QWidget):
     ) -> None:
         super().__init__(parent)
         self._theme = theme
+        self._fonts = strip_fonts(theme)  # fonts made anew are looked up anew: 1 ms each
         self._strip = strip
         self._unit = unit
         self._choosable = choosable
@@ -245,7 +246,7 @@ class StepStrip(QWidget):
         self.update()
 
     def _layout(self) -> StripLayout:
-        return fitted(self._strip, strip_fonts(self._theme), self._unit, self.width(), self)
+        return fitted(self._strip, self._fonts, self._unit, self.width(), self)
 
     def _speak(self) -> None:
         sentence = words.strip_sentence(self._strip, self._unit)
@@ -256,6 +257,7 @@ class StepStrip(QWidget):
         )
 
     def _redraw(self) -> None:
+        self._fonts = strip_fonts(self._theme)
         self.updateGeometry()
         self.update()
 
@@ -289,23 +291,22 @@ class StepStrip(QWidget):
     def sizeHint(self) -> QSize:
         """Room for the whole strip; a very long one asks for less, and uses more if it gets it."""
         wide = self._theme.px(_USUAL_WIDTH)
-        size = fitted(self._strip, strip_fonts(self._theme), self._unit, wide).size
+        size = fitted(self._strip, self._fonts, self._unit, wide).size
         return QSize(int(size.width()) + 1, int(size.height()) + 1)
 
     def minimumSizeHint(self) -> QSize:
         """Room for the place and its neighbours; the rest gives way to counts."""
         whole = self.sizeHint()
         least = lay_out(
-            tuple(_least(part) for part in self._strip), strip_fonts(self._theme), self._unit
+            tuple(_least(part) for part in self._strip), self._fonts, self._unit
         )
         return QSize(min(whole.width(), int(least.size.width()) + 1), whole.height())
 
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
         layout = self._layout()
-        fonts = strip_fonts(self._theme)
         colours = strip_colours(self._theme.palette)
-        paint_layout(painter, layout, colours, fonts, self._places_on_the_way())
+        paint_layout(painter, layout, colours, self._fonts, self._places_on_the_way())
         if self._choosable and self.hasFocus() and layout.cells:
             ring = layout.cells[min(self._cursor, len(layout.cells) - 1)].rect
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
