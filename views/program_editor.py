@@ -151,9 +151,9 @@ class ProgramEditor(WorkArea):
         """Show the weeks ahead of the program that is open, the cursor on the slot that had it."""
         if self.program is None:
             return
-        self.leave()
         page = self.page
         place = page.focused or page.open_place if page is not None else None
+        self.leave()
         self._ahead, self._drafts = True, False
         self.refresh()
         if self.weeks.page is not None:
