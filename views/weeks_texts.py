@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 
 from PySide6.QtCore import QCoreApplication
@@ -104,7 +105,10 @@ def _session_text(weeks: ProgramWeeks, row: SlotWeeks, session: SlotSession, tod
             return text.format(day=day, work=work, done=_done_text(session.done, unit))
         parts.append(f"{day}: {work}." if day else f"{work}.")
     if session.target is not None:
-        parts.append(_sentence(reason_text(session.target.reason, unit, today)))
+        why = session.target.reason
+        if not weeks.dated:  # days that are only imagined are not named
+            why = replace(why, values=tuple(each for each in why.values if each[0] != "day"))
+        parts.append(_sentence(reason_text(why, unit, today)))
     if weeks.dated and session.position is not None:
         parts.append(expected_text(weeks.expected(session), unit))
     parts += [_caution(weeks, each, today) for each in session.cautions]
