@@ -199,3 +199,44 @@ def test_the_first_start_offers_the_unit_and_somebody_new_has_it(desk: Desk) -> 
     form = desk.window.areas.area
     assert isinstance(form, TraineeForm)
     assert form.person.unit.currentData() == "lb"
+
+
+def test_what_goes_wrong_with_the_data_leaves_no_name_in_the_log(
+    desk: Desk, home: Path, caplog: pytest.LogCaptureFixture
+) -> None:
+    from PySide6.QtWidgets import QPlainTextEdit
+
+    from db.errors import StoreError
+
+    root = logging.getLogger()
+    before = root.handlers[:], root.level
+    try:
+        path = start_log(paths.log_folder())
+        assert desk.open(paths.default_data_file())
+        assert desk.record is not None
+        store = desk.record.repository
+        desk.record.save("Add", Trainee("Quillington", notes="torn meniscus"))
+        for act in (
+            lambda: store.save(Trainee("Quillington")),
+            lambda: int("Quillington"),
+            lambda: ["torn meniscus"].index("Quillington"),
+        ):
+            try:
+                act()
+            except (StoreError, ValueError) as error:
+                desk.unexpected(type(error), error, error.__traceback__)
+        written = path.read_text(encoding="utf-8")
+        assert desk.notice is not None
+        report = desk.notice.findChildren(QPlainTextEdit)[0].toPlainText()
+    finally:
+        for handler in root.handlers[:]:
+            if handler not in before[0]:
+                root.removeHandler(handler)
+                handler.close()
+        root.setLevel(before[1])
+    desk.notice.close()
+    assert "ValueError" in written
+    assert "ValueError" in report
+    for text in (written, report):
+        assert "Quillington" not in text
+        assert "meniscus" not in text

@@ -156,7 +156,9 @@ def test_a_newer_file_is_refused_and_left_alone(path: Path) -> None:
     with closing(sqlite3.connect(path)) as connection:
         connection.execute("PRAGMA user_version = 99")
     before = path.read_bytes()
-    with pytest.raises(NewerFile, match=f"version 99, this program knows up to {len(LADDER)}") as caught:
+    with pytest.raises(
+        NewerFile, match=f"version 99, this program knows up to {len(LADDER)}"
+    ) as caught:
         Database.open(path)
     assert "Install the newer version" in caught.value.remedy
     assert path.read_bytes() == before
@@ -341,3 +343,22 @@ def test_the_store_starts_without_numpy_and_qt() -> None:
         [sys.executable, "-c", script], cwd=root, check=False, capture_output=True, text=True
     )
     assert ended.stderr.strip() == ""
+
+
+# Who may read it
+
+
+@pytest.mark.skipif(os.name != "posix", reason="modes are a matter of POSIX")
+def test_file_log_and_index_are_their_owners_alone(path: Path) -> None:
+    before = os.umask(0)
+    try:
+        filled(path)
+        path.chmod(0o664)  # copied here by other means
+        with closing(Database.open(path)) as opened:
+            Repository(opened).save(Trainee("Zoë"))
+            modes = {file.name: stat.S_IMODE(file.stat().st_mode) for file in path.parent.iterdir()}
+        assert modes == {"data.db": 0o600, "data.db-wal": 0o600, "data.db-shm": 0o600}
+        modes = {file.name: stat.S_IMODE(file.stat().st_mode) for file in path.parent.iterdir()}
+        assert modes == {"data.db": 0o600, "data.db.sha256": 0o600}
+    finally:
+        os.umask(before)

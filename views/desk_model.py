@@ -15,6 +15,7 @@ from PySide6.QtCore import (
 )
 
 from views.desk_columns import Cells, Column, explanation, heading
+from views.tips import plain_tip
 
 _Index = QModelIndex | QPersistentModelIndex
 _COLUMNS = tuple(Column)
@@ -48,6 +49,7 @@ class DeskModel(QAbstractTableModel):
         self._shown: list[int] = []
         self._words: list[str] = []
         self._who = Shown.ALL
+        self._headings = tuple(map(heading, Column))
 
     def set_rows(self, rows: Sequence[Any], cells_of: Callable[[Any], Cells]) -> None:
         """Show other rows; ``cells_of`` gives the words of one."""
@@ -110,14 +112,15 @@ class DeskModel(QAbstractTableModel):
         if role == DeskRole.CELLS:
             return self.cells(row)
         if role == Qt.ItemDataRole.ToolTipRole:
-            return self.cells(row).texts[column] if column != Column.NAME else None
+            tip = self.cells(row).texts[column]
+            return plain_tip(tip) if column != Column.NAME else None
         if role == Qt.ItemDataRole.TextAlignmentRole:
             return _RIGHT if column in NUMBERS else _LEFT
         if role == Qt.ItemDataRole.AccessibleTextRole:
             cells = self.cells(row)
             if column == Column.NAME:
                 return cells.spoken
-            return f"{heading(_COLUMNS[column])}: {cells.texts[column]}"
+            return f"{self._headings[column]}: {cells.texts[column]}"
         return None
 
     def headerData(
@@ -129,7 +132,7 @@ class DeskModel(QAbstractTableModel):
         if orientation is not Qt.Orientation.Horizontal or section >= len(_COLUMNS):
             return None
         if role == Qt.ItemDataRole.DisplayRole:
-            return heading(_COLUMNS[section])
+            return self._headings[section]
         if role == Qt.ItemDataRole.ToolTipRole:
             return explanation(_COLUMNS[section])
         if role == Qt.ItemDataRole.TextAlignmentRole:

@@ -29,6 +29,7 @@ from views import words
 from views.palettes import Palette
 from views.strip_layout import PlacedCell, StripFonts, StripLayout, fitted, lay_out
 from views.theme import TextSize, Theme
+from views.tips import plain_tip
 
 _USUAL_WIDTH = 420
 
@@ -251,7 +252,7 @@ class StepStrip(QWidget):
     def _speak(self) -> None:
         sentence = words.strip_sentence(self._strip, self._unit)
         self.setAccessibleName(sentence or self.tr("Step strip, empty"))
-        self.setToolTip(sentence)
+        self.setToolTip(plain_tip(sentence))
         self.setAccessibleDescription(
             self.tr("Filled: where the trainee stands. Outlined: what comes next.")
         )

@@ -1,0 +1,13 @@
+"""Tips: Qt takes a tip with a tag in it for rich text, so names are made harmless first."""
+
+from __future__ import annotations
+
+from html import escape
+
+
+def plain_tip(text: str) -> str:
+    """``text`` as a tip that is shown letter by letter, whatever stands in it."""
+    if "<" not in text and "&" not in text:
+        return text
+    lines = escape(text, quote=False).replace("\n", "<br>")
+    return f"<p>{lines}</p>"
