@@ -15,7 +15,7 @@ from pathlib import Path
 
 from db import cipher
 from db.database import Database
-from db.errors import DamagedFile, StoreError
+from db.errors import CannotWrite, DamagedFile, StoreError
 from db.files import clear_unfinished
 from db.rewriting import rewriting
 from db.seals import remove_file
@@ -101,7 +101,9 @@ def _check(fresh: Path, passphrase: str, erased: Iterable[int]) -> None:
             if written.execute("SELECT 1 FROM trainee WHERE id = ?", (trainee_id,)):
                 problems.append("The trainee is still there.")
     if problems:
-        raise DamagedFile(f"It cannot be written without the trainee: {problems[0]}")
+        raise CannotWrite(
+            f"It cannot be written without the trainee: {problems[0]}", "Check the disk."
+        )
 
 
 def _mentions(database: Database, name: str) -> Iterator[Mention]:

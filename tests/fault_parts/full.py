@@ -18,7 +18,7 @@ from tests.fault_parts.child import Tell
 from tests.fault_parts.harms import HARMS, Harm
 
 FULL = 250
-SHARE = 10
+SHARE = 12
 
 _DISK = 48_000_000
 _LEAST_ROOM = 4_096
@@ -75,7 +75,7 @@ def _work_limited(harm: Harm, place: Path, limit: int, tell: Tell) -> None:
 
 def _on_full_disk(harm: Harm, count: int, chance: Random, template: Path, disk: Path) -> str:
     place, ballast = disk / harm.name, disk / "ballast"
-    room = 4 * sum(path.stat().st_size for path in template.rglob("*") if path.is_file())
+    room = sum(path.stat().st_size for path in template.rglob("*") if path.is_file())
     refused = 0
     for _ in range(count):
         shutil.copytree(template, place)

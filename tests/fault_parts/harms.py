@@ -12,7 +12,9 @@ from pathlib import Path
 from typing import ClassVar
 
 from db.backup import back_up_on_closing
+from db.copies import copies_of
 from db.database import Database
+from db.erasing import erase_trainee
 from db.log_files import read_log
 from db.log_import import plan_import
 from db.log_saving import carry_out
@@ -177,6 +179,31 @@ def _check_restored(folder: Path, ended: Ended) -> None:
     _refuse_leftovers(folder)
 
 
+# Erasing: each file with the trainee or without, and once repeated nothing is left
+
+
+def _begin_erasing(folder: Path) -> None:
+    path = data_file(folder / "data.db", sessions=60, others=300)
+    with closing(Database.open(path)) as database:
+        back_up_on_closing(database, folder / "backups", FIRST)
+
+
+def _erase(folder: Path, _tell: Tell) -> None:
+    path = folder / "data.db"
+    erase_trainee(path, copies_of(path, folder / "backups"), 1, NAME)
+
+
+def _check_erased(folder: Path, ended: Ended) -> None:
+    files = [folder / "data.db", *(folder / "backups").glob("*.db")]
+    for path in files:
+        with closing(Database.open(path)) as database:
+            assert database.quick_check() == []
+            there = len(Repository(database).trainees())
+            assert there in ((300, 301) if not ended.whole else (300,)), f"{there} trainees"
+    _erase(folder, print)
+    assert not [path for path in folder.rglob("*.*") if NAME.encode() in path.read_bytes()]
+
+
 def _refuse_leftovers(folder: Path) -> None:
     left = [path.name for path in folder.glob("*.unfinished*")]
     assert not left, f"left behind: {left}"
@@ -188,4 +215,5 @@ HARMS = (
     Harm("migrating", _begin_migrating, _migrate, _check_migrated),
     Harm("backing-up", _BackingUp.begin, _BackingUp.work, _BackingUp.check),
     Harm("restoring", _begin_restoring, _restore, _check_restored),
+    Harm("erasing", _begin_erasing, _erase, _check_erased),
 )

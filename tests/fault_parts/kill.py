@@ -1,4 +1,5 @@
-"""Killed (kill -9) at any moment: while writing, importing, migrating and backing up.
+"""Killed (kill -9) at any moment: while writing, importing, migrating, backing up, restoring,
+erasing.
 
 What was committed stays, nothing is half there, and the next start goes on as if nothing had been.
 A killed process is not a power cut: what the system had taken over still reaches the disk.
@@ -15,7 +16,7 @@ from tests.fault_parts import child
 from tests.fault_parts.harms import HARMS, Harm
 
 FULL = 600
-SHARE = 10
+SHARE = 12
 
 
 def run(count: int, chance: Random, folder: Path) -> Iterator[str]:
