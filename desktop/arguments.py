@@ -95,6 +95,11 @@ def _work_arguments(verb: AddVerb) -> None:
             asked.add_argument("--json", action="store_true")
         else:
             asked.add_argument("--pdf", required=True, type=Path, metavar="FILE")
+    report = verb("report", "a trainee's progress over a span, with charts")
+    report.add_argument("--trainee", required=True, metavar="NAME")
+    report.add_argument("--from", required=True, type=_day, metavar="DAY", dest="first")
+    report.add_argument("--to", type=_day, metavar="DAY", help="today, where none is given")
+    report.add_argument("--pdf", required=True, type=Path, metavar="FILE")
     _draft_arguments(verb)
     notes = verb("read-notes", "what free-text notes say was done; saves nothing")
     notes.add_argument("file", type=Path)

@@ -54,6 +54,7 @@ from desktop.planning.history import read_history, read_library
 from desktop.planning.noted import read_noted
 from desktop.planning.outlook import Onlooker
 from desktop.planning.program_weeks import ProgramWeeks
+from desktop.planning.report import ReportError, TraineeReport, trainee_report
 from desktop.planning.roster import roster
 from desktop.planning.safe_keeping import SafeKeeping
 from desktop.planning.weeks_table import program_weeks
@@ -89,6 +90,10 @@ class Sheets(Protocol):
         """Write a whole program as PDF; how many pages it has."""
         ...
 
+    def write_report_pdf(self, report: TraineeReport, path: Path) -> int:
+        """Write a trainee's progress report as PDF; how many pages it has."""
+        ...
+
     def write_group_pdf(self, plans: Sequence[DayPlan], day: date, path: Path) -> int:
         """Write the sheet of several trainees as PDF; how many pages it has."""
         ...
@@ -122,7 +127,7 @@ def main(
         return _complain(str(error))
     except StoreError as error:
         return _complain(f"{error} {error.remedy}")
-    except (UnreadableLog, InvalidFile, CannotTake, CannotAssign, EntryError) as error:
+    except (UnreadableLog, InvalidFile, CannotTake, CannotAssign, EntryError, ReportError) as error:
         return _complain(str(error))
     except BrokenPipeError:
         with suppress(OSError):
@@ -256,6 +261,21 @@ class Verbs:
         except sheets.SheetError as error:
             raise Wrong(str(error)) from error
         print(f"{program.name}, {pages} pages, written to {options.pdf}")
+
+    def report(self, options: Options) -> None:
+        """A trainee's progress over a span as PDF."""
+        with self._data(options) as repository:
+            trainee = _trainee(repository, options.trainee)
+            last = options.to or date.today()
+            found = trainee_report(repository, _id(trainee), options.first, last)
+        if not found.sessions:
+            raise Wrong(f"{trainee.name} did not train from {options.first} to {last}")
+        sheets = self._sheets()
+        try:
+            pages = sheets.write_report_pdf(found, options.pdf)
+        except sheets.SheetError as error:
+            raise Wrong(str(error)) from error
+        print(f"report of {trainee.name}, {pages} pages, written to {options.pdf}")
 
     # --- the coach's work -------------------------------------------------------------------
 

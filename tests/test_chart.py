@@ -16,7 +16,8 @@ from desktop.planning.progress import LineProgress, progress
 from desktop.training.quantities import Unit
 from tests.chart_scenes import FIRST, TODAY, WEEK, Scene, open_scene
 from views.axis_ticks import day_ticks, round_ticks, short_date
-from views.line_plot import LinePlot, fitting, span_of
+from views.chart_window import fitting, span_of
+from views.line_plot import LinePlot
 from views.measures import Shown, measures_of
 from views.progress_series import Series, Shape, broken_line, series_of, shape_of, step_line
 from views.series_cut import cut, flattened

@@ -21,6 +21,7 @@ from desktop.catalogue import load_catalogue
 from desktop.command_line import main
 from desktop.planning.days import DayPlan
 from desktop.planning.program_weeks import ProgramWeeks
+from desktop.planning.report import TraineeReport
 from desktop.training.session import Session
 from views import reason_texts
 
@@ -40,6 +41,10 @@ class PaperSheets:
     def write_program_pdf(self, weeks: ProgramWeeks, path: Path) -> int:
         path.write_text(weeks.program.name, encoding="utf-8")
         return 1
+
+    def write_report_pdf(self, report: TraineeReport, path: Path) -> int:
+        path.write_text(f"{report.trainee.name} {report.sessions}", encoding="utf-8")
+        return 2
 
     def write_group_pdf(self, plans: Sequence[DayPlan], day: date, path: Path) -> int:
         path.write_text(f"{len(plans)} {day}", encoding="utf-8")
@@ -460,6 +465,20 @@ def test_the_sheet_of_a_group_is_written(demo: Line, tmp_path: Path) -> None:
     assert ran.code == 0, ran.err
     assert "trainees written" in ran.out
     assert demo("sheet", "--pdf", pdf).code == 2
+
+
+def test_a_report_of_a_span_is_written(demo: Line, tmp_path: Path) -> None:
+    pdf = tmp_path / "report.pdf"
+    given = ["report", "--trainee", "Cox", "--pdf", str(pdf)]
+    ran = demo(*given, "--from", "2026-08-01", "--to", "2026-11-29")
+    assert ran.code == 0, ran.err
+    assert ran.out == f"report of Cox, 2 pages, written to {pdf}\n"
+    assert pdf.read_text(encoding="utf-8").startswith("Cox ")
+    before = demo(*given, "--from", "2020-01-01", "--to", "2020-02-01")
+    assert (before.code, before.err.count("did not train")) == (1, 1)
+    backwards = demo(*given, "--from", "2026-11-29", "--to", "2026-08-01")
+    assert "ends before it begins" in backwards.err
+    assert demo(*given).code == 2
 
 
 def test_a_sheet_that_cannot_be_written_is_told_in_one_line(demo: Line, tmp_path: Path) -> None:

@@ -19,8 +19,9 @@ from desktop.training.quantities import Unit
 from desktop.training.session import LineDone, Session, SetDone
 from desktop.training.trainee import BodyMass
 from tests.chart_scenes import DAY, FIRST, TODAY, WEEK, Scene, open_scene
+from views.chart_window import fitting
 from views.comparison_texts import comparison_text, rival_word
-from views.line_plot import LinePlot, fitting
+from views.line_plot import LinePlot
 from views.measures import Shown, at_load, loads_done, usual_load
 from views.progress_area import ProgressArea
 from views.progress_series import Series, records_of, series_of

@@ -23,6 +23,7 @@ from desktop.planning.noted import (
     remembered,
 )
 from desktop.planning.program_weeks import ProgramWeeks
+from desktop.planning.report import TraineeReport
 from desktop.training.program import Line
 from desktop.training.session import Session, SetDone
 from desktop.training.trainee import Trainee
@@ -143,6 +144,9 @@ class NoSheets:
 
     def write_program_pdf(self, weeks: ProgramWeeks, path: Path) -> int:
         raise AssertionError("reading notes prints no program")
+
+    def write_report_pdf(self, report: TraineeReport, path: Path) -> int:
+        raise AssertionError("reading notes prints no report")
 
     def write_group_pdf(self, plans: Sequence[DayPlan], day: date, path: Path) -> int:
         raise AssertionError("reading notes prints no sheet")

@@ -8,6 +8,7 @@ from dataclasses import replace
 from datetime import timedelta
 from pathlib import Path
 
+import openpyxl
 import pytest
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QAccessible, QImage
@@ -20,7 +21,7 @@ from db.database import Database
 from desktop.planning.history import read_history
 from desktop.planning.line_history import read_about
 from desktop.planning.progress import GoalLine, LineProgress, Statement, progress, progress_of
-from desktop.planning.progress_export import COLUMNS, write_progress
+from desktop.planning.progress_export import COLUMNS, write_progress, write_progress_book
 from desktop.planning.trained_lines import trained_lines
 from desktop.training.exercises import Exercise
 from desktop.training.program import Line
@@ -408,6 +409,26 @@ def test_a_name_that_looks_like_a_formula_stays_a_name(tmp_path: Path, scene: Sc
         assert next(csv.DictReader(stream))["exercise"] == "'=1+1"
 
 
+def test_a_workbook_holds_numbers_days_and_harmless_text(tmp_path: Path, scene: Scene) -> None:
+    found = progress_in(scene, "back-squat")
+    evil: Exercise = replace(found.exercise, name="=1+1")
+    target = tmp_path / "squat.xlsx"
+    both = [("Back squat", replace(found, exercise=evil)), ("back squat", found)]
+    write_progress_book(both, Unit.KG, target)
+    book = openpyxl.load_workbook(target)
+    assert book.sheetnames == ["Back squat", "back squat 2"]
+    sheet = book["Back squat"]
+    assert [cell.value for cell in sheet[1]] == list(COLUMNS)
+    first = dict(zip(COLUMNS, sheet[2], strict=True))
+    assert (first["exercise"].value, first["exercise"].data_type) == ("=1+1", "s")
+    assert first["date"].is_date
+    assert (first["load"].value, first["reps"].value) == (67.5, 5)
+    assert first["estimated_maximum"].value == pytest.approx(82.13)
+    assert first["seconds"].value is None
+    assert sheet.max_row == 1 + len(found.best_sets)
+    assert book["back squat 2"]["B2"].value == "Back squat"
+
+
 def test_pictures_are_light_even_where_the_screen_is_dark(
     tmp_path: Path, area: ProgressArea, scene: Scene
 ) -> None:
@@ -461,4 +482,5 @@ def test_the_other_button_offers_our_own_actions(area: ProgressArea) -> None:
         "Save as picture (PNG)…",
         "Save as drawing (SVG)…",
         "Save the numbers (CSV)…",
+        "Save the numbers (spreadsheet)…",
     ]

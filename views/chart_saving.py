@@ -11,6 +11,7 @@ from PySide6.QtCore import QObject, QStandardPaths
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
 
+from db.errors import StoreError
 from views.record import MessageKind, Record
 
 if TYPE_CHECKING:
@@ -26,6 +27,7 @@ class Saved:
     name: str
     picture: Picture
     write_numbers: Write
+    write_book: Write
 
 
 class ChartSaving(QObject):
@@ -38,10 +40,11 @@ class ChartSaving(QObject):
             self._action(self.tr("Save as picture (PNG)…"), self.save_png),
             self._action(self.tr("Save as drawing (SVG)…"), self.save_svg),
             self._action(self.tr("Save the numbers (CSV)…"), self.save_csv),
+            self._action(self.tr("Save the numbers (spreadsheet)…"), self.save_book),
         ]
 
     def ask_how(self, below: QWidget) -> None:
-        """Offer the three ways in a menu under a button."""
+        """Offer the ways in a menu under a button."""
         menu = QMenu(self._owner)
         menu.addActions(self.actions)
         menu.aboutToHide.connect(menu.deleteLater)
@@ -67,11 +70,16 @@ class ChartSaving(QObject):
         now = self._now()
         self._ask(now.name, "csv", now.write_numbers)
 
+    def save_book(self) -> None:
+        """Ask where, and save the same numbers as a workbook."""
+        now = self._now()
+        self._ask(now.name, "xlsx", now.write_book)
+
     def write(self, target: Path, how: Write) -> None:
         """Write a file and say so, or say why not."""
         try:
             how(target)
-        except OSError as error:
+        except (OSError, StoreError) as error:
             text = self.tr("Not saved: {why}")
             self._record.say(text.format(why=error), MessageKind.ERROR)
         else:

@@ -96,6 +96,11 @@ class Comparing(QObject):
         own = about.trainee.name if another else line_name(about, progress.line.id)
         return comparison_text(own, series, progress, self.rival, self._other)
 
+    @property
+    def other(self) -> LineProgress | None:
+        """The progress of the rival's line, where it has one of its own."""
+        return self._other
+
     def _found(self, text: str) -> Sequence[tuple[str, Rival | None]]:
         wanted = text.casefold().split()
         nothing = [(self.tr("Nothing any more"), None)] if self.rival is not None else []

@@ -18,7 +18,7 @@ from db.errors import StoreError
 from desktop.planning.history import History
 from desktop.planning.line_history import read_about, with_line
 from desktop.planning.progress import LineProgress, progress_of
-from desktop.planning.progress_export import write_progress
+from desktop.planning.progress_export import write_progress, write_progress_book
 from desktop.planning.trained_lines import TrainedLine, line_name, trained_lines
 from desktop.training.exercises import LoadingKind
 from views import words
@@ -37,6 +37,7 @@ from views.record import Record
 from views.statement_texts import statement_text
 from views.theme import Theme
 from views.work_area import WorkArea
+from views.work_areas import REPORT
 
 if TYPE_CHECKING:
     from views.chart_block import ChartBlock
@@ -81,6 +82,7 @@ class ProgressArea(WorkArea):
         self.comparing = Comparing(record, today, theme, self.week_starts, self)
         self.saving = ChartSaving(self, record, self.what_to_save)
         self.save = WordButton(self.tr("Save as…"), "Ctrl+S")
+        self.report = WordButton(self.tr("Report"), "Ctrl+R")
         self._assemble()
         self._connect()
 
@@ -92,7 +94,7 @@ class ProgressArea(WorkArea):
         head.setSpacing(self.theme.grid(2))
         head.addWidget(self.lines)
         head.addWidget(self.detail, 1)
-        for action in (self.body_mass, self.table, self.comparing.button, self.save):
+        for action in (self.body_mass, self.table, self.comparing.button, self.save, self.report):
             head.addWidget(action)
         self._choices = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._choices.setSpacing(0)
@@ -127,6 +129,7 @@ class ProgressArea(WorkArea):
         self.table.toggled.connect(self._toggle_table)
         self.body_mass.toggled.connect(self._toggle_body_mass)
         self.save.clicked.connect(lambda: self.saving.ask_how(self.save))
+        self.report.clicked.connect(lambda: self.area_wanted.emit(REPORT))
         self.beginning.area_wanted.connect(self.area_wanted)
         for key, by in (("Ctrl+PgDown", 1), ("Ctrl+PgUp", -1)):
             shortcut = QShortcut(QKeySequence(key), self)
@@ -213,6 +216,7 @@ class ProgressArea(WorkArea):
             (self.tr("Compare with something"), "C"),
             (self.tr("A lighter or heavier load"), self.tr("Alt+Down, Alt+Up")),
             (self.tr("Save as…"), QKeySequence("Ctrl+S").toString(_NATIVE)),
+            (self.tr("Report"), QKeySequence("Ctrl+R").toString(_NATIVE)),
         )
 
     def draw(self) -> None:
@@ -356,7 +360,16 @@ class ProgressArea(WorkArea):
             body_mass=self.body_mass.on,
         )
         title = f"{history.trainee.name} - {name} - {self.today.isoformat()}"
-        return Saved(title, picture, lambda target: write_progress(progress, unit, target))
+        several = [(name, progress)]
+        rival, other = self.comparing.rival, self.comparing.other
+        if rival is not None and other is not None:
+            several.append((rival.name, other))
+        return Saved(
+            title,
+            picture,
+            lambda target: write_progress(progress, unit, target),
+            lambda target: write_progress_book(several, unit, target),
+        )
 
     # Qt
 

@@ -11,7 +11,8 @@ from PySide6.QtGui import QGuiApplication, QImage, QImageWriter, QPainter
 from PySide6.QtSvg import QSvgGenerator
 from PySide6.QtWidgets import QWidget
 
-from views.line_plot import LinePlot, fitting
+from views.chart_window import fitting
+from views.line_plot import LinePlot
 from views.progress_series import Series
 from views.series_cut import cut, flattened
 from views.theme import Scheme, TextSize, Theme

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QPainter, QPen
 
+from views.paper_chart import PaperChart
 from views.sheet_parts import Box, Disc, Line, Part, Sheet, Sleeve, Strip, Text
 from views.sheet_type import PER_MM, Role, SheetType, mm
 from views.step_strip import PAPER as INK
@@ -58,6 +59,10 @@ def _paint(painter: QPainter, part: Part, type_: SheetType) -> None:
             painter.translate(part.at)
             paint_layout(painter, part.layout, INK, type_.strip_fonts())
             painter.restore()
+        case PaperChart():
+            from views.chart_painter import paint_chart  # numpy: only where there is a chart
+
+            paint_chart(painter, part, type_)
 
 
 def _paint_box(painter: QPainter, box: Box, type_: SheetType) -> None:

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from PySide6.QtCore import QPointF, QRectF
 
 from views.paper import Paper
+from views.paper_chart import PaperChart
 from views.sheet_type import Role, SheetType
 from views.strip_layout import StripLayout
 
@@ -64,7 +65,7 @@ class Strip:
     layout: StripLayout
 
 
-Part = Text | Box | Line | Sleeve | Disc | Strip
+Part = Text | Box | Line | Sleeve | Disc | Strip | PaperChart
 
 
 @dataclass(frozen=True, slots=True)

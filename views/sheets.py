@@ -10,7 +10,7 @@ from contextlib import contextmanager
 from datetime import date
 from pathlib import Path
 
-from PySide6.QtCore import QCoreApplication, QIODevice, QMarginsF, QSaveFile, QSizeF
+from PySide6.QtCore import QCoreApplication, QIODevice, QLocale, QMarginsF, QSaveFile, QSizeF
 from PySide6.QtGui import (
     QGuiApplication,
     QImage,
@@ -23,6 +23,7 @@ from PySide6.QtGui import (
 
 from desktop.planning.days import DayPlan
 from desktop.planning.program_weeks import ProgramWeeks
+from desktop.planning.report import TraineeReport
 from views.group_sheet import group_text, lay_out_group
 from views.paper import Paper, usual_paper
 from views.sheet_layout import lay_out_sheet
@@ -81,6 +82,16 @@ def write_program_pdf(weeks: ProgramWeeks, path: Path, paper: Paper | None = Non
 
     with drawing_application():
         sheet = make_program_sheet(weeks, paper)
+        write_sheet(sheet, path)
+        return len(sheet.pages)
+
+
+def write_report_pdf(report: TraineeReport, path: Path, paper: Paper | None = None) -> int:
+    """Write the progress report of a trainee as a PDF, as `write_pdf` does; its pages."""
+    from views.report_layout import lay_out_report  # numpy: only where charts are drawn
+
+    with drawing_application():
+        sheet = lay_out_report(report, paper or usual_paper(), QLocale().firstDayOfWeek().value - 1)
         write_sheet(sheet, path)
         return len(sheet.pages)
 

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 from importlib import import_module
-from typing import Final, cast
+from typing import Final, NamedTuple, cast
 
 from PySide6.QtCore import QCoreApplication
 
@@ -14,8 +13,7 @@ from views.theme import Theme
 from views.work_area import WorkArea
 
 
-@dataclass(frozen=True, slots=True)
-class WorkAreaEntry:
+class WorkAreaEntry(NamedTuple):
     """One work area: its key in settings and where it is made. The module is imported when the
     area is first shown.
     """
@@ -43,6 +41,7 @@ SHEET: Final = "sheet"
 TRAINEE: Final = "trainee"
 IMPORT: Final = "import"
 NOTES: Final = "notes"
+REPORT: Final = "report"
 
 WORK_AREAS: Final = (
     WorkAreaEntry(DESK, "views.desk_overview", "DeskOverview", needs_trainee=False),
@@ -54,6 +53,7 @@ WORK_AREAS: Final = (
     WorkAreaEntry(PAST, "views.past_area", "PastArea"),
     WorkAreaEntry(TRAINEE, "views.trainee_form", "TraineeForm", needs_trainee=False),
     WorkAreaEntry(NOTES, "views.notes_area", "NotesArea"),
+    WorkAreaEntry(REPORT, "views.report_area", "ReportArea", needs_trainee=False),
     WorkAreaEntry(IMPORT, "views.import_area", "ImportArea", needs_trainee=False),
 )
 
@@ -73,5 +73,6 @@ def area_word(key: str) -> str:
         PAST: translate("WorkAreas", "P&ast"),
         TRAINEE: translate("WorkAreas", "&Trainee"),
         NOTES: translate("WorkAreas", "&Notes"),
+        REPORT: translate("WorkAreas", "Rep&orts"),
         IMPORT: translate("WorkAreas", "&Import"),
     }[key]

@@ -1,13 +1,15 @@
-"""The data behind a chart of progress as a table for spreadsheets."""
+"""The data behind charts of progress as tables for spreadsheets."""
 
 from __future__ import annotations
 
 import csv
-from collections.abc import Iterator
+from collections.abc import Sequence
+from datetime import date
 from decimal import Decimal
 from pathlib import Path
 from typing import Final
 
+from db.books import BookTable, Cell, write_book
 from db.log_files import neutral
 from desktop.planning.progress import BestSet, LineProgress, Point
 from desktop.training.quantities import Unit
@@ -34,8 +36,6 @@ COLUMNS: Final = (
 """One line a session: its best set, its highest effective load, and its estimate with the set that
 gave it. ``counted`` "no": left out of the trend."""
 
-_TEXTS: Final = frozenset({"exercise", "line", "variation"})
-
 
 def write_progress(progress: LineProgress, unit: Unit, target: Path) -> int:
     """Write one line a session to ``target``; returns their number.
@@ -43,68 +43,78 @@ def write_progress(progress: LineProgress, unit: Unit, target: Path) -> int:
     UTF-8 with a mark at the beginning, commas, decimal points and ISO dates, whatever the locale;
     text that a spreadsheet could take for a formula is neutralised. Raises OSError.
     """
-    lines = list(_lines(progress, unit))
+    rows = progress_rows(progress, unit)
     with target.open("w", encoding="utf-8-sig", newline="") as stream:
         table = csv.writer(stream, lineterminator="\n")
         table.writerow(COLUMNS)
-        for cells in lines:
-            table.writerow(
-                [
-                    neutral(cells.get(name, "")) if name in _TEXTS else cells.get(name, "")
-                    for name in COLUMNS
-                ]
-            )
-    return len(lines)
+        table.writerows([_as_text(cell) for cell in row] for row in rows)
+    return len(rows)
 
 
-def _lines(progress: LineProgress, unit: Unit) -> Iterator[dict[str, str]]:
+def write_progress_book(
+    several: Sequence[tuple[str, LineProgress]], unit: Unit, target: Path
+) -> None:
+    """Write the same as a workbook, a sheet for each named line. Raises OSError, CannotWrite."""
+    tables = [BookTable(name, COLUMNS, progress_rows(each, unit)) for name, each in several]
+    write_book(tables, target)
+
+
+def progress_rows(progress: LineProgress, unit: Unit) -> tuple[tuple[Cell, ...], ...]:
+    """One row of `COLUMNS` for each session, masses in ``unit``; None where there is nothing."""
     points = {(point.day, point.session_id): point for point in progress.points}
     names = {step.key: step.name for step in progress.scale}
-    for best in progress.best_sets:
-        point = points.get((best.day, best.session_id))
-        yield {
-            "exercise": progress.exercise.name,
-            "line": progress.line.name,
-            "unit": unit.value,
-            **_of_best(best, names, unit),
-            **(_of_point(point, unit) if point is not None else {}),
-        }
+    return tuple(
+        (
+            *_of_best(best, progress, names, unit),
+            *_of_point(points.get((best.day, best.session_id)), unit),
+            _yes(best.counted),
+            unit.value,
+        )
+        for best in progress.best_sets
+    )
 
 
-def _of_best(best: BestSet, names: dict[str, str], unit: Unit) -> dict[str, str]:
+def _of_best(
+    best: BestSet, progress: LineProgress, names: dict[str, str], unit: Unit
+) -> tuple[Cell, ...]:
     done = best.done
     key = done.variation or ""
-    return {
-        "date": best.day.isoformat(),
-        "variation": names.get(key, key),
-        "load": _mass(done.load_g, unit),
-        "reps": _plain(done.reps),
-        "seconds": _plain(done.seconds),
-        "rir": _plain(done.rir),
-        "pain": _plain(done.pain or None),
-        "effective_load": _mass(best.top_g, unit),
-        "load_times_reps": _mass(best.work_g, unit),
-        "counted": _yes(best.counted),
-    }
+    return (
+        best.day,
+        progress.exercise.name,
+        progress.line.name,
+        names.get(key, key),
+        _mass(done.load_g, unit),
+        done.reps,
+        done.seconds,
+        done.rir,
+        done.pain or None,
+        _mass(best.top_g, unit),
+        _mass(best.work_g, unit),
+    )
 
 
-def _of_point(point: Point, unit: Unit) -> dict[str, str]:
-    return {
-        "estimated_maximum": _mass(point.one_rep_max_g, unit),
-        "estimate_set_load": _mass(point.added_g, unit),
-        "estimate_set_reps": str(point.reps),
-        "estimate_certain": _yes(point.certain),
-    }
+def _of_point(point: Point | None, unit: Unit) -> tuple[Cell, ...]:
+    if point is None:
+        return (None, None, None, None)
+    return (
+        _mass(point.one_rep_max_g, unit),
+        _mass(point.added_g, unit),
+        point.reps,
+        _yes(point.certain),
+    )
 
 
-def _mass(mass_g: float | None, unit: Unit) -> str:
-    if mass_g is None:
+def _mass(mass_g: float | None, unit: Unit) -> float | None:
+    return None if mass_g is None else float(round(Decimal(mass_g) / unit.grams_each, 2))
+
+
+def _as_text(cell: Cell) -> str:
+    if cell is None:
         return ""
-    return f"{round(Decimal(mass_g) / unit.grams_each, 2).normalize():f}"
-
-
-def _plain(value: float | None) -> str:
-    return "" if value is None else f"{value:g}"
+    if isinstance(cell, date):
+        return cell.isoformat()
+    return neutral(cell) if isinstance(cell, str) else f"{cell:.12g}"
 
 
 def _yes(value: bool) -> str:
