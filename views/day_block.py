@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QResizeEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from desktop.training.exercises import Exercise
 from desktop.training.program import TrainingDay
@@ -43,7 +43,8 @@ class DayHead(QWidget):
         self._theme = theme
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setCursor(Qt.CursorShape.PointingHandCursor)
-        self._name = Label("", "heading")
+        self._name = ElidedLabel("heading")
+        self._name.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
         self._detail = ElidedLabel(tone="muted")
         self._ahead = Label(size="small", tone="muted")
         self._row = QHBoxLayout(self)
@@ -56,7 +57,7 @@ class DayHead(QWidget):
     def show_day(self, face: DayFace) -> None:
         """Show another day's words."""
         name, count = day_name(face.day, face.held), len(face.slots)
-        self._name.setText(name)
+        self._name.say(name)
         slots = self.tr("1 slot") if count == 1 else self.tr("{count} slots").format(count=count)
         text = self.tr("{slots} · about {time}")
         time = words.minutes(face.minutes)

@@ -28,6 +28,7 @@ class ElidedLabel(Label):
         """Show another text."""
         self._whole = text
         self.setAccessibleName(text)
+        self.updateGeometry()
         self._fit()
 
     def _fit(self) -> None:

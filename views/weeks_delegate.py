@@ -7,6 +7,7 @@ from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
 from PySide6.QtWidgets import QAbstractItemView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from desktop.training.volume import MARKS
+from views import words
 from views.severity_mark import draw_mark
 from views.theme import TextSize, Theme
 from views.weeks_model import CellFace, Index, WeeksRole
@@ -91,6 +92,9 @@ class WeeksDelegate(QStyledItemDelegate):
 
     def _draw_bar(self, painter: QPainter, rect: QRectF, face: CellFace, row: BarRow) -> None:
         value = face.value or 0.0
+        if not any(row.values):
+            self._write(painter, rect, words.number(0), self._plain, "muted")
+            return
         line = self._metrics[self._plain.toString()].height()
         room = rect.height() - line - 1
         foot = rect.bottom() - 1

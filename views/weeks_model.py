@@ -181,7 +181,7 @@ class WeeksModel(QAbstractTableModel):
         )
 
     def _day_face(self, sessions: tuple[DaySession, ...]) -> CellFace:
-        if not sessions:
+        if not any(each.positions for each in sessions):
             return EMPTY
         assert self._weeks is not None
         exercises = self._weeks.history.library.exercises

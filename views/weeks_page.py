@@ -67,8 +67,10 @@ class WeeksTable(QTableView):
         """Heights by what the rows hold; weeks as wide as the room allows."""
         header = self.verticalHeader()
         for at, row in enumerate(self._weeks.rows):
-            high = _BAR if isinstance(row, BarRow) else _ROW
-            if isinstance(row, DayRow):
+            high = _ROW
+            if isinstance(row, BarRow):
+                high = _BAR if any(row.values) else _LOW
+            elif isinstance(row, DayRow):
                 high = _LOW
             elif isinstance(row, TitleRow):
                 high = _ROW + 4
@@ -150,15 +152,13 @@ class WeeksPage(QWidget):
     def show_weeks(self, weeks: ProgramWeeks) -> None:
         """Show a program's weeks; the cursor stays where it can."""
         program = weeks.program
+        text = self.tr("from the starts of its slots, for nobody yet")
         if weeks.dated:
-            text = self.tr("{weeks} · from where {name} stands")
-            detail = text.format(weeks=words.weeks(program.weeks), name=weeks.trainee.name)
-        else:
-            text = self.tr("{weeks} · from the starts of its slots, for nobody yet")
-            if weeks.trainee.name:
-                text = self.tr("{weeks} · from the starts of its slots, with what {name} has")
-            detail = text.format(weeks=words.weeks(program.weeks), name=weeks.trainee.name)
-        self._head(program.name, detail)
+            text = self.tr("from where {name} stands")
+        elif weeks.trainee.name:
+            text = self.tr("from the starts of its slots, with what {name} has")
+        told = (words.weeks(program.weeks), text.format(name=weeks.trainee.name))
+        self._head(program.name, words.DOT.join(told))
         at = self.table.currentIndex()
         kept = (at.row(), at.column()) if at.isValid() else None
         self.model.show_weeks(weeks)
@@ -171,8 +171,8 @@ class WeeksPage(QWidget):
         self._head(name, self.tr("being worked out …"))
 
     def _head(self, name: str, detail: str) -> None:
-        self.title.say(self.tr("{name}: weeks ahead").format(name=name))
-        self.detail.say(detail)
+        self.title.say(name)
+        self.detail.say(words.DOT.join((self.tr("weeks ahead"), detail)))
         self._fit_head()
 
     def _fit_head(self) -> None:

@@ -41,6 +41,8 @@ def cell_sentence(weeks: ProgramWeeks, row: Row, column: int, today: date) -> st
             parts = [_day_text(weeks, each, today) for each in found_day.cells[column]]
             parts += [_caution(weeks, each, today) for each in week.cautions]
             said = " ".join(parts) or translate("Weeks", "Nothing is planned.")
+            if not found_day.rows:
+                said = translate("Weeks", "Nothing is planned yet: Return leads to the day.")
             return f"{_when(weeks, week)}: {name}. {said}"
         case BarRow(name, values, _, marked):
             return f"{_when(weeks, week, today)}: {_bar_text(name, values[column], marked)}"
