@@ -1,8 +1,7 @@
 """A plot over days in the look of the house: the one place that knows the chart library.
 
-Importing this file takes a fifth of a second; import it when the first chart is to be drawn.
-Colours are roles of the palette, days are ordinals, and each part has a name by which it is found
-again.
+Importing this takes a fifth of a second. Colours are roles of the palette, days are ordinals, and
+each part has a name by which it is found again.
 """
 
 from __future__ import annotations
@@ -42,7 +41,7 @@ _LEFT, _FOOT = 56, 24
 _TICK_ROOM: Final = 80
 _VALUE_ROOM: Final = 44
 _LEAST_DAYS: Final = 14
-_MANY: Final = 800
+_TINY, _MANY = 4.0, 800
 """Points from which a smooth line is drawn in segments, which then is ten times faster."""
 _SHAPES: Final = {Shape.SQUARE: "s", Shape.HOLLOW_SQUARE: "s", Shape.DISC: "o", Shape.RING: "o"}
 _SIGNS: Final = {"triangle": "t1", "star": "star", "diamond": "d"}
@@ -158,9 +157,10 @@ class DayPlot(QWidget):
     def add_spots(
         self, name: str, days: Floats, values: Floats, shape: Shape, role: str, size: float = 8
     ) -> None:
-        """Spots of one shape."""
+        """Spots of one shape; tiny ones behind the lines."""
         hollow = shape in (Shape.HOLLOW_SQUARE, Shape.RING)
         self._scatter(name, days, values, _SHAPES[shape], role, size, hollow=hollow)
+        self._items[name].setZValue(_SPOT if size > _TINY else _UNDER)
 
     def add_signs(self, name: str, days: Floats, values: Floats, sign: Sign, role: str) -> None:
         """Small triangles, stars or hollow diamonds."""

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import math
 from typing import Final
 
 import numpy as np
+from numpy.typing import NDArray
 from PySide6.QtCore import QMargins, QRectF, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QVBoxLayout, QWidget
@@ -18,6 +20,10 @@ from views.theme import Theme
 
 _ZOOM: Final = 0.7
 _BAND, _AHEAD = 0.18, 0.10
+_SIZES: Final = ((150, 8.0), (400, 6.0), (math.inf, 4.0))
+"""Up to so many sessions in view, spots of this size."""
+
+_MOST_STARS: Final = 40
 _STAR: Final = 11
 """Pixels from a spot up to its star."""
 
@@ -38,6 +44,7 @@ class LinePlot(QWidget):
         self._names: dict[str, str] = {}
         self._weeks: int | None = None
         self._index = -1
+        self._size = _SIZES[0][1]
         self.body_mass_shown = False
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         column = QVBoxLayout(self)
@@ -169,14 +176,21 @@ class LinePlot(QWidget):
             self.plot.add_line("steps", *step_line(days, values), "accent", width=1.5)
         elif series.trend is None and series.forecast is None and days.size > 1:
             self.plot.add_line("between", *broken_line(series), "muted", width=1)
+        self._scatter_spots(series, self._size)
+
+    def _scatter_spots(self, series: Series, size: float) -> None:
+        """The sessions by shape; smaller, and behind the trend, where very many are in view."""
+        self._size = size
+        days, values = series.days, series.heights
         counted = np.array([spot.counted for spot in series.spots], dtype=bool)
         shapes = np.array([spot.shape.value for spot in series.spots])
         for shape in Shape:
             for kept, role in ((counted, "text"), (~counted, "muted")):
+                name = f"{shape.value}{'' if role == 'text' else ', paler'}"
+                self.plot.take_away(name)
                 taken = (shapes == shape.value) & kept if shapes.size else kept
                 if taken.any():
-                    name = f"{shape.value}{'' if role == 'text' else ', paler'}"
-                    self.plot.add_spots(name, days[taken], values[taken], shape, role)
+                    self.plot.add_spots(name, days[taken], values[taken], shape, role, size)
 
     def _draw_second(self, series: Series) -> None:
         """What it is compared with: hollow diamonds and dashes, in a colour of their own."""
@@ -199,16 +213,25 @@ class LinePlot(QWidget):
             return
         low, high = fitting(series, *self.plot.days)
         self.plot.show_values(low, high)
-        self._draw_records(series, low, high)
+        first, last = self.plot.days
+        seen = (series.days >= first) & (series.days <= last)
+        size = next(size for most, size in _SIZES if seen.sum() <= most)
+        if size != self._size:
+            self._scatter_spots(series, size)
+        self._draw_records(series, seen, low, high)
         self._draw_pains(series, low, high)
         self._draw_body_mass(series, low, high)
         self.plot.pin()
 
-    def _draw_records(self, series: Series, low: float, high: float) -> None:
-        """A star above each best so far."""
+    def _draw_records(
+        self, series: Series, seen: NDArray[np.bool_], low: float, high: float
+    ) -> None:
+        """A star above each best so far; only above the last in view where there are very many."""
         self.plot.take_away("records")
-        best = np.array(series.records, dtype=bool)
-        if best.any():
+        best = np.flatnonzero(np.array(series.records, dtype=bool) & seen)
+        if best.size > _MOST_STARS:
+            best = best[-1:]
+        if best.size:
             room = self.plot.value_of_pixels(self._theme.px(_STAR), low, high)
             heights = series.heights[best] + room
             self.plot.add_signs("records", series.days[best], heights, "star", "good")

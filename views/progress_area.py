@@ -90,12 +90,18 @@ class ProgressArea(WorkArea):
 
     def _assemble(self) -> None:
         self._page = Page(self.theme)
-        head = QHBoxLayout()
-        head.setSpacing(self.theme.grid(2))
-        head.addWidget(self.lines)
-        head.addWidget(self.detail, 1)
-        for action in (self.body_mass, self.table, self.comparing.button, self.save, self.report):
-            head.addWidget(action)
+        title, actions = QHBoxLayout(), QHBoxLayout()
+        title.addWidget(self.lines)
+        title.addWidget(self.detail, 1)
+        self._actions = (self.body_mass, self.table, self.comparing.button, self.save, self.report)
+        for action in self._actions:
+            actions.addWidget(action)
+        for row in (title, actions):
+            row.setSpacing(self.theme.grid(2))
+        actions.addStretch(1)
+        self._head = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self._head.addLayout(title, 1)
+        self._head.addLayout(actions)
         self._choices = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._choices.setSpacing(0)
         left, right = Qt.AlignmentFlag.AlignLeft, Qt.AlignmentFlag.AlignRight
@@ -106,7 +112,7 @@ class ProgressArea(WorkArea):
         self._column = QVBoxLayout(self._shown)
         self._column.setContentsMargins(0, 0, 0, 0)
         self._column.setSpacing(self.theme.grid())
-        self._column.addLayout(head)
+        self._column.addLayout(self._head)
         self._column.addWidget(self.statement)
         self._column.addWidget(self.comparing.chooser)
         self._column.addLayout(self._choices)
@@ -231,7 +237,7 @@ class ProgressArea(WorkArea):
             block.choose_session(before)
         self._say_detail(series)
         self.body_mass.setVisible(series.body_mass is not None)
-        block.describe(f"{self.lines.currentText()}: {self._detail(series)}", self._sentence())
+        block.describe(f"{self.lines.currentText()}: {self._detail(series)}", self.statement.text())
 
     def _series(self, progress: LineProgress, about: History) -> Series:
         """The measure chosen, with what it is compared with; the answer in words follows."""
@@ -292,9 +298,6 @@ class ProgressArea(WorkArea):
         parts = [self._about.trainee.name, self._detail(series)]
         self.detail.say(words.DOT.join(parts))
 
-    def _sentence(self) -> str:
-        return self.statement.text()
-
     # Choosing
 
     def _take_line(self, line_id: int) -> None:
@@ -350,7 +353,7 @@ class ProgressArea(WorkArea):
         picture = Picture(
             title=name,
             detail=self.detail.whole,
-            sentence=self._sentence(),
+            sentence=self.statement.text(),
             legend=block.legend.text(),
             bars_title=self.tr("Hard sets a week, done over planned"),
             series=series,
@@ -374,11 +377,17 @@ class ProgressArea(WorkArea):
     # Qt
 
     def _arrange(self) -> None:
-        """Measures and spans beside each other where there is room, else under each other."""
-        wanted = self.measures.sizeHint().width() + self.spans.sizeHint().width()
+        """Actions beside the title, spans beside measures where there is room, else below."""
         room = self.width() - 2 * self.theme.grid(3)
+        spaced, ways = self.theme.grid(2), QBoxLayout.Direction
+        needed = sum(action.sizeHint().width() + spaced for action in self._actions)
+        tight = needed + self.lines.sizeHint().width() + self.theme.grid(8) > room
+        self._head.setDirection(ways.TopToBottom if tight else ways.LeftToRight)
+        self._head.setSpacing(0 if tight else spaced)
+        wanted = self.measures.sizeHint().width() + self.spans.sizeHint().width()
+        if not self.load_steps.isHidden():
+            wanted += self.load_steps.sizeHint().width()
         narrow = wanted > room
-        ways = QBoxLayout.Direction
         self._choices.setDirection(ways.TopToBottom if narrow else ways.LeftToRight)
         sides = Qt.AlignmentFlag
         self._choices.setAlignment(self.spans, sides.AlignLeft if narrow else sides.AlignRight)
