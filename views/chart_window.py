@@ -48,8 +48,10 @@ def fitting(series: Series, first: float, last: float) -> tuple[float, float]:
 
 def _seen(series: Series, first: float, last: float) -> list[float]:
     second = series.second
-    both = (*series.spots, *(second.spots if second is not None else ()))
-    spots = [spot.value for spot in both if first <= spot.day <= last]
+    seen = (series.days >= first) & (series.days <= last)
+    spots: list[float] = series.heights[seen].tolist()
+    if second is not None:
+        spots += [spot.value for spot in second.spots if first <= spot.day <= last]
     around: list[float] = []
     for band in (series.trend, series.forecast, second.trend if second is not None else None):
         if band is not None:

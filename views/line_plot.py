@@ -78,14 +78,11 @@ class LinePlot(QWidget):
         """Bring the last ``weeks`` (None: all) into view."""
         self._weeks = weeks
         if self._series is not None:
-            first, last = span_of(self._series, weeks)
-            self.plot.show_days(first, last)
-            self._fit()
+            self.show_days(*span_of(self._series, weeks))
 
     def show_days(self, first: float, last: float) -> None:
-        """Bring these days into view."""
+        """Bring these days into view; the values follow where the days moved."""
         self.plot.show_days(first, last)
-        self._fit()
 
     def show_body_mass(self, shown: bool) -> None:
         """Draw body mass along the foot, or take it away."""

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import StrEnum
+from functools import cached_property
 from typing import Final
 
 import numpy as np
@@ -86,7 +87,7 @@ class Second:
     moved: int = 0
 
 
-@dataclass(frozen=True, slots=True, eq=False)
+@dataclass(frozen=True, eq=False)  # no slots: its arrays are made once
 class Series:
     """All that is drawn of one measure. ``values`` names the steps of the value axis where they
     are variations. ``steps``: the value holds from one session to the next. ``records``: for each
@@ -126,12 +127,12 @@ class Series:
             (self.spots[i] for i in reversed(range(len(self.records))) if self.records[i]), None
         )
 
-    @property
+    @cached_property
     def days(self) -> Floats:
         """The day of each spot."""
         return np.array([spot.day for spot in self.spots], dtype=np.float64)
 
-    @property
+    @cached_property
     def heights(self) -> Floats:
         """The value of each spot."""
         return np.array([spot.value for spot in self.spots], dtype=np.float64)

@@ -67,7 +67,6 @@ def _ten_years(path: Path, application: QApplication) -> Iterator[Figure]:
 
         def open_chart() -> None:
             area.refresh()
-            area.repaint()
             _settle(application)
 
         def read_and_add() -> object:
@@ -103,12 +102,10 @@ def _moving(application: QApplication) -> Iterator[Figure]:
     def pan() -> None:
         place[0] += 9.0
         plot.show_days(last - 700 - place[0], last - 330 - place[0])
-        plot.repaint()
         _settle(application)
 
     def zoom() -> None:
         plot.zoom(0.98)
-        plot.repaint()
         _settle(application)
 
     moved, (zoomed,) = medians(40, pan)[0], medians(40, zoom)
