@@ -14,7 +14,7 @@ from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
 
-from db.files import UNFINISHED, beside
+from db.files import UNFINISHED, beside, clear_unfinished
 
 _DIGITS = 64
 
@@ -70,6 +70,7 @@ def put_seal(path: Path, before: Seal | None = None) -> None:
     try:
         if any(other.exists() for other in beside(path)):
             return
+        clear_unfinished(path.parent, f"{seal_path(path).name}.")
         changed_ns = path.stat().st_mtime_ns
         seal = before if before and before.changed_ns == changed_ns else None
         seal = seal or Seal(_digest(path), changed_ns)

@@ -35,7 +35,7 @@ from desktop.planning.arrivals import CannotTake, take_program, take_trainees
 from desktop.planning.assignments import CannotAssign
 
 FULL = 10_000
-SHARE = 150
+SHARE = 100
 
 _REFUSED = (StoreError, InvalidFile, UnreadableLog, CannotTake, CannotAssign, OSError)
 _DEMO = Path(__file__).parent.parent.parent / "resources" / "demo"
