@@ -95,7 +95,7 @@ def _occasion(plan: DayPlan) -> Iterator[str]:
     if plan.training_day is not None:
         yield plan.training_day.name
     if plan.deload:
-        yield "easier week"
+        yield "deload"
 
 
 def sets_text(sets: Sequence[AskedSet], unit: Unit, loading: LoadingKind) -> str:

@@ -152,9 +152,9 @@ def _winter(days: tuple[TrainingDay, ...], spans: tuple[int, int, int]) -> tuple
     first, second, third = spans
     return (
         Phase("Groundwork", first, days),
-        Phase("Easier week", 1, days, PhasePurpose.DELOAD),
+        Phase("Deload", 1, days, PhasePurpose.DELOAD),
         Phase("Strength", second, days),
-        Phase("Easier week", 1, days, PhasePurpose.DELOAD),
+        Phase("Deload", 1, days, PhasePurpose.DELOAD),
         Phase("Towards the spring", third, days),
     )
 

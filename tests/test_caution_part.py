@@ -134,10 +134,10 @@ def test_a_step_is_taken_back_by_holding(qtbot: QtBot, room: Room) -> None:
     room.save(replace(line, overrides=(Override(TODAY, Position(70_000, 8, 3)),)))
     area = opened(qtbot, room)
     row = row_of(area, LimitId.LOAD_STEP)
-    assert row.ways[0].accessibleName() == "Hold at 3 × 9 at 60 kg"
+    assert row.ways[0].accessibleName() == "Stay at 3 × 9 at 60 kg"
     press(qtbot, row.ways[0])
     assert LimitId.LOAD_STEP not in limits_of(room)
-    assert "Hold at 3 × 9 at 60 kg (Back squat)" in area.record.undo_stack.undoText()
+    assert "Stay at 3 × 9 at 60 kg (Back squat)" in area.record.undo_stack.undoText()
 
 
 def test_ways_without_a_change_lead_to_their_place(qtbot: QtBot, room: Room) -> None:

@@ -85,7 +85,7 @@ def test_it_opens_where_the_cycle_puts_it(qtbot: QtBot, room: Room) -> None:
     assert area.deload.shown is not None
     assert area.deload.shown.first == DUE
     assert area.deload.sentence.text() == (
-        "The next easier week is due from Mon 19 Oct on. 3 weeks of building since Mon 7 Sept; "
+        "The next deload is due from Mon 19 Oct on. 3 weeks of building since Mon 7 Sept; "
         "one is proposed every 6 weeks."
     )
     assert area.deload.plan.text() == "Plan this week"
@@ -142,7 +142,7 @@ def test_a_planned_week_is_moved_not_doubled(qtbot: QtBot, room: Room) -> None:
     area.deload.accept()
     (window,) = room.repository.deloads(room.trainee_id)
     assert window.first == DUE + WEEK
-    assert area.deload.sentence.text().startswith("An easier week is planned from Mon 26 Oct on.")
+    assert area.deload.sentence.text().startswith("A deload is planned from Mon 26 Oct on.")
 
 
 def test_a_week_is_taken_by_a_click(qtbot: QtBot, room: Room) -> None:
@@ -164,7 +164,7 @@ def test_two_easier_weeks_do_not_overlap(qtbot: QtBot, room: Room) -> None:
     area.record.message.connect(lambda text, _kind: said.append(text))
     area.deload.move_by(1)
     area.deload.accept()
-    assert said == ["There is an easier week already: Mon 26 Oct – Sun 1 Nov."]
+    assert said == ["There is a deload already: Mon 26 Oct – Sun 1 Nov."]
     assert [d.first for d in room.repository.deloads(room.trainee_id)] == [DUE, DUE + WEEK]
 
 
@@ -251,15 +251,15 @@ def proposal(basis: DeloadBasis, **fields: object) -> DeloadProposal:
 @pytest.mark.parametrize(
     ("basis", "fields", "words"),
     [
-        (DeloadBasis.CYCLE, {"due": TODAY - DAY}, "An easier week is due. "),
-        (DeloadBasis.SIGNALS, {}, "Several signs at once speak for an easier week soon. "),
-        (DeloadBasis.PROGRAM, {}, "The program has an easier week from Mon 19 Oct on. "),
+        (DeloadBasis.CYCLE, {"due": TODAY - DAY}, "A deload is due. "),
+        (DeloadBasis.SIGNALS, {}, "Several signs at once speak for a deload soon. "),
+        (DeloadBasis.PROGRAM, {}, "The program has a deload from Mon 19 Oct on. "),
         (
             DeloadBasis.RECORDED,
             {"window": DeloadWindow(1, TODAY - DAY, TODAY + 5 * DAY)},
-            "An easier week runs until Sun 4 Oct. ",
+            "A deload runs until Sun 4 Oct. ",
         ),
-        (DeloadBasis.NONE, {"every": None}, "Nothing asks for an easier week now. "),
+        (DeloadBasis.NONE, {"every": None}, "Nothing asks for a deload now. "),
     ],
 )
 def test_the_sentence_says_when_and_why(

@@ -113,7 +113,7 @@ def test_several_reasons_stand_one_after_the_other(english: None) -> None:
     both = [reason(ReasonCode.DELOAD, sets_factor=0.6, load_percent=10.0),
             reason(ReasonCode.GAP_REPEAT, days=19)]  # fmt: skip
     assert reasons_text(both, Unit.KG) == (
-        "Easier week: sets times 0.6, 10 % lighter. 19 days since the last time: the last again"
+        "Deload: sets times 0.6, 10 % lighter. 19 days since the last time: the last again"
     )
 
 

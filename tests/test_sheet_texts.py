@@ -211,6 +211,12 @@ def test_an_open_ended_last_set_says_where_to_stop() -> None:
     )
 
 
+def test_an_open_ended_top_set_says_so_though_easier_sets_follow() -> None:
+    top = AskedSet(60_000, 8, open_ended=True, stop_at=11)
+    text = said(slot(SQUAT, (top, *asked(2, 52_500, reps=8))))
+    assert text.notes[0] == "First set: as many clean reps as you can, stop at 11"
+
+
 def test_what_lies_in_between_is_offered_and_not_asked() -> None:
     ways = (InBetween(Position(20_000, 12, 4), 0.05, "one more set"),)
     one = slot(PRESS, asked(load_g=20_000))
@@ -301,7 +307,7 @@ def test_the_head_tells_who_when_and_what_the_day_belongs_to() -> None:
     assert (text.trainee, text.day) == ("Seat 2", "Thursday, 26 November 2026")
     assert text.belongs_to == "Winter strength · Base · week 3 of 12 · Squat and push"
     assert text.minutes == "about 48 min"
-    assert sheet_text(plan(full_slot(), deload=True, minutes=0)).belongs_to.endswith("easier week")
+    assert sheet_text(plan(full_slot(), deload=True, minutes=0)).belongs_to.endswith("deload")
 
 
 def test_the_foot_says_for_whom_and_when_to_stop() -> None:
@@ -373,5 +379,5 @@ def test_a_target_without_notes_has_one_reason() -> None:
     easier = reason(ReasonCode.DELOAD, sets_factor=0.6, load_percent=10)
     changed = Target(one.target.position, one.target.sets, easier, notes=(one.target.reason,))
     why = said(replace(one, target=changed)).why
-    assert why.startswith("Easier week")
+    assert why.startswith("Deload")
     assert "Every set reached 9 reps" in why

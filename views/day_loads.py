@@ -95,7 +95,7 @@ class DayLoads(QWidget):
             return self.tr("left out") if day.day < self._today else self.tr("planned")
         if day.day == self._today:
             return self.tr("today")
-        return self.tr("easier") if day.eased else ""
+        return self.tr("deload") if day.eased else ""
 
 
 def draw_stack(painter: QPainter, theme: Theme, room: QRectF, day: DayLoad, each: float) -> float:

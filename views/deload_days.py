@@ -46,7 +46,7 @@ class DeloadDays(Block):
         self._none.setVisible(not days)
         row = 0
         if days:
-            for column, text in ((1, self.tr("as usual")), (3, self.tr("easier"))):
+            for column, text in ((1, self.tr("as usual")), (3, self.tr("deload"))):
                 self.grid.addWidget(Label(text, "small", "muted"), row, column)
             row += 1
         for day in days:

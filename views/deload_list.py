@@ -25,7 +25,7 @@ class DeloadList(Block):
         super().__init__(theme, parent=parent)
         self._look, self._today = theme, today
         self.rows: list[QWidget] = []
-        self.body.addWidget(Label(self.tr("Easier weeks"), "heading"))
+        self.body.addWidget(Label(self.tr("Deloads"), "heading"))
         self._note = Label(
             self.tr(
                 "Before and after are no proof: nobody knows what would have come without it. "
@@ -73,7 +73,7 @@ class DeloadList(Block):
         head.addWidget(Label(detail, tone="muted", wrap=True), 1)
         if window.id is not None:
             remove = WordButton(self.tr("Remove"), tone="muted")
-            text = self.tr("Remove the easier week {days}")
+            text = self.tr("Remove the deload {days}")
             remove.setAccessibleName(text.format(days=window_text(window, self._today)))
             remove.clicked.connect(lambda _on=False: self.removed.emit(window))
             head.addWidget(remove)

@@ -189,17 +189,17 @@ class DeloadPart(LoadPart):
             None,
         )
         if clash is not None:
-            text = self.tr("There is an easier week already: {days}.")
+            text = self.tr("There is a deload already: {days}.")
             self._record.say(text.format(days=window_text(clash, self._today)), MessageKind.ERROR)
             return
         if self._record.save(act, window):
-            said = self.tr("Easier week {days} for {name}").format(
+            said = self.tr("Deload {days} for {name}").format(
                 days=window_text(window, self._today), name=history.trainee.name
             )
             self._record.say(said, MessageKind.DONE)
 
     def _remove(self, window: DeloadWindow) -> None:
-        text = self.tr("Remove the easier week from {day}")
+        text = self.tr("Remove the deload from {day}")
         act = text.format(day=words.short_day(window.first, self._today))
         if self._record.remove(act, window):
             self._record.say(act, MessageKind.DONE)
@@ -218,7 +218,7 @@ class DeloadPart(LoadPart):
             deload_every_weeks=every,
         )
         if wanted != settings:
-            self._record.save(self.tr("How easier weeks ease"), wanted)
+            self._record.save(self.tr("How deloads ease"), wanted)
 
     def _show_error(self, text: str) -> None:
         """What is wrong stands in place of what the fields are."""
@@ -265,7 +265,7 @@ class DeloadPart(LoadPart):
             words_in_line.addWidget(widget)
         block.body.addWidget(head)
         block.body.addWidget(
-            Label(self.tr("Sets a week, eased over usual; hatched: easier"), "small", "muted")
+            Label(self.tr("Sets a week, eased over usual; hatched: deload"), "small", "muted")
         )
         block.body.addWidget(self.weeks)
         fields = QWidget()

@@ -50,19 +50,19 @@ def _basis(proposal: DeloadProposal, today: date) -> str:
     match proposal.basis:
         case DeloadBasis.RECORDED if window.first <= today:
             last = words.short_day(window.last, today)
-            return translate("Deload", "An easier week runs until {day}.").format(day=last)
+            return translate("Deload", "A deload runs until {day}.").format(day=last)
         case DeloadBasis.RECORDED:
-            return translate("Deload", "An easier week is planned from {day} on.").format(day=day)
+            return translate("Deload", "A deload is planned from {day} on.").format(day=day)
         case DeloadBasis.PROGRAM:
-            text = translate("Deload", "The program has an easier week from {day} on.")
+            text = translate("Deload", "The program has a deload from {day} on.")
             return text.format(day=day)
         case DeloadBasis.SIGNALS:
-            return translate("Deload", "Several signs at once speak for an easier week soon.")
+            return translate("Deload", "Several signs at once speak for a deload soon.")
         case DeloadBasis.CYCLE if proposal.due is not None and proposal.due < today:
-            return translate("Deload", "An easier week is due.")
+            return translate("Deload", "A deload is due.")
         case DeloadBasis.CYCLE:
-            return translate("Deload", "The next easier week is due from {day} on.").format(day=day)
-    return translate("Deload", "Nothing asks for an easier week now.")
+            return translate("Deload", "The next deload is due from {day} on.").format(day=day)
+    return translate("Deload", "Nothing asks for a deload now.")
 
 
 def _cycle(proposal: DeloadProposal, today: date) -> str:

@@ -59,7 +59,7 @@ class DeloadWeeks(QWidget):
             )
             for week in weeks
         )
-        text = self.tr("Easier week from {day}. Sets a week: {weeks}")
+        text = self.tr("Deload from {day}. Sets a week: {weeks}")
         self.setAccessibleName(text.format(day=words.short_day(window.first, today), weeks=spoken))
         self.setAccessibleDescription(self.tr("Left and right move it by a week, Return plans it."))
         self.update()

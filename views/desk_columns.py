@@ -92,7 +92,7 @@ def explanation(column: Column) -> str:
         Column.STILL: translate("Desk", "Lines that have probably stopped gaining."),
         Column.DELOAD: translate(
             "Desk",
-            "The next easier week: planned, due by the program's "
+            "The next deload: planned, due by the program's "
             "rhythm, or advised by what is seen.",
         ),
         Column.GOAL: translate("Desk", "When the trend reaches the goal, with 80 % certainty."),

@@ -102,8 +102,8 @@ def _fixed(code: Why) -> str:
         Why.MINUTES: translate(
             "Drafts", "{day}: {minutes} at first, {most} at the most; {allowed} are there"
         ),
-        Why.EASIER_WEEKS: translate("Drafts", "Every {every}th week is easier"),
-        Why.NO_EASIER_WEEKS: translate("Drafts", "No easier week planned: your call for novices"),
+        Why.EASIER_WEEKS: translate("Drafts", "Every {every}th week is a deload"),
+        Why.NO_EASIER_WEEKS: translate("Drafts", "No deload planned: your call for novices"),
         Why.STARTS: translate("Drafts", "Loads start light: set each trainee's own, or test first"),
     }[code]
 

@@ -44,7 +44,7 @@ def loading_word(loading: LoadingKind) -> str:
         LoadingKind.KETTLEBELL: translate("Exercises", "kettlebell"),
         LoadingKind.STACK: translate("Exercises", "machine"),
         LoadingKind.BAND: translate("Exercises", "band"),
-        LoadingKind.BODYWEIGHT: translate("Exercises", "body weight"),
+        LoadingKind.BODYWEIGHT: translate("Exercises", "bodyweight"),
     }[loading]
 
 

@@ -84,7 +84,7 @@ class LoadArea(WorkArea):
             return ((self.tr("A week earlier or later"), "Ctrl+PgUp, Ctrl+PgDown"),)
         if self.parts.code == DELOAD:
             return (
-                (self.tr("The easier week earlier or later"), "Alt+Left, Alt+Right"),
+                (self.tr("The deload earlier or later"), "Alt+Left, Alt+Right"),
                 (self.tr("Plan it"), "Ctrl+Return"),
             )
         return ()

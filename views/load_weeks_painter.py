@@ -100,7 +100,7 @@ def aside_word(week: TrainedWeek) -> str:
         return translate("Load", "in part")
     if all(day.away for day in week.days):
         return translate("Load", "away")
-    return translate("Load", "easier") if week.eased else ""
+    return translate("Load", "deload") if week.eased else ""
 
 
 def _is_named(sheet: WeeksLayout, index: int) -> bool:

@@ -206,6 +206,6 @@ def summary(found: Takeable, questions: int, unread: int) -> str:
         text = translate("Notes", "On record already: {count}.")
         parts.append(text.format(count=words.number(found.there)))
     if unread:
-        text = translate("Notes", "Stretches not read: {count}.")
+        text = translate("Notes", "Parts not read: {count}.")
         parts.append(text.format(count=words.number(unread)))
     return " ".join(parts)

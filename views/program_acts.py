@@ -302,7 +302,7 @@ class ProgramActs(QObject):
             self._add_tests(self._at + 1)
             return
         deload = purpose is PhasePurpose.DELOAD
-        name = self.tr("Easier week") if deload else self.tr("Next phase")
+        name = self.tr("Deload") if deload else self.tr("Next phase")
         phase = phase_after(self._program, self._at, name, purpose)
         text = self.tr("Add a deload week") if deload else self.tr("Add a phase")
         there = self._at + 1

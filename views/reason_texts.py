@@ -232,7 +232,7 @@ def _fixed(code: ReasonCode) -> str:
         ),
         ReasonCode.SKIPPED: translate("Reasons", "Not done the last time: the same again"),
         ReasonCode.CLEARED: translate("Reasons", "Cleared by a licensed professional: goes on"),
-        ReasonCode.EXCLUDED_DELOAD: translate("Reasons", "An easier week is not counted"),
+        ReasonCode.EXCLUDED_DELOAD: translate("Reasons", "A deload is not counted"),
         ReasonCode.EXCLUDED_TEST: translate("Reasons", "A test is not counted"),
         ReasonCode.EXCLUDED_HELD: translate("Reasons", "Done while nothing was asked: not counted"),
         ReasonCode.EXCLUDED_PAIN: translate("Reasons", "Pain {pain} of 10: not counted"),
@@ -289,7 +289,7 @@ def _fixed(code: ReasonCode) -> str:
             "Reasons", "{days} since the last time: a new start is needed"
         ),
         ReasonCode.DELOAD: translate(
-            "Reasons", "Easier week: sets times {sets_factor}, {load_percent} % lighter"
+            "Reasons", "Deload: sets times {sets_factor}, {load_percent} % lighter"
         ),
         ReasonCode.FOLLOWS: translate("Reasons", "{percent} % of {line}"),
         ReasonCode.PROPOSE_DAY: translate("Reasons", "Ready for one more day: {weekday}"),

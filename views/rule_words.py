@@ -87,7 +87,7 @@ def then_word(then: WhenSlower) -> str:
     return {
         WhenSlower.RESET: translate("Rules", "starts again"),
         WhenSlower.KEEP: translate("Rules", "stays"),
-        WhenSlower.MATCH: translate("Rules", "matches the effort"),
+        WhenSlower.MATCH: translate("Rules", "matches the demand"),
     }[then]
 
 

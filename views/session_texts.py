@@ -193,7 +193,7 @@ def plan_text(plan: DayPlan) -> str:
     text = translate("Session", "{program}, week {week} of {weeks}").format(
         program=plan.program.name, week=plan.week, weeks=plan.program.weeks
     )
-    return translate("Session", "{text}, easier week").format(text=text) if plan.deload else text
+    return translate("Session", "{text}, deload").format(text=text) if plan.deload else text
 
 
 def empty_text(plan: DayPlan) -> str:

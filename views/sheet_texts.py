@@ -93,7 +93,7 @@ def belongs_to(plan: DayPlan) -> str:
     if plan.training_day is not None:
         said.append(plan.training_day.name)
     if plan.deload:
-        said.append(translate("Sheet", "easier week"))
+        said.append(translate("Sheet", "deload"))
     return words.DOT.join(part for part in said if part.strip())
 
 

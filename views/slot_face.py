@@ -156,7 +156,7 @@ def _in_words(slot: Slot, session: NextSession, seen: SlotOutlook, unit: Unit, t
     if session.rolls_over:
         parts.append(translate("Slots", "rolls over"))
     if session.deload:
-        parts.append(translate("Slots", "easier week"))
+        parts.append(translate("Slots", "deload"))
     if session.missed:
         parts.append(translate("Slots", "missed"))
     shown = ", ".join(part for part in parts if part)

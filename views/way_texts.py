@@ -31,11 +31,11 @@ def way_text(way: Way, unit: Unit, exercise: Exercise | None) -> str:
     """A way as the words of a button."""
     match way.kind:
         case WayKind.HOLD:
-            return translate("Ways", "Hold at {work}").format(work=_work(way, unit, exercise))
+            return translate("Ways", "Stay at {work}").format(work=_work(way, unit, exercise))
         case WayKind.LIGHTER:
             return translate("Ways", "Back off to {work}").format(work=_work(way, unit, exercise))
         case WayKind.DELOAD if way.day is not None:
-            text = translate("Ways", "Easier week from {day}")
+            text = translate("Ways", "Deload from {day}")
             return text.format(day=words.short_day(way.day))
         case WayKind.DAY_OFF if way.weekday is not None:
             text = translate("Ways", "Add a day off: train on {weekday}")

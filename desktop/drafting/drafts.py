@@ -238,9 +238,9 @@ def _program(days: tuple[tuple[Taken, ...], ...], wishes: DraftWishes) -> Progra
     else:
         phases = (
             Phase("Base", BLOCK_WEEKS, block(0)),
-            Phase("Easier week", 1, block(0), PhasePurpose.DELOAD),
+            Phase("Deload", 1, block(0), PhasePurpose.DELOAD),
             Phase("Build", BLOCK_WEEKS, block(1)),
-            Phase("Easier week", 1, block(1), PhasePurpose.DELOAD),
+            Phase("Deload", 1, block(1), PhasePurpose.DELOAD),
         )
     program = Program(program_name(wishes), phases, deload_every=None)
     return replace(program, about=about(wishes, program.weeks))

@@ -66,9 +66,9 @@ def program_name(wishes: DraftWishes) -> str:
 def about(wishes: DraftWishes, weeks: int) -> str:
     """What the program is and what has to be done before it starts."""
     easier = (
-        "No easier week is planned: for novices it is the coach's call."
+        "No deload is planned: for novices it is the coach's call."
         if wishes.level is Experience.NOVICE
-        else "Every sixth week is easier."
+        else "Every sixth week is a deload."
     )
     first = (
         "Holds and harder variations come first"
