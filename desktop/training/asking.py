@@ -110,12 +110,15 @@ def mover_of(state: State, context: Context) -> Mover:
 
 
 def untrained_days(since: date, day: date, deloads: Iterable[DeloadDays]) -> int:
-    """Days between two dates, without those of a deload in between."""
+    """Days between two dates, without those of a deload in between, each taken off once."""
     days = (day - since).days
-    for window in deloads:
-        first = max(window.first, since + timedelta(days=1))
+    counted = since
+    for window in sorted(deloads, key=lambda each: each.first):
+        first = max(window.first, counted + timedelta(days=1))
         last = min(window.last, day - timedelta(days=1))
-        days -= max((last - first).days + 1, 0)
+        if first <= last:
+            days -= (last - first).days + 1
+            counted = last
     return days
 
 
