@@ -253,6 +253,16 @@ def test_sessions_of_a_substitute_or_skipped_ones_move_nothing(room: Room) -> No
     assert [step.outcome for step in found.steps] == [Outcome.SKIPPED, Outcome.SKIPPED]
 
 
+def test_a_warm_up_that_hurt_holds_the_line_though_the_exercise_was_skipped(room: Room) -> None:
+    hurt = (SetDone(20_000, 5, warm_up=True, pain=6),)
+    line_id = room.line_id("back-squat")
+    part = LineDone(line_id, "back-squat", sets=hurt, skipped=True)
+    room.save(Session(room.trainee_id, MONDAY, (part,)))
+    found = replay_line(room.repository, line_id)
+    assert [step.outcome for step in found.steps] == [Outcome.EXCLUDED]
+    assert found.state.held is not None
+
+
 def test_sessions_in_a_recorded_deload_are_excluded(room: Room) -> None:
     room.save(DeloadWindow(room.trainee_id, MONDAY, MONDAY + 6 * DAY))
     room.train(MONDAY)

@@ -24,6 +24,7 @@ from desktop.training.position import ProgressionRule
 from desktop.training.program import Line, LineStart, RuleRevision
 from desktop.training.reasons import RETEST_NOTE
 from desktop.training.replay import replay
+from desktop.training.session import LineDone, SetDone
 from desktop.training.state import (
     Cleared,
     DeloadDays,
@@ -135,7 +136,7 @@ def _session_events(history: History, line: Line, until: date | None) -> list[Se
     return [
         SessionDone(
             day=session.day,
-            sets=part.sets if part.exercise == line.exercise and not part.skipped else (),
+            sets=_sets_of(part, line),
             asked=part.asked,
             entry=session.entry,
             session_id=session.id,
@@ -145,6 +146,13 @@ def _session_events(history: History, line: Line, until: date | None) -> list[Se
         for session, part in parts_of(history, line)
         if until is None or session.day < until
     ]
+
+
+def _sets_of(part: LineDone, line: Line) -> tuple[SetDone, ...]:
+    """The sets that concern the line; of a skipped one its warm-ups, which may have hurt."""
+    if part.exercise != line.exercise:
+        return ()
+    return tuple(done for done in part.sets if done.warm_up or not part.skipped)
 
 
 def _later_starts(line: Line, start: LineStart | None) -> list[Overridden]:

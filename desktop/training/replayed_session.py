@@ -30,11 +30,11 @@ TOTALS_KEPT = 12  # places whose last total is remembered; older ones are no com
 def after_session(state: State, event: SessionDone, context: Context) -> tuple[State, Step | None]:
     """The state after one session and the step it made.
 
-    Warm-ups do not count. No working set: SKIPPED, nothing changes. Pain, a deload, a test, or a
-    line on which nothing was asked: EXCLUDED, the position stays.
+    Warm-ups do not count, but pain in one does. No working set: SKIPPED, nothing changes. Pain, a
+    deload, a test, or a line on which nothing was asked: EXCLUDED, the position stays.
     """
     working = tuple(done for done in event.sets if not done.warm_up)
-    if not working:
+    if not working and _worst_pain(event) < context.settings.pain_no_increase:
         return state, _step(state, state, event, Outcome.SKIPPED, reason(ReasonCode.SKIPPED))
     excluded = _excluded(state, event, context)
     if excluded is not None:
@@ -48,7 +48,7 @@ def after_session(state: State, event: SessionDone, context: Context) -> tuple[S
 
 def _excluded(state: State, event: SessionDone, context: Context) -> tuple[State, Reason] | None:
     """State and reason where the session does not count for the line; None where it does."""
-    worst = max(done.pain for done in event.sets)
+    worst = _worst_pain(event)
     if worst >= context.settings.pain_no_increase:
         return _sore(replace(state, last_trained=event.day), worst, event, context)
     if state.held is not None:
@@ -61,6 +61,10 @@ def _excluded(state: State, event: SessionDone, context: Context) -> tuple[State
     else:
         return None
     return replace(state, last_trained=event.day, sore=0), why
+
+
+def _worst_pain(event: SessionDone) -> int:
+    return max((done.pain for done in event.sets), default=0)
 
 
 def _sore(state: State, worst: int, event: SessionDone, context: Context) -> tuple[State, Reason]:
@@ -77,9 +81,8 @@ def _sore(state: State, worst: int, event: SessionDone, context: Context) -> tup
 def _started(state: State, working: tuple[SetDone, ...], event: SessionDone) -> tuple[State, Step]:
     """A line without a starting point begins where its first session was."""
     done = weaker_sides(working)
-    lead = min(done, key=lambda each: (each.load_g, each.amount))
+    lead, amount = _begun_with(done, state.rule.scheme.kind)
     holds = lead.reps is None
-    amount = max(min(each.amount for each in done), 1)
     position = Position(
         load_g=lead.load_g,
         reps=None if holds else amount,
@@ -105,6 +108,22 @@ def _started(state: State, working: tuple[SetDone, ...], event: SessionDone) -> 
         reason=why,
     )
     return after, _step(state, after, event, None, why)
+
+
+def _begun_with(done: tuple[SetDone, ...], scheme: SchemeKind) -> tuple[SetDone, int]:
+    """The set that a line begins with and its amount: the easiest of straight sets with the least
+    of their amounts, the heaviest in a scheme with a lead set, the sum for a total.
+    """
+    lead = min(done, key=lambda each: (each.load_g, each.amount))
+    match scheme:
+        case SchemeKind.STRAIGHT:
+            amount = min(each.amount for each in done)
+        case SchemeKind.TOTAL:
+            amount = sum(each.amount for each in done)
+        case _:
+            lead = max(done, key=lambda each: (each.amount > 0, each.load_g, each.amount))
+            amount = lead.amount
+    return lead, max(amount, 1)
 
 
 @dataclass(frozen=True, slots=True)
