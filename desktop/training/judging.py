@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from itertools import zip_longest
+from math import floor
 
 from desktop.training.demand import demand, effective_load_g, rank
 from desktop.training.position import (
@@ -49,7 +50,8 @@ def judge(
 
     ``last_total(load_g, variation)`` gives the clean total the last time at that place, or None.
     Sides of a unilateral exercise count as one set by the weaker side. For schemes with a lead
-    set that one alone is judged; for a total the sum.
+    set that one alone is judged; for a total the sum. Where the criterion is the total, straight
+    sets are met by their sum too.
     """
     done = weaker_sides(sets)
     lead_asked, lead = lead_pair(asked, done, rule)
@@ -57,6 +59,9 @@ def judge(
         met, of, surplus = _total_met(asked, done, around)
     elif rule.scheme.kind is SchemeKind.STRAIGHT:
         met, of, surplus = _each_met(asked, done, around)
+        if met < of and rule.criterion.kind is CriterionKind.TOTAL:
+            reached, _, more = _total_met(asked, done, around)
+            met, surplus = (of, more) if reached else (met, surplus)
     else:
         met, of, surplus = _each_met([lead_asked], [lead], around)
     last_asked, last = _last_pair(asked, done, lead_asked, lead, rule)
@@ -70,7 +75,7 @@ def judge(
     else:
         outcome = Outcome.MISSED
     all_met = outcome in (Outcome.MET, Outcome.EXCEEDED)
-    last_over = last.amount - _amount(last_asked)
+    last_over = _over(last_asked, last, around)
     return Judgement(
         outcome=outcome,
         met=met,
@@ -126,11 +131,18 @@ def weaker_sides(sets: Sequence[SetDone]) -> tuple[SetDone, ...]:
         return tuple(sets)
     both = [each for each in sets if not each.side]
     pairs = [
-        replace(_weaker(a, b), side="") if a and b else replace(one, reps=0, side="")
+        replace(_weaker(a, b), side="") if a and b else _untrained(one)
         for a, b in zip_longest(left, right)
         if (one := a or b) is not None
     ]
     return (*both, *pairs)
+
+
+def _untrained(other: SetDone) -> SetDone:
+    """The side that was left out, where only the ``other`` one was trained."""
+    if other.reps is None:
+        return replace(other, seconds=0, side="")
+    return replace(other, reps=0, side="")
 
 
 def _weaker(a: SetDone, b: SetDone) -> SetDone:
@@ -156,6 +168,20 @@ def set_meets(asked: AskedSet, done: SetDone, around: Surroundings) -> bool:
 
 def _amount(asked: AskedSet) -> int:
     return asked.reps if asked.reps is not None else asked.seconds or 0
+
+
+def _over(asked: AskedSet, done: SetDone, around: Surroundings) -> int:
+    """The amount beyond what was asked; at an easier place what its demand is worth at the asked
+    one, so that more repetitions with less load are not counted twice.
+    """
+    over = done.amount - _amount(asked)
+    if over <= 0 or not done.reps or _place_at_least(asked, done, around):
+        return over
+    wanted = effective_load_g(asked.load_g, asked.variation, around)
+    reached = demand(done.load_g, done.reps, done.variation, around)
+    if wanted is None or reached is None:
+        return 0
+    return min(over, floor(30 * (reached / wanted - 1) - _amount(asked) + 1e-6))
 
 
 def _variation_at_least(asked: str | None, done: str | None, around: Surroundings) -> bool:
@@ -244,10 +270,10 @@ def _too_hard(rule: ProgressionRule, last: SetDone, settings: ProgressionSetting
 
 
 def every_set_harder(
-    asked: AskedSet, done: Sequence[SetDone], around: Surroundings, floor: int
+    asked: AskedSet, done: Sequence[SetDone], around: Surroundings, fewest: int
 ) -> SetDone | None:
     """The easiest set of a session in which every set lay above the asked load, with at least
-    ``floor`` repetitions; None where that was not so or cannot be compared.
+    ``fewest`` repetitions; None where that was not so or cannot be compared.
     """
     wanted = effective_load_g(asked.load_g, asked.variation, around)
     if wanted is None:
@@ -255,6 +281,6 @@ def every_set_harder(
     reached = [(effective_load_g(each.load_g, each.variation, around), each) for each in done]
     if any(load is None or load <= wanted + SAME_LOAD_G for load, _ in reached):
         return None
-    if any(each.amount < floor for each in done):
+    if any(each.amount < fewest for each in done):
         return None
     return min(reached, key=lambda pair: (pair[0] or 0.0, pair[1].amount))[1]
