@@ -177,9 +177,17 @@ def warm_up_text(slot: SlotPlan, unit: Unit) -> str:
 
 
 def open_end_text(slot: SlotPlan) -> str:
-    """What the last set asks where it is open-ended, and where to stop; how hard a test may be."""
+    """What the last set (or the top set, done first) asks where it is open-ended, and where to
+    stop; how hard a test may be.
+    """
     if slot.test:
         return tested_how_text(slot.target.sets)
+    top = slot.target.sets[0]
+    if len(slot.target.sets) > 1 and top.open_ended and top.stop_at is not None:
+        text = translate(
+            "Sheet", "First set: as many clean reps as you can, stop at\N{NO-BREAK SPACE}{stop}"
+        )
+        return text.format(stop=words.number(top.stop_at))
     last = slot.target.sets[-1]
     if not last.open_ended or last.stop_at is None:
         return ""

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from datetime import date
 
 from desktop.training.asking import target_on
-from desktop.training.position import CriterionKind, Position
+from desktop.training.position import CriterionKind, Position, SchemeKind
 from desktop.training.replayed_session import after_session
 from desktop.training.session import AskedSet, SetDone
 from desktop.training.state import Context, SessionDone, State
@@ -52,8 +52,11 @@ def as_asked(
     """The state after a session on ``day`` in which ``target`` was done as asked (or missed)."""
     if not target.sets:
         return state
-    last = target.sets[-1]
-    sets = tuple(_done(each, state, is_last=each is last, missed=missed) for each in target.sets)
+    top_first = state.rule.scheme.kind is SchemeKind.TOP_AND_BACK_OFF
+    judged = target.sets[0 if top_first else -1]
+    sets = tuple(
+        _done(each, state, is_judged=each is judged, missed=missed) for each in target.sets
+    )
     done = SessionDone(day, sets, target.sets, deload=target.deload)
     return after_session(state, done, context)[0]
 
@@ -67,14 +70,14 @@ def next_positions(state: State, days: Sequence[date], context: Context) -> tupl
     )
 
 
-def _done(asked: AskedSet, state: State, *, is_last: bool, missed: bool) -> SetDone:
-    """The set as asked, with what the criterion needs on the last one; or short of it."""
+def _done(asked: AskedSet, state: State, *, is_judged: bool, missed: bool) -> SetDone:
+    """The set as asked, with what the criterion needs on the one it looks at; or short."""
     criterion = state.rule.criterion
     amount = asked.reps if asked.reps is not None else asked.seconds or 0
     rir = asked.rir
     if missed:
         amount = max(amount - MISSED_BY, 0)
-    elif criterion.kind is CriterionKind.LAST_SET_OVER and is_last:
+    elif criterion.kind is CriterionKind.LAST_SET_OVER and is_judged:
         amount += criterion.over
     elif criterion.kind is CriterionKind.RESERVE:
         rir = (state.rule.target_rir or 0.0) + 1

@@ -20,6 +20,7 @@ from desktop.training.program import RuleRevision
 from desktop.training.quantities import same_load
 from desktop.training.reasons import ReasonCode, reason
 from desktop.training.replayed_session import after_session
+from desktop.training.scheme import recounted
 from desktop.training.state import (
     BackOffMark,
     Cleared,
@@ -159,7 +160,8 @@ def _after_revision(
     )
     if state.position is None:
         return revised, None
-    position = fitted(state.position, mover_of(revised, context))
+    counted = recounted(state.position, state.rule.scheme, event.rule.scheme)
+    position = fitted(counted, mover_of(revised, context))
     why = reason(ReasonCode.RANGE_CHANGED, day=event.day, changed=position != state.position)
     revised = replace(revised, position=position, fixed_reps=position.reps)
     if position != state.position:

@@ -10,6 +10,7 @@ from desktop.training.position import (
     Position,
     ProgressionRule,
     SchemeKind,
+    SetScheme,
     Surroundings,
 )
 from desktop.training.session import AskedSet
@@ -38,10 +39,11 @@ def asked_sets(
     match rule.scheme.kind:
         case SchemeKind.TOP_AND_BACK_OFF:
             back_off = _eased(lead, percent, around)
-            return (lead, *(back_off for _ in range(count - 1)))
+            return (_last(lead, rule), *(back_off for _ in range(count - 1)))
         case SchemeKind.ASCENDING:
             steps = [percent * (count - 1 - place) for place in range(count - 1)]
-            return (*(_eased(lead, min(step, 90.0), around) for step in steps), lead)
+            eased = (_eased(lead, min(step, 90.0), around) for step in steps)
+            return (*eased, _last(lead, rule))
         case SchemeKind.TOTAL:
             return _spread(lead, position.amount, count)
         case _:
@@ -69,8 +71,20 @@ def position_asked(
     )
 
 
+def recounted(position: Position, before: SetScheme, after: SetScheme) -> Position:
+    """The same work where a rule begins, or ceases, to count the total over all sets."""
+    was_total, is_total = (each.kind is SchemeKind.TOTAL for each in (before, after))
+    if was_total == is_total:
+        return position
+    amount = position.amount
+    counted = amount * position.sets if is_total else max(amount // position.sets, 1)
+    if position.reps is None:
+        return replace(position, hold_s=counted)
+    return replace(position, reps=counted)
+
+
 def _last(lead: AskedSet, rule: ProgressionRule) -> AskedSet:
-    """The last straight set: open-ended where the criterion looks past what is asked."""
+    """The last straight set, or the lead set: open-ended where the criterion looks past it."""
     if rule.criterion.kind is not CriterionKind.LAST_SET_OVER or lead.reps is None:
         return lead
     stop = lead.reps + rule.criterion.over + OPEN_END
