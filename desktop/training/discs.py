@@ -32,6 +32,7 @@ def discs_per_side(load_g: int, bar_g: int, pairs: Mapping[int, int]) -> tuple[i
     Raises InvalidEquipment for masses below 1 g, negative numbers or more than 100 pairs.
     """
     table = _table(_checked(bar_g, pairs))
+    load_g, bar_g = int(load_g), int(bar_g)  # whole numbers of other kinds count as well
     lowest_g = load_g - bar_g - SAME_LOAD_G
     highest_g = load_g - bar_g + SAME_LOAD_G
     # Each side carries half; round the window inwards to whole units.
@@ -49,6 +50,7 @@ def reachable_loads(bar_g: int, pairs: Mapping[int, int]) -> tuple[int, ...]:
     and stand once; above `MAX_LOAD_G` nothing is listed. Raises as `discs_per_side`.
     """
     table = _table(_checked(bar_g, pairs))
+    bar_g = int(bar_g)
     step_g = 2 * table.unit_g
     sums = 0
     for of_count in table.stages[-1]:
@@ -123,4 +125,5 @@ def _checked(bar_g: int, pairs: Mapping[int, int]) -> tuple[tuple[int, int], ...
             raise InvalidEquipment(f"there are 0 or more pairs of {mass_g} g, not {number}")
     if sum(pairs.values()) > MOST_PAIRS:
         raise InvalidEquipment(f"at most {MOST_PAIRS} pairs of discs, not {sum(pairs.values())}")
-    return tuple(sorted((mass_g, number) for mass_g, number in pairs.items() if number))
+    counted = ((int(mass_g), int(number)) for mass_g, number in pairs.items() if number)
+    return tuple(sorted(counted))
