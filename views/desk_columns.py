@@ -92,8 +92,7 @@ def explanation(column: Column) -> str:
         Column.STILL: translate("Desk", "Lines that have probably stopped gaining."),
         Column.DELOAD: translate(
             "Desk",
-            "The next deload: planned, due by the program's "
-            "rhythm, or advised by what is seen.",
+            "The next deload: planned, due by the program's rhythm, or advised by what is seen.",
         ),
         Column.GOAL: translate("Desk", "When the trend reaches the goal, with 80 % certainty."),
         Column.COURSE: translate(
