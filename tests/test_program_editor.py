@@ -56,6 +56,7 @@ def editor(record: Record, qtbot: QtBot) -> Iterator[ProgramEditor]:
     area.show_trainee(None)
     area.shelf.take_focus()
     yield area
+    window.close()
 
 
 def page_of(editor: ProgramEditor) -> ProgramPage:

@@ -65,7 +65,8 @@ def test_nothing_last_can_be_said_again(file: Path) -> None:
 
 def test_values_broken_by_hand_count_as_not_set(file: Path) -> None:
     file.write_text(
-        "[look]\ntheme=purple\ntext_percent=big\n[print]\npaper=napkin\n[last]\ntrainee=a, b\n[window]\ngeometry=7\n"
+        "[look]\ntheme=purple\ntext_percent=big\n[print]\npaper=napkin\n"
+        "[last]\ntrainee=a, b\n[window]\ngeometry=7\n"
     )
     settings = Settings(file)
     assert settings.theme is Theme.SYSTEM

@@ -61,7 +61,7 @@ def taking_in(
         if tables is not None:
             settings = repository.coach_settings()
             saved = repository.save(replace(settings, tables=tuple(tables)))
-            changes = replace(changes, kinds=changes.kinds | saved.kinds)
+            changes = changes._replace(kinds=changes.kinds | saved.kinds)
     return changes, before
 
 
