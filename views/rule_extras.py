@@ -1,4 +1,4 @@
-"""What a rule asks besides its ranges: one more day a week, a variation's smallest step."""
+"""What a rule asks besides its ranges: one more day a week, and the smallest harder step."""
 
 from __future__ import annotations
 
