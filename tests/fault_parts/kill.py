@@ -34,7 +34,10 @@ def _killed(harm: Harm, count: int, chance: Random, folder: Path) -> str:
     template = folder / "template"
     template.mkdir(parents=True)
     harm.begin(template)
-    whole = [_round(harm, template, folder / f"whole-{n}", None).seconds for n in range(_WHOLE)]
+    whole = [
+        _round(harm, template, folder / f"whole-{n}", None).seconds
+        for n in range(_WHOLE if count > _WHOLE else 1)
+    ]
     seconds = min(whole)  # another process may have been busy just then
     midway = 0
     for number in range(count):

@@ -29,7 +29,7 @@ from tests.fault_parts.child import Tell, tried
 from tests.fault_parts.people import FIRST, data_file, numbers_in, session
 
 FULL = 60
-SHARE = 3
+SHARE = 2
 
 _ROOT = Path(__file__).parent.parent.parent
 _PATHS = ("my data.db", "Übungen für Zoë.db", "💪 100%?#.db", "a'b;c & d.db", "ohne")
