@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
-from typing import Any
+from typing import Any, NamedTuple
 
 
 class Kind(StrEnum):
@@ -28,8 +27,7 @@ class Kind(StrEnum):
     SETTINGS = "settings"
 
 
-@dataclass(frozen=True, slots=True)
-class Changes:
+class Changes(NamedTuple):
     """Kinds and trainees touched by one write (trainees empty: all), and what was saved, with
     ids and revisions filled in, in the order given.
     """

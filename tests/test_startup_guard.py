@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import sys
+from importlib.metadata import version
+from pathlib import Path
 
 import pytest
 from PySide6.QtWidgets import QApplication, QLabel
@@ -33,6 +35,18 @@ def test_the_refusal_says_what_to_install() -> None:
     assert complaint is not None
     assert "6.12.0 crashes on Python 3.11" in complaint
     assert "pip install 'PySide6-Essentials>=6.11.3,<6.12'" in complaint
+
+
+def test_the_version_is_read_off_the_name_of_the_metadata(tmp_path: Path) -> None:
+    (tmp_path / "first").mkdir()
+    folders = [str(tmp_path / "not there"), str(tmp_path / "first"), str(tmp_path)]
+    assert startup_guard.installed_version(folders) is None
+    (tmp_path / "PySide6_Essentials-6.12.0.dist-info").mkdir()
+    assert startup_guard.installed_version(folders) == "6.12.0"
+
+
+def test_the_version_in_use_is_found() -> None:
+    assert startup_guard.installed_version(sys.path) == version("PySide6-Essentials")
 
 
 def test_the_pair_in_use_is_not_refused() -> None:

@@ -7,9 +7,9 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QLocale, QObject, QStandardPaths
+from PySide6.QtCore import QLocale, QObject
 from PySide6.QtGui import QAction
-from PySide6.QtWidgets import QFileDialog, QMainWindow, QMenu
+from PySide6.QtWidgets import QMainWindow, QMenu
 
 from db.errors import StoreError
 from views import calendar_words as words
@@ -95,6 +95,9 @@ class ExportMenu(QObject):
         return text.format(count=words.number(lines), path=path)
 
     def _ask(self, title: str, suffix: str, write: Write) -> None:
+        from PySide6.QtCore import QStandardPaths
+        from PySide6.QtWidgets import QFileDialog
+
         folder = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
         dialog = QFileDialog(self._window, title, folder)
         dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)

@@ -8,7 +8,6 @@ then the old revision is asked for, and the store answers with a conflict.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import replace
 from typing import Any
 
 _Key = tuple[type, int | None]
@@ -33,6 +32,8 @@ class Lineage:
 
     def at(self, wanted: Any, expected: Any) -> Any:
         """``wanted``, ready to be written over the state ``expected``."""
+        from dataclasses import replace  # not needed before the first edit
+
         current = self._current.get(_key(expected), expected.revision)
         now = replace(expected, revision=current)
         unbroken = self._state(now) == self._state(expected)

@@ -10,9 +10,8 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 from contextlib import AbstractContextManager
-from dataclasses import dataclass
 from itertools import chain
-from typing import Any, Protocol
+from typing import Any, NamedTuple, Protocol
 
 from PySide6.QtGui import QUndoCommand
 
@@ -30,8 +29,7 @@ class Store(Protocol):
     def transaction(self) -> AbstractContextManager[None]: ...
 
 
-@dataclass(frozen=True, slots=True)
-class Desk:
+class Desk(NamedTuple):
     """What commands share: the store, what this window wrote, and where they say what happened."""
 
     store: Store

@@ -71,9 +71,9 @@ application.exec()
 # painted; "known" waits until everybody's cautions are there, "chart" until a chart is drawn.
 _OURS = (
     """
-import sys
-from pathlib import Path
-from desktop import application
+import gc, sys
+gc.disable()  # as the program does before it imports anything
+from desktop import __main__, application
 """
     + _TELL
     + """
@@ -103,7 +103,7 @@ def watch_charts(desk):
     module.GraphicsView.paintEvent = painted
 start = application.Desk.start
 application.Desk.start = watched
-application.run(Path(sys.argv[1]))
+__main__.main(["--database", sys.argv[1]])
 """
 )
 _ON_THE_CHART = """

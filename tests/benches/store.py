@@ -11,10 +11,17 @@ from pathlib import Path
 from db.database import Database
 from db.repository import Repository
 from desktop.planning.days import day_plan
+from desktop.planning.desk import by_need, draw_up, kept_rows
+from desktop.planning.history import read_library
 from desktop.planning.progress import progress
 from desktop.planning.roster import roster
 from tests.benches.measure import Line, medians
-from tests.benches.people import TODAY, many_trainees, one_for_years
+from tests.benches.people import TODAY, draw_up_all, many_trainees, one_for_years
+from views.caution_texts import roster_line
+from views.desk_cells import cells_of
+
+GOAL_DESK_MS = 150.0
+SHOWN = 40
 
 
 def lines() -> Iterator[Line]:
@@ -41,10 +48,42 @@ def lines() -> Iterator[Line]:
         database.close()
 
         path = many_trainees(Path(folder) / "many.db")
-        database = Database.open(path)
-        repository = Repository(database)
-        raw = sqlite3.connect(path)
-        desk, floor = medians(1, lambda: roster(repository, TODAY), all_sets)
-        yield Line("desk of 300 trainees x 1 year, all cautions", desk, floor, "raw SELECT")
-        raw.close()
-        database.close()
+        yield from _desk(path)
+
+
+def _desk(path: Path) -> Iterator[Line]:
+    """The desk of 300 people: from kept briefs, as it opens, and from every set on record."""
+    database = Database.open(path)
+    repository = Repository(database)
+    raw = sqlite3.connect(path)
+
+    def all_sets() -> int:
+        return len(raw.execute("SELECT * FROM set_done").fetchall())
+
+    def sets_added_up() -> int:
+        query = "SELECT line_id, day, max(load_g), sum(reps) FROM set_done GROUP BY line_id, day"
+        return len(raw.execute(query).fetchall())
+
+    def opened() -> int:
+        """Everybody's row, sorted; the words of the roster, and of the rows that a screen shows."""
+        library = read_library(repository)
+        rows, missing = kept_rows(repository, library, TODAY)
+        assert not missing
+        ordered = by_need(rows.values())
+        lines = [roster_line(row.entry) for row in ordered]
+        cells = [cells_of(row, TODAY, library.limits) for row in ordered[:SHOWN]]
+        return len(lines) + len(cells)
+
+    library = read_library(repository)
+    people = iter(repository.trainee_ids())
+    one_ms, _ = medians(9, lambda: draw_up(repository, library, next(people), TODAY), lambda: None)
+    yield Line("brief of one of 300 trainees drawn up after a write", one_ms)
+    whole, floor = medians(1, lambda: roster(repository, TODAY), all_sets)
+    yield Line("desk of 300 trainees x 1 year, from every set", whole, floor, "raw SELECT")
+    draw_up_all(path)
+    desk, floor, added_up = medians(7, opened, all_sets, sets_added_up)
+    yield Line("desk of 300 trainees x 1 year, opened", desk, unit="ms", goal=GOAL_DESK_MS)
+    yield Line("the same against reading all sets", desk, floor, "raw SELECT")
+    yield Line("the same against adding them up by line and day", desk, added_up, "raw GROUP BY")
+    raw.close()
+    database.close()
