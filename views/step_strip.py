@@ -298,9 +298,7 @@ class StepStrip(QWidget):
     def minimumSizeHint(self) -> QSize:
         """Room for the place and its neighbours; the rest gives way to counts."""
         whole = self.sizeHint()
-        least = lay_out(
-            tuple(_least(part) for part in self._strip), self._fonts, self._unit
-        )
+        least = lay_out(tuple(_least(part) for part in self._strip), self._fonts, self._unit)
         return QSize(min(whole.width(), int(least.size.width()) + 1), whole.height())
 
     def paintEvent(self, event: QPaintEvent) -> None:
