@@ -46,6 +46,10 @@ WIDTHS = {
 
 _COLUMNS = tuple(Column)
 LEAST_NEED = 208
+WANTED_NEED = 440
+MOST_ROOM = 1.5
+"""Once what there is to look at has as much room as wanted, the others grow up to so much."""
+
 GIVE_WAY = (Column.COURSE, Column.GOAL, Column.STILL, Column.DONE, Column.DELOAD)
 """Columns that are left out, one after the other, where there is no room; the sentence under the
 table still says what stands in them.
@@ -238,11 +242,15 @@ class DeskTable(QTableView):
             if least + sum(widths[each] for each in widths if each not in left_out) <= room:
                 break
             left_out.add(column)
-        for column, width in widths.items():
+        for column in widths:
             self.setColumnHidden(column, column in left_out)
-            self.setColumnWidth(column, width)
-        taken = sum(width for column, width in widths.items() if column not in left_out)
-        self.setColumnWidth(Column.NEED, max(room - taken, least))
+        shown = [column for column in widths if column not in left_out]
+        taken = sum(widths[column] for column in shown)
+        spare = (room - self._theme.px(WANTED_NEED)) / taken
+        for column in shown:
+            self.setColumnWidth(column, int(widths[column] * max(1.0, min(spare, MOST_ROOM))))
+        others = sum(self.columnWidth(column) for column in shown)
+        self.setColumnWidth(Column.NEED, max(room - others, least))
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

@@ -97,7 +97,12 @@ class RosterSource(QObject):
         rows, missing = kept_rows(self._repository, self._shared(), self._today)
         self._rows = rows | {each: before[each] for each in missing if each in before}
         self._waiting = {}
-        self._wait_for(missing)
+        unknown = set(missing)
+        self._wait_for(  # those at the top first
+            each
+            for row in self.rows()
+            if (each := row.entry.trainee.id) is not None and each in unknown
+        )
 
     def _wait_for(self, trainee_ids: Iterable[int]) -> None:
         self._waiting |= dict.fromkeys(trainee_ids)
