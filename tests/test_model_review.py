@@ -6,12 +6,13 @@ from dataclasses import replace
 
 import pytest
 
-from desktop.training.asking import target_on
+from desktop.training.asking import follow_target, target_on
 from desktop.training.equipment import discs_per_side, reachable_loads
 from desktop.training.position import (
     TWO_FOR_TWO,
     Criterion,
     CriterionKind,
+    Follow,
     Position,
     ProgressionRule,
     ScaledVariation,
@@ -26,6 +27,7 @@ from desktop.training.program import RuleRevision
 from desktop.training.reasons import ReasonCode
 from desktop.training.replay import DeloadDays, SessionDone, State
 from desktop.training.session import AskedSet, Outcome, SetDone
+from desktop.training.trainee import DeloadWindow
 from tests.test_replay import (
     BARBELL,
     CONTEXT,
@@ -193,3 +195,51 @@ def test_what_was_asked_in_one_session_only_lasts_for_its_open_set() -> None:
     events = [SessionDone(day(number), sets, asked) for number in (0, 2)]
     state = state_at(Position(60_000, 8, 2), TOP)
     assert place(run(*events, start=state)) == (60_000, 9)
+
+
+def test_a_follower_too_does_fewer_sets_in_an_easier_week() -> None:
+    window = DeloadWindow(1, day(0), day(6))
+    leader = target_on(state_at(), day(0), CONTEXT, deload=window)
+    light = replace(TOP, follow=Follow("heavy", 85))
+    own = Position(40_000, 8, 4)
+    asked = follow_target(leader, light, BARBELL, own)
+    # 60 kg eased to 52.5, of which 85 % are 44.6; 4 x 0.6 sets are 3
+    assert [(each.load_g, each.open_ended) for each in asked.sets] == [
+        (42_500, False),
+        (37_500, False),
+        (37_500, False),
+    ]
+    assert len(follow_target(leader, light, BARBELL).sets) == len(leader.sets) == 2
+
+
+def test_a_follower_held_for_pain_asks_nothing_though_its_leader_does() -> None:
+    light = replace(DOUBLE, follow=Follow("heavy", 85))
+    held = run(did(0, 8, 8, 8, pain=6), start=state_at(rule=light)).state
+    leader = target_on(state_at(), day(2), CONTEXT)
+    asked = follow_target(leader, light, BARBELL, held.position, held.held)
+    assert asked.sets == ()
+    assert asked.reason.code is ReasonCode.PAIN_HOLD
+
+
+def test_where_no_load_is_as_light_as_an_easier_week_asks_the_lightest_is_asked() -> None:
+    two = Surroundings((55_000, 60_000))
+    window = DeloadWindow(1, day(0), day(6))
+    eased = target_on(state_at(around=two), day(0), CONTEXT, deload=window)
+    assert {each.load_g for each in eased.sets} == {55_000}
+    light = replace(DOUBLE, follow=Follow("heavy", 80))
+    leader = target_on(state_at(around=two), day(0), CONTEXT)
+    assert {each.load_g for each in follow_target(leader, light, two).sets} == {55_000}
+
+
+def test_a_side_left_out_counts_as_no_repetitions() -> None:
+    sides = ("left", "right", "left")
+    sets = tuple(SetDone(60_000, 8, side=side) for side in sides)
+    result = run(SessionDone(day(0), sets), start=state_at(Position(60_000, 8, 2)))
+    assert outcomes(result) == [Outcome.MISSED]
+
+
+def test_new_ranges_leave_the_load_where_its_share_is_not_known() -> None:
+    unknown = Surroundings((0, 5_000), (ScaledVariation("only", "Only"),), bodyweight=True)
+    state = state_at(Position(5_000, 5, 3, variation="only"), around=unknown)
+    rule = ProgressionRule((VariableRange(Variable.REPS, 12, 15), LOAD_2_5))
+    assert place(run(start=state, rules=[RuleRevision(day(1), rule)])) == (5_000, 12)

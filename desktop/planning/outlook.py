@@ -234,7 +234,10 @@ def _rolled_today(target: Target) -> bool:
 def _followed(leading: Iterable[Ahead], own: State) -> list[Ahead]:
     """The sessions of a line that asks a share of what the leading one is asked."""
     return [
-        replace(each, target=follow_target(each.target, own.rule, own.surroundings, own.position))
+        replace(
+            each,
+            target=follow_target(each.target, own.rule, own.surroundings, own.position, own.held),
+        )
         for each in leading
     ]
 

@@ -124,4 +124,4 @@ def _target(
     if follow is None or leader_key not in reached or leader_key in behind | {key}:
         return target_on(state, day, history.context, deload=deload)
     leader = _target(leader_key, reached, day, history, deload, behind | {key})
-    return follow_target(leader, state.rule, state.surroundings, state.position)
+    return follow_target(leader, state.rule, state.surroundings, state.position, state.held)

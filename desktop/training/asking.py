@@ -8,7 +8,7 @@ from datetime import date, timedelta
 
 from desktop.training.adjusting import amount_to_floor, easier_variation, load_step, on_equipment
 from desktop.training.deload import eased_load, eased_sets
-from desktop.training.demand import effective_load_g, lighter, load_at
+from desktop.training.demand import eased_to, effective_load_g, lighter
 from desktop.training.position import (
     Position,
     ProgressionRule,
@@ -63,12 +63,16 @@ def follow_target(
     rule: ProgressionRule,
     surroundings: Surroundings,
     own: Position | None = None,
+    held: Reason | None = None,
 ) -> Target:
     """What a following line asks: a percentage of the leader's effective load, rounded down.
 
-    Sets and repetitions are its ``own`` (by default the leader's). It never asks more load than
-    the leader; where the leader asks nothing it asks nothing.
+    Sets and repetitions are its ``own`` (by default the leader's), fewer sets in an easier week.
+    It never asks more load than the leader; where the leader asks nothing, or it is ``held``
+    itself, it asks nothing.
     """
+    if held is not None:
+        return Target(own, (), held)
     follow = rule.follow
     if follow is None or leader.position is None or not leader.sets:
         return Target(leader.position, (), leader.reason, leader.notes)
@@ -76,11 +80,16 @@ def follow_target(
     position = replace(own or lead, load_g=lead.load_g, variation=lead.variation)
     effective = effective_load_g(lead.load_g, lead.variation, surroundings)
     if effective is not None:
-        load = load_at(effective * follow.percent / 100, lead.variation, surroundings)
-        if load is not None:
-            position = replace(position, load_g=min(load, lead.load_g))
+        wanted = effective * follow.percent / 100
+        load = eased_to(wanted, lead.load_g, lead.variation, surroundings)
+        position = replace(position, load_g=load)
     why = reason(ReasonCode.FOLLOWS, line=follow.line_name, percent=follow.percent)
-    return Target(position, asked_sets(position, rule, surroundings), why, deload=leader.deload)
+    if not leader.deload:
+        return Target(position, asked_sets(position, rule, surroundings), why)
+    if own is not None:
+        position = _fewer_sets(position, _sets_factor(leader), rule)
+    sets = tuple(map(_closed, asked_sets(position, rule, surroundings)))
+    return Target(position, sets, why, deload=True)
 
 
 def starting_state(
@@ -165,21 +174,31 @@ def _eased(
 def _deload_target(
     position: Position, state: State, window: DeloadWindow, notes: tuple[Reason, ...]
 ) -> Target:
-    sets = eased_sets(position.sets, window.sets_factor)
-    eased = replace(position, sets=sets)
-    if state.rule.scheme.kind is SchemeKind.TOTAL:
-        eased = _share_of_total(eased, sets / position.sets)
+    eased = _fewer_sets(position, window.sets_factor, state.rule)
     effective = effective_load_g(position.load_g, position.variation, state.surroundings)
     if effective is not None:
         wanted = eased_load(effective, window.load_percent)
-        load = load_at(wanted, position.variation, state.surroundings)
-        if load is not None:
-            eased = replace(eased, load_g=min(load, position.load_g))
+        load = eased_to(wanted, position.load_g, position.variation, state.surroundings)
+        eased = replace(eased, load_g=load)
     why = reason(
         ReasonCode.DELOAD, sets_factor=window.sets_factor, load_percent=window.load_percent
     )
     sets_asked = tuple(map(_closed, asked_sets(eased, state.rule, state.surroundings)))
     return Target(eased, sets_asked, why, notes, deload=True)
+
+
+def _fewer_sets(position: Position, factor: float, rule: ProgressionRule) -> Position:
+    sets = eased_sets(position.sets, factor)
+    eased = replace(position, sets=sets)
+    if rule.scheme.kind is SchemeKind.TOTAL:
+        return _share_of_total(eased, sets / position.sets)
+    return eased
+
+
+def _sets_factor(eased: Target) -> float:
+    """By how much the sets of an easier week were cut; 1 where another reason goes first."""
+    factor = eased.reason.get("sets_factor", 1.0)
+    return factor if isinstance(factor, float) else 1.0
 
 
 def _share_of_total(position: Position, part: float) -> Position:

@@ -91,6 +91,16 @@ def load_up(surroundings: Surroundings, load_g: int) -> int | None:
     return load_g if surroundings.loads_g is None else next_up(surroundings.loads_g, load_g)
 
 
+def eased_to(effective_g: float, load_g: int, variation: str | None, around: Surroundings) -> int:
+    """The load that asks no more than ``effective_g``, never above ``load_g``; the lightest there
+    is where none is that light.
+    """
+    load = load_at(effective_g, variation, around)
+    if load is None:
+        load = load_up(around, -(10**9) if around.bodyweight else 1)
+    return load_g if load is None else min(load, load_g)
+
+
 def load_down(surroundings: Surroundings, load_g: int, step_g: int) -> int | None:
     """The greatest reachable load below ``load_g``; without equipment, one step lower."""
     if surroundings.loads_g is not None:

@@ -75,7 +75,9 @@ def unroll_line(
         states.append(state)
         if leader is not None:
             asked = leader.target_on(day, context)
-            targets[day] = follow_target(asked, state.rule, state.surroundings, state.position)
+            targets[day] = follow_target(
+                asked, state.rule, state.surroundings, state.position, state.held
+            )
         else:
             targets[day] = target_on(state, day, context, deload=times.eased_on(day))
         state = as_asked(state, targets[day], day, context)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from desktop.training.demand import effective_load_g, load_at, load_up
+from desktop.training.demand import eased_to, effective_load_g
 from desktop.training.position import (
     CriterionKind,
     Position,
@@ -95,11 +95,8 @@ def _eased(lead: AskedSet, percent: float, around: Surroundings) -> AskedSet:
     effective = effective_load_g(lead.load_g, lead.variation, around)
     if effective is None:
         return lead
-    load = load_at(effective * (1 - percent / 100), lead.variation, around)
-    if load is None:
-        least = load_up(around, -(10**9) if around.bodyweight else 1)
-        load = lead.load_g if least is None else min(least, lead.load_g)
-    return replace(lead, load_g=load)
+    wanted = effective * (1 - percent / 100)
+    return replace(lead, load_g=eased_to(wanted, lead.load_g, lead.variation, around))
 
 
 def _spread(lead: AskedSet, total: int, count: int) -> tuple[AskedSet, ...]:
