@@ -26,6 +26,7 @@ from desktop.training.state import (
     SessionDone,
     Surrounded,
 )
+from desktop.training.trainee import DeloadWindow
 
 SCHEMA: Final = "rungwise case"
 VERSION: Final = 1
@@ -72,6 +73,13 @@ class Case:
     settings: ProgressionSettings = ProgressionSettings()
     ask_on: date | None = None
     about: str = ""
+
+    def eased_on(self, day: date) -> DeloadWindow | None:
+        """The easier span that ``day`` lies in, cut as usual: a case tells its days alone."""
+        for each in self.events:
+            if each.deload is not None and each.deload.first <= day <= each.deload.last:
+                return DeloadWindow(0, each.deload.first, each.deload.last)
+        return None
 
 
 def read_case(path: Path) -> Case:

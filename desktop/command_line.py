@@ -387,7 +387,9 @@ class Verbs:
         context = Context(settings=case.settings)
         start = starting_state(case.start, case.rule, case.surroundings, context)
         done = replay(case.revisions, start, [one.event for one in case.events], context)
-        target = target_on(done.state, case.ask_on, context) if case.ask_on else None
+        target = None
+        if case.ask_on:
+            target = target_on(done.state, case.ask_on, context, deload=case.eased_on(case.ask_on))
         day = case.ask_on or max((step.day for step in done.steps), default=case.start.day)
         told = (done, target, Unit(options.unit or "kg"), day, self._sentence)
         if options.json:

@@ -173,6 +173,17 @@ def changed_case(folder: Path, **changes: Any) -> Path:
     )
 
 
+def test_a_case_asks_less_on_a_day_within_its_deload(line: Line, tmp_path: Path) -> None:
+    events = [{"deload": {"first": "2026-09-14", "last": "2026-09-20"}}]
+    answer = line("replay", changed_case(tmp_path, events=events, ask_on="2026-09-20"), "--json")
+    asked = answer.json["target"]
+    # two sets x 0.6 are 1.2, rounded up; 60 kg - 10 % are 54, and 55 is the lightest there is
+    assert [one["load_g"] for one in asked["sets"]] == [55_000, 55_000]
+    assert asked["reason"]["code"] == "deload"
+    later = line("replay", changed_case(tmp_path, events=events, ask_on="2026-09-21"), "--json")
+    assert later.json["target"]["reason"]["code"] == "start"
+
+
 @pytest.mark.parametrize(
     ("changes", "said"),
     [
