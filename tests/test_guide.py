@@ -145,7 +145,12 @@ def test_every_term_is_explained_in_one_sentence_here_and_in_the_guide(qtbot: Qt
     assert label.toolTip() == label.accessibleDescription() == meaning(Term.RIR)
 
 
-def test_pictures_that_ship_are_small() -> None:
+def test_every_picture_that_is_named_ships_and_is_small() -> None:
+    readme = GUIDE.parent.parent / "README.md"
+    texts = [page.read_text(encoding="utf-8") for page in (readme, *GUIDE.glob("*.md"))]
+    named = {name for text in texts for name in re.findall(r"pictures/(\w+\.png)", text)}
+    assert len(named) >= 10
+    assert named == {path.name for path in PICTURES.glob("*.png")}
     for path in PICTURES.glob("*.png"):
         assert path.stat().st_size <= 150_000, path.name
         assert not QImage(str(path)).isNull()
