@@ -243,3 +243,15 @@ def test_new_ranges_leave_the_load_where_its_share_is_not_known() -> None:
     state = state_at(Position(5_000, 5, 3, variation="only"), around=unknown)
     rule = ProgressionRule((VariableRange(Variable.REPS, 12, 15), LOAD_2_5))
     assert place(run(start=state, rules=[RuleRevision(day(1), rule)])) == (5_000, 12)
+
+
+def test_a_better_lead_set_than_last_time_is_an_improvement() -> None:
+    rule = replace(DOUBLE, scheme=SetScheme(SchemeKind.TOP_AND_BACK_OFF, 10))
+    state = state_at(Position(100_000, 8, 3), rule)
+    events = [
+        SessionDone(day(number), (SetDone(100_000, top), SetDone(90_000, 8), SetDone(90_000, rest)))
+        for number, top, rest in ((0, 6, 8), (3, 7, 6), (6, 7, 8))
+    ]
+    result = run(*events, start=state)
+    assert outcomes(result) == [Outcome.MISSED, Outcome.IMPROVED, Outcome.MISSED]
+    assert (result.state.misses, place(result)) == (1, (100_000, 8))

@@ -23,7 +23,8 @@ from desktop.training.session import AskedSet, Outcome, SetDone
 class Judgement:
     """A session's result. ``met`` counts the asked sets that were met; ``fulfils``: the rule's
     criterion holds in this session; ``too_hard``: reserve reported well under its target.
-    ``total``: clean amount over all working sets; ``lead`` the set that speaks for the session;
+    ``total``: clean amount over all working sets, or of the lead set where it speaks for them;
+    ``lead`` the set that speaks for the session;
     ``last`` the last one asked; ``last_over``: its amount beyond what was asked.
     """
 
@@ -55,6 +56,7 @@ def judge(
     """
     done = weaker_sides(sets)
     lead_asked, lead = lead_pair(asked, done, rule)
+    compared: Sequence[SetDone] = done
     if rule.scheme.kind is SchemeKind.TOTAL:
         met, of, surplus = _total_met(asked, done, around)
     elif rule.scheme.kind is SchemeKind.STRAIGHT:
@@ -63,14 +65,15 @@ def judge(
             reached, _, more = _total_met(asked, done, around)
             met, surplus = (of, more) if reached else (met, surplus)
     else:
-        met, of, surplus = _each_met([lead_asked], [lead], around)
+        compared = (lead,)
+        met, of, surplus = _each_met([lead_asked], compared, around)
     last_asked, last = _last_pair(asked, done, lead_asked, lead, rule)
-    total = sum(each.amount for each in done)
+    total = sum(each.amount for each in compared)
     if met == of:
         outcome = Outcome.EXCEEDED if surplus else Outcome.MET
     elif len(done) < of and met == len(done):
         outcome = Outcome.PARTIAL
-    elif _improved(lead_asked, done, last_total, around):
+    elif _improved(lead_asked, compared, last_total, around):
         outcome = Outcome.IMPROVED
     else:
         outcome = Outcome.MISSED
