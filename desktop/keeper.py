@@ -11,7 +11,6 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtCore import QCoreApplication, QObject
-from PySide6.QtWidgets import QDialog
 
 from db.errors import PassphraseNeeded, StoreError
 from desktop import paths
@@ -20,6 +19,8 @@ from views.record import Record
 from views.theme import Theme
 
 if TYPE_CHECKING:
+    from PySide6.QtWidgets import QDialog
+
     from desktop.planning.safe_keeping import Backup, SafeKeeping
     from views.lock_panel import IdleWatch, LockPanel
     from views.main_window import MainWindow

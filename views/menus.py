@@ -9,13 +9,13 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMainWindow, QMenu
 
-from views.keyboard_map import Keys, keys_of
 from views.record import Record
 from views.theme import Scheme, Theme
 from views.work_areas import IMPORT, TRAINEE, UNNUMBERED, WORK_AREAS, area_word
 
 if TYPE_CHECKING:
     from views.guide import Guide
+    from views.keyboard_map import Keys
 
 _TEXT_STEP = 25
 LOCK_MINUTES = (0, 5, 15, 30)
@@ -71,6 +71,8 @@ class Menus(QObject):
 
     def key_groups(self) -> list[tuple[str, Keys]]:
         """Every action with a key, by menu, and the keys that hold everywhere."""
+        from views.keyboard_map import keys_of
+
         groups: list[tuple[str, Keys]] = []
         for menu in self._menus:
             actions = [*menu.actions()]
