@@ -468,3 +468,11 @@ def test_the_coachs_thresholds_are_settings() -> None:
     strict = Context(ProgressionSettings(pain_hold=2))
     result = replay((), state_at(), [did(0, 8, 8, 8, pain=2)], strict)
     assert result.state.held is not None
+
+
+def test_a_variation_that_was_not_noted_is_the_one_asked() -> None:
+    scale = (ScaledVariation("knees", "knees", 0.49), ScaledVariation("floor", "floor", 0.64))
+    rule = ProgressionRule((REPS_8_12, VariableRange(Variable.VARIATION)))
+    around = Surroundings((0,), scale, 70_000, bodyweight=True)
+    state = state_at(Position(0, 8, 3, variation="floor"), rule, around)
+    assert outcomes(run(did(0, 8, 8, 8, load_g=0), start=state)) == [Outcome.MET]

@@ -54,7 +54,7 @@ def judge(
     set that one alone is judged; for a total the sum. Where the criterion is the total, straight
     sets are met by their sum too.
     """
-    done = weaker_sides(sets)
+    done = tuple(_as_asked(each, asked[0]) for each in weaker_sides(sets))
     lead_asked, lead = lead_pair(asked, done, rule)
     compared: Sequence[SetDone] = done
     if rule.scheme.kind is SchemeKind.TOTAL:
@@ -218,6 +218,13 @@ def _each_met(
     pairs = [(a, d) for a, d in zip(asked, done, strict=False) if set_meets(a, d, around)]
     surplus = len(done) > len(asked) or any(_surpasses(a, d, around) for a, d in pairs)
     return len(pairs), len(asked), surplus
+
+
+def _as_asked(done: SetDone, asked: AskedSet) -> SetDone:
+    """A set whose variation was not noted was done at the one asked."""
+    if done.variation is not None or asked.variation is None:
+        return done
+    return replace(done, variation=asked.variation)
 
 
 def _closed(asked: AskedSet) -> AskedSet:
