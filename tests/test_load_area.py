@@ -330,6 +330,7 @@ def test_the_table_shows_numbers_and_shades_by_them(trained: Room) -> None:
     assert rows["load"].shades == (None,) * 16
 
 
+@pytest.mark.usefixtures("qapp")
 def test_as_many_weeks_are_shown_as_have_room_and_the_chosen_one_is_among_them(
     trained: Room,
 ) -> None:
