@@ -69,7 +69,7 @@ def test_every_phase_day_and_week_is_told(path: Path) -> None:
     assert squat.name == "Back squat, heavy"
     assert (squat.cells[1].above, squat.cells[1].below) == ("3×7", "60")
     assert "2 in reserve" in squat.how
-    assert text.phases[1].days[0].weeks[0].below == "easier"
+    assert text.phases[1].days[0].weeks[0].below == "deload"
     assert last.volume.startswith("Hard sets in week 16: ")
 
 

@@ -268,16 +268,16 @@ def test_a_warm_up_by_the_body_alone_names_no_unit() -> None:
     [
         (
             reason(ReasonCode.PAIN_HOLD, pain=5, times=1),
-            "Held: pain 5 of 10 on Mon 23 Nov; ask your coach",
+            "Not asked: pain 5 of 10 on Mon 23 Nov; ask your coach",
         ),
         (
             reason(ReasonCode.GAP_RESTART, days=200),
-            "Held: 200 days since the last time; ask your coach where to start",
+            "Not asked: 200 days since the last time; ask your coach where to start",
         ),
         (reason(ReasonCode.START_NEEDED), "Not set yet: ask your coach where to start"),
         (
             reason(ReasonCode.SKIPPED),
-            "Held: Not done the last time: the same again; ask your coach",
+            "Not asked: Not done the last time: the same again; ask your coach",
         ),
     ],
 )

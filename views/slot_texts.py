@@ -239,17 +239,17 @@ def held_text(slot: SlotPlan, unit: Unit, day: date) -> str:
             if slot.last_day is not None:
                 text = translate("Sheet", " on {day}")
                 on_day = text.format(day=words.short_day(slot.last_day, day))
-            text = translate("Sheet", "Held: pain {pain} of 10{on_day}; ask your coach")
+            text = translate("Sheet", "Not asked: pain {pain} of 10{on_day}; ask your coach")
             return text.format(pain=why.get("pain", ""), on_day=on_day)
         case ReasonCode.START_NEEDED:
             return translate("Sheet", "Not set yet: ask your coach where to start")
         case ReasonCode.GAP_RESTART:
             text = translate(
-                "Sheet", "Held: {days} since the last time; ask your coach where to start"
+                "Sheet", "Not asked: {days} since the last time; ask your coach where to start"
             )
             days = why.get("days", 0)
             return text.format(days=words.days(int(days) if isinstance(days, int) else 0))
-    text = translate("Sheet", "Held: {why}; ask your coach")
+    text = translate("Sheet", "Not asked: {why}; ask your coach")
     return plain(text.format(why=_reason(slot, why, unit, day)))
 
 

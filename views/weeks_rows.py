@@ -118,8 +118,8 @@ def _balance_rows(volumes: list[Volume]) -> Iterator[Row]:
 def easier_word(column: WeekColumn) -> str:
     """What is said of an easier week."""
     if column.easier:
-        return translate("Weeks", "easier")
-    return translate("Weeks", "easier?") if column.proposed else ""
+        return translate("Weeks", "deload")
+    return translate("Weeks", "deload?") if column.proposed else ""
 
 
 def number_text(value: float | None) -> str:

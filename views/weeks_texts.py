@@ -87,9 +87,9 @@ def _when(weeks: ProgramWeeks, week: WeekColumn, today: date | None = None) -> s
     phase = phase_name(weeks.program.phases[week.phase])
     parts = [translate("Weeks", "Week {number}").format(number=words.number(week.number)), phase]
     if week.easier:
-        parts.append(translate("Weeks", "easier"))
+        parts.append(translate("Weeks", "deload"))
     elif week.proposed:
-        parts.append(translate("Weeks", "an easier week is proposed"))
+        parts.append(translate("Weeks", "a deload is proposed"))
     if weeks.dated and today is not None:
         text = translate("Weeks", "from {day}")
         parts.append(text.format(day=words.short_day(week.first, today)))
