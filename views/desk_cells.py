@@ -28,6 +28,7 @@ if TYPE_CHECKING:
 
 translate = QCoreApplication.translate
 
+_NEAR_DAYS = 300  # days ahead that are told without their year
 _TOLD_ELSEWHERE = (HeadlineCode.DUE_TODAY, HeadlineCode.NEXT, HeadlineCode.LAST_SEEN)
 
 
@@ -143,12 +144,12 @@ def _deload(deload: DeloadDue | None, today: date) -> str:
         return ""
     match deload.when:
         case DeloadWhen.RUNS:
-            return translate("Desk", "to {day}").format(day=words.short_date(deload.day, today))
+            return translate("Desk", "to {day}").format(day=_date(deload.day, today))
         case DeloadWhen.ADVISED:
             return translate("Desk", "advised")
         case DeloadWhen.DUE if deload.day <= today:
             return translate("Desk", "due")
-    return words.short_date(deload.day, today)
+    return _date(deload.day, today)
 
 
 def _goal(goal: GoalBrief | None, today: date) -> str:
@@ -159,7 +160,7 @@ def _goal(goal: GoalBrief | None, today: date) -> str:
     if goal.kind is GoalKind.ONE_REP_MAX:
         return translate("Desk", "not in a year")
     if goal.by is not None:
-        return translate("Desk", "by {day}").format(day=words.short_date(goal.by, today))
+        return translate("Desk", "by {day}").format(day=_date(goal.by, today))
     return NOTHING
 
 
@@ -167,14 +168,14 @@ def _interval(goal: GoalBrief, earliest: date, today: date) -> str:
     if goal.latest is not None:
         if goal.latest <= today:
             return translate("Desk", "reached")
-        first = words.short_date(max(earliest, today), today)
-        return f"{first} {NOTHING} {words.short_date(goal.latest, today)}"
+        first = _date(max(earliest, today), today)
+        return f"{first} {NOTHING} {_date(goal.latest, today)}"
     if goal.likely is None:
         text = translate("Desk", "from {day}")
-        return text.format(day=words.short_date(max(earliest, today), today))
+        return text.format(day=_date(max(earliest, today), today))
     if goal.likely <= today:
         return translate("Desk", "about now")
-    return translate("Desk", "about {day}").format(day=words.short_date(goal.likely, today))
+    return translate("Desk", "about {day}").format(day=_date(goal.likely, today))
 
 
 def _course(spark: Spark, row: DeskRow, unit: Unit) -> str:
@@ -191,3 +192,9 @@ def _course(spark: Spark, row: DeskRow, unit: Unit) -> str:
         first=words.load_number(round(first / 500) * 500, unit),
         last=words.load(round(last / 500) * 500, unit),
     )
+
+
+def _date(day: date, today: date) -> str:
+    """A day in a narrow cell: without its year where the next months leave no doubt."""
+    near = 0 <= (day - today).days < _NEAR_DAYS
+    return words.short_date(day) if near else words.short_date(day, today)
