@@ -10,8 +10,8 @@ from PySide6.QtGui import QFontMetricsF, QHelpEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
 from views.ahead_lines import SESSIONS, AheadCell, AheadLine, discs_text, line_words
-from views.slot_row import plain_tip
 from views.theme import TextSize, Theme
+from views.tips import plain_tip
 
 _CELL: Final = 50
 _GAP: Final = 3

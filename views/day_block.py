@@ -5,20 +5,21 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from PySide6.QtCore import QEvent, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QResizeEvent
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from desktop.training.exercises import Exercise
 from desktop.training.program import TrainingDay
 from desktop.training.quantities import Unit
 from views import words
+from views.acting_row import ActingRow
 from views.blocks import Label
 from views.day_words import day_name
 from views.elided_label import ElidedLabel
 from views.exercise_finder import ExerciseFinder
 from views.slot_face import SlotFace
-from views.slot_row import RowAct, SlotRow, act_of, row_columns
+from views.slot_row import SlotRow, row_columns
 from views.theme import Theme
 
 
@@ -33,15 +34,12 @@ class DayFace:
     unit: Unit
 
 
-class DayHead(QWidget):
+class DayHead(ActingRow):
     """The heading of a day; takes the focus, so that keys act on the whole day."""
-
-    acted = Signal(object)
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._theme = theme
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setCursor(Qt.CursorShape.PointingHandCursor)
         self._name = ElidedLabel("heading")
         self._name.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
@@ -96,28 +94,6 @@ class DayHead(QWidget):
             painter.fillRect(self.rect(), self._theme.colour("background"))
             painter.fillRect(bar, self._theme.colour("accent"))
             painter.end()
-
-    def event(self, event: QEvent) -> bool:
-        wanted = event.type() is QEvent.Type.ShortcutOverride
-        if wanted and isinstance(event, QKeyEvent) and act_of(event) is not None:
-            event.accept()
-            return True
-        if event.type() in (QEvent.Type.FocusIn, QEvent.Type.FocusOut):
-            self.update()
-        return super().event(event)
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        act = act_of(event)
-        if act is None:
-            super().keyPressEvent(event)
-        else:
-            self.acted.emit(act)
-
-    def mousePressEvent(self, event: QMouseEvent) -> None:
-        self.setFocus(Qt.FocusReason.MouseFocusReason)
-
-    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
-        self.acted.emit(RowAct.EDIT)
 
 
 class DayBlock(QFrame):

@@ -12,12 +12,12 @@ from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
 from desktop.training.program import Slot
 from desktop.training.several_slots import SharedEdit, shared_value
 from views import words
+from views.acting_row import RowAct
 from views.blocks import Label
 from views.captioned import Captioned, keyed_word
 from views.clock_field import ClockField
 from views.flow import FlowLayout
 from views.number_fields import FieldError, NumberField, WholeField
-from views.slot_row import RowAct
 from views.theme import Theme
 
 

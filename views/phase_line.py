@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from desktop.training.program import Phase, PhasePurpose, Program
 from views import words
-from views.slot_row import RowAct
+from views.acting_row import RowAct
 from views.theme import TextSize, Theme
 
 translate = QCoreApplication.translate

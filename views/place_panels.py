@@ -14,13 +14,13 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout, QWidget
 from desktop.training.program import Phase, PhasePurpose, TrainingDay
 from desktop.training.program_edits import MOST_WEEKS
 from views import words
+from views.acting_row import RowAct
 from views.blocks import WordButton
 from views.captioned import Captioned, ChoiceBox, keyed_word
 from views.flow import FlowLayout
 from views.number_fields import FieldError, WholeField
 from views.phase_line import purpose_word
 from views.rows_editor import TextField
-from views.slot_row import RowAct
 from views.theme import Theme
 
 _MOVES: Final = {

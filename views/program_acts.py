@@ -37,13 +37,13 @@ from desktop.training.program_edits import (
 from desktop.training.rules import exchanged
 from desktop.training.shorthand import Shorthand, slot_from
 from views import words
+from views.acting_row import RowAct
 from views.day_words import day_name, held_words
 from views.phase_line import phase_name
 from views.program_clipboard import ProgramClipboard
 from views.program_head import tests_come_first
 from views.program_marks import ProgramMarks
 from views.program_page import PHASE, Place, ProgramPage
-from views.slot_row import RowAct
 
 Save = Callable[[Program, str], bool]
 

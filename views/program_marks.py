@@ -11,8 +11,8 @@ from desktop.training.program import Program
 from desktop.training.program_edits import DayPlace, SlotPlace
 from desktop.training.several_slots import SharedEdit, with_shared_edit, without_slots
 from views import words
+from views.acting_row import RowAct
 from views.program_page import PHASE, Place, ProgramPage
-from views.slot_row import RowAct
 
 Save = Callable[[Program, str], bool]
 

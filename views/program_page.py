@@ -13,6 +13,7 @@ from desktop.training.exercises import Exercise
 from desktop.training.program import PhasePurpose
 from desktop.training.program_edits import DayPlace, SlotPlace, slot_at
 from desktop.training.shorthand import Shorthand
+from views.acting_row import RowAct
 from views.balance_block import BalanceBlock
 from views.blocks import Page
 from views.captioned import keyed_word
@@ -26,7 +27,6 @@ from views.program_scene import ProgramScene
 from views.replace_bar import ReplaceBar
 from views.slot_face import SlotFace
 from views.slot_panel import SlotPanel
-from views.slot_row import RowAct
 from views.theme import Theme
 
 PHASE: Final = "phase"

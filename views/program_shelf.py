@@ -7,16 +7,16 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Final
 
-from PySide6.QtCore import QCoreApplication, QEvent, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent
+from PySide6.QtCore import QCoreApplication, Qt, Signal
+from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from db.repository import Repository
 from desktop.training.program import Program
 from views import words
+from views.acting_row import ActingRow, RowAct
 from views.blocks import Block, Heading, Label, MainButton, Page, WordButton
 from views.captioned import keyed_word
-from views.slot_row import RowAct, act_of
 from views.theme import Theme
 
 translate = QCoreApplication.translate
@@ -33,16 +33,13 @@ class ShelfEntry:
     trainees: tuple[str, ...] = ()
 
 
-class ShelfRow(QWidget):
+class ShelfRow(ActingRow):
     """One program; Return opens it, Ctrl+D duplicates, Delete removes. ``acted(RowAct)``."""
-
-    acted = Signal(object)
 
     def __init__(self, theme: Theme, entry: ShelfEntry, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._theme = theme
         self.program = entry.program
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setCursor(Qt.CursorShape.PointingHandCursor)
         detail = _length(entry)
         column = QVBoxLayout()
@@ -80,28 +77,6 @@ class ShelfRow(QWidget):
         bottom = self.height() - 1
         painter.drawLine(inside, bottom, self.width() - inside, bottom)
         painter.end()
-
-    def event(self, event: QEvent) -> bool:
-        wanted = event.type() is QEvent.Type.ShortcutOverride
-        if wanted and isinstance(event, QKeyEvent) and act_of(event) is not None:
-            event.accept()
-            return True
-        if event.type() in (QEvent.Type.FocusIn, QEvent.Type.FocusOut):
-            self.update()
-        return super().event(event)
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        act = act_of(event)
-        if act is None:
-            super().keyPressEvent(event)
-        else:
-            self.acted.emit(act)
-
-    def mousePressEvent(self, event: QMouseEvent) -> None:
-        self.setFocus(Qt.FocusReason.MouseFocusReason)
-
-    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
-        self.acted.emit(RowAct.EDIT)
 
 
 class ProgramShelf(Page):

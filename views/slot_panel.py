@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
 from desktop.training.exercises import Exercise
 from desktop.training.position import ProgressionRule
 from desktop.training.program import Slot
+from views.acting_row import RowAct
 from views.ahead_block import AheadBlock
 from views.blocks import rule
 from views.captioned import keyed_word
@@ -21,7 +22,6 @@ from views.flow import FlowLayout
 from views.range_row import RuleScene
 from views.rule_editor import RuleEditor
 from views.slot_fields import SlotFields
-from views.slot_row import RowAct
 from views.theme import Theme
 
 

@@ -6,8 +6,6 @@ The row paints itself, so that a day of many slots opens at once and an edit rep
 from __future__ import annotations
 
 from dataclasses import dataclass
-from enum import Enum, auto
-from html import escape
 from typing import Final
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
@@ -15,84 +13,23 @@ from PySide6.QtGui import (
     QFocusEvent,
     QFontMetricsF,
     QHelpEvent,
-    QKeyEvent,
-    QMouseEvent,
     QPainter,
     QPaintEvent,
     QPen,
 )
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
+from views.acting_row import ActingRow
 from views.slot_face import NextCell, SlotFace
 from views.step_strip import paint_strip, strip_colours, strip_fonts
 from views.theme import TextSize, Theme
+from views.tips import plain_tip
 
 ROW_HEIGHT: Final = 54
 _CELL_HEIGHT: Final = 34
 _CELL_GAP: Final = 3
 _GAP: Final = 16
 _INSIDE: Final = 16
-
-
-class RowAct(Enum):
-    """What a key in a row asks for."""
-
-    BEFORE = auto()
-    AFTER = auto()
-    MOVE_UP = auto()
-    MOVE_DOWN = auto()
-    DUPLICATE = auto()
-    REMOVE = auto()
-    EDIT = auto()
-    EXCHANGE = auto()
-    LEAVE = auto()
-    FIRST = auto()
-    LAST = auto()
-    MARK = auto()
-    MARK_BEFORE = auto()
-    MARK_AFTER = auto()
-    MARK_ALL = auto()
-    COPY = auto()
-    PASTE = auto()
-
-
-_PLAIN: Final = {
-    Qt.Key.Key_Up: RowAct.BEFORE,
-    Qt.Key.Key_Down: RowAct.AFTER,
-    Qt.Key.Key_Delete: RowAct.REMOVE,
-    Qt.Key.Key_Return: RowAct.EDIT,
-    Qt.Key.Key_Enter: RowAct.EDIT,
-    Qt.Key.Key_F2: RowAct.EXCHANGE,
-    Qt.Key.Key_Escape: RowAct.LEAVE,
-    Qt.Key.Key_Home: RowAct.FIRST,
-    Qt.Key.Key_End: RowAct.LAST,
-    Qt.Key.Key_Space: RowAct.MARK,
-}
-_ALT: Final = {Qt.Key.Key_Up: RowAct.MOVE_UP, Qt.Key.Key_Down: RowAct.MOVE_DOWN}
-_SHIFT: Final = {Qt.Key.Key_Up: RowAct.MARK_BEFORE, Qt.Key.Key_Down: RowAct.MARK_AFTER}
-_CTRL: Final = {
-    Qt.Key.Key_D: RowAct.DUPLICATE,
-    Qt.Key.Key_A: RowAct.MARK_ALL,
-    Qt.Key.Key_C: RowAct.COPY,
-    Qt.Key.Key_V: RowAct.PASTE,
-}
-
-
-def act_of(event: QKeyEvent) -> RowAct | None:
-    """What a key asks of the row (or the heading of a day) that has the focus."""
-    held = event.modifiers() & ~Qt.KeyboardModifier.KeypadModifier
-    keys = {
-        Qt.KeyboardModifier.NoModifier: _PLAIN,
-        Qt.KeyboardModifier.AltModifier: _ALT,
-        Qt.KeyboardModifier.ShiftModifier: _SHIFT,
-        Qt.KeyboardModifier.ControlModifier: _CTRL,
-    }.get(held, {})
-    return keys.get(Qt.Key(event.key()))
-
-
-def plain_tip(*lines: str) -> str:
-    """Lines of plain text for a tooltip, which would take markup in them for its own."""
-    return "<p>" + "<br>".join(escape(line) for line in lines) + "</p>"
 
 
 @dataclass(frozen=True, slots=True)
@@ -136,10 +73,9 @@ def row_columns(width: float, theme: Theme) -> RowColumns:
     )
 
 
-class SlotRow(QWidget):
+class SlotRow(ActingRow):
     """One slot. ``acted(RowAct)`` for what keys ask; ``chosen`` when it takes the focus."""
 
-    acted = Signal(object)
     chosen = Signal()
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
@@ -148,7 +84,6 @@ class SlotRow(QWidget):
         self._face: SlotFace | None = None
         self._open = False
         self._marked = False
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         theme.changed.connect(self.updateGeometry)
 
@@ -294,10 +229,6 @@ class SlotRow(QWidget):
         painter.end()
 
     def event(self, event: QEvent) -> bool:
-        wanted = event.type() is QEvent.Type.ShortcutOverride
-        if wanted and isinstance(event, QKeyEvent) and act_of(event) is not None:
-            event.accept()
-            return True
         if event.type() is QEvent.Type.ToolTip and isinstance(event, QHelpEvent):
             self._show_tip(event)
             return True
@@ -313,28 +244,10 @@ class SlotRow(QWidget):
                 QToolTip.showText(event.globalPos(), plain_tip(cell.words), self)
                 return
         if place.x() < row_columns(self.width(), self._theme).strip_x:
-            QToolTip.showText(event.globalPos(), plain_tip(face.name, face.asks), self)
+            QToolTip.showText(event.globalPos(), plain_tip(f"{face.name}\n{face.asks}"), self)
         else:
             QToolTip.hideText()
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        act = act_of(event)
-        if act is None:
-            super().keyPressEvent(event)
-            return
-        self.acted.emit(act)
-
-    def mousePressEvent(self, event: QMouseEvent) -> None:
-        self.setFocus(Qt.FocusReason.MouseFocusReason)
-
-    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
-        self.acted.emit(RowAct.EDIT)
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         super().focusInEvent(event)
         self.chosen.emit()
-        self.update()
-
-    def focusOutEvent(self, event: QFocusEvent) -> None:
-        super().focusOutEvent(event)
-        self.update()
