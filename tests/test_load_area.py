@@ -30,6 +30,8 @@ from views.theme import Theme
 from views.work_areas import LOAD, SESSION, WORK_AREAS
 from views.work_areas import PROGRAM as PROGRAM_AREA
 
+pytestmark = pytest.mark.usefixtures("qapp")  # fonts are measured
+
 pytestmark = pytest.mark.usefixtures("english")
 
 TODAY = MONDAY + 3 * WEEK + 4 * DAY  # a Friday in the fourth week
@@ -330,7 +332,6 @@ def test_the_table_shows_numbers_and_shades_by_them(trained: Room) -> None:
     assert rows["load"].shades == (None,) * 16
 
 
-@pytest.mark.usefixtures("qapp")
 def test_as_many_weeks_are_shown_as_have_room_and_the_chosen_one_is_among_them(
     trained: Room,
 ) -> None:
