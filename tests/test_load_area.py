@@ -30,9 +30,7 @@ from views.theme import Theme
 from views.work_areas import LOAD, SESSION, WORK_AREAS
 from views.work_areas import PROGRAM as PROGRAM_AREA
 
-pytestmark = pytest.mark.usefixtures("qapp")  # fonts are measured
-
-pytestmark = pytest.mark.usefixtures("english")
+pytestmark = pytest.mark.usefixtures("english", "qapp")  # fonts are measured
 
 TODAY = MONDAY + 3 * WEEK + 4 * DAY  # a Friday in the fourth week
 LONG = Program("Long", (replace(PROGRAM.phases[0], weeks=30),), deload_every=6)
