@@ -31,13 +31,17 @@ settings.register_profile("long", deadline=None, max_examples=2000)
 settings.load_profile(os.environ.get("HYPOTHESIS_PROFILE", "same"))
 
 GUI_FIXTURES = {"qapp", "qtbot", "qtmodeltester"}
+FILE_FIXTURES = {"tmp_path", "tmp_path_factory"}
 
 
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
-    """Mark what needs a Qt application, so that -m 'not gui' is the pure suite."""
+    """Mark what needs a Qt application or files, so that the pure suite runs alone in seconds."""
     for item in items:
-        if GUI_FIXTURES.intersection(getattr(item, "fixturenames", ())):
+        fixtures = set(getattr(item, "fixturenames", ()))
+        if fixtures & GUI_FIXTURES:
             item.add_marker(pytest.mark.gui)
+        if fixtures & FILE_FIXTURES:
+            item.add_marker(pytest.mark.files)
 
 
 def pytest_unconfigure() -> None:

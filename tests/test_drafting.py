@@ -38,6 +38,8 @@ from desktop.training.trainee import Experience
 from tests.strength_room import MONDAY, OWNED, open_room
 from views import reason_texts
 
+pytestmark = pytest.mark.slow
+
 CATALOGUE = load_catalogue()
 KNOWN = {each.key: each for each in CATALOGUE}
 
