@@ -8,9 +8,8 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtGui import QKeySequence
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QMainWindow, QWidget
+from PySide6.QtWidgets import QMainWindow, QWidget
 from pytestqt.qtbot import QtBot
 
 from db.database import Database
@@ -18,11 +17,12 @@ from db.repository import Repository
 from desktop.catalogue import load_catalogue
 from desktop.planning.starters import starters
 from desktop.training.position import Variable
-from desktop.training.program import PhasePurpose, Program, Slot
+from desktop.training.program import PhasePurpose, Slot
 from desktop.training.program_edits import SlotPlace, slot_at
 from desktop.training.quantities import Unit
 from desktop.training.rules import ReadyRule, ready_rule_of
 from desktop.training.trainee import Trainee
+from tests.typed_programs import focused, press, program_of, slots_of, type_in
 from views.phase_line import PhaseLine
 from views.program_editor import ProgramEditor
 from views.program_page import PHASE, ProgramPage
@@ -62,31 +62,6 @@ def editor(record: Record, qtbot: QtBot) -> Iterator[ProgramEditor]:
 def page_of(editor: ProgramEditor) -> ProgramPage:
     assert editor.page is not None
     return editor.page
-
-
-def program_of(editor: ProgramEditor) -> Program:
-    assert editor.program is not None
-    return editor.program
-
-
-def focused() -> QWidget:
-    widget = QApplication.focusWidget()
-    assert widget is not None
-    return widget
-
-
-def press(*keys: str) -> None:
-    """Type keys by name ("Alt+Down") into whatever has the focus."""
-    for key in keys:
-        QTest.keySequence(focused(), QKeySequence(key))
-
-
-def type_in(text: str) -> None:
-    QTest.keyClicks(focused(), text)
-
-
-def slots_of(editor: ProgramEditor, day: int = 0) -> list[str]:
-    return [slot.exercise for slot in program_of(editor).phases[0].days[day].slots]
 
 
 def slot(editor: ProgramEditor, day: int, place: int) -> Slot:
