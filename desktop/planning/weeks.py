@@ -5,9 +5,8 @@ from __future__ import annotations
 from datetime import date, timedelta
 from itertools import takewhile
 
-from db.repository import Repository
 from desktop.planning.cautions import last_easier
-from desktop.planning.history import History, read_history
+from desktop.planning.history import History
 from desktop.planning.progress import points_of, surroundings_by_day, trend_of
 from desktop.planning.rules import rule_revisions
 from desktop.planning.schedule import DAY, deload_windows, place_on, training_days
@@ -21,16 +20,6 @@ from desktop.training.weeks import (
     planned_deloads,
     weeks_ahead,
 )
-
-
-def weeks_from(
-    repository: Repository, trainee_id: int, today: date, weeks: int, *, expected: bool = True
-) -> tuple[WeekAhead, ...]:
-    """The next ``weeks`` weeks of the trainee's program, from ``today`` on; empty without one.
-
-    ``expected`` adds what the trend of each line promises. Raises NotFound.
-    """
-    return weeks_of(read_history(repository, trainee_id), today, weeks, expected=expected)
 
 
 def weeks_of(
