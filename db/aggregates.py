@@ -14,6 +14,7 @@ from db.errors import Conflict, InvalidRecord
 from db.exercises import ExerciseShelf
 from db.lines import LineShelf
 from db.programs import ProgramShelf
+from db.session_drafts import StoredDraft, drafts_of, put_draft
 from db.sessions import SessionChangeShelf, SessionShelf
 from db.shelf import Shelf
 from db.trainees import shelves_of_trainees
@@ -82,24 +83,34 @@ class Aggregates:
             return self.changes([self._save(aggregate) for aggregate in aggregates])
 
     def remove(self, aggregates: Iterable[Any]) -> Changes:
-        """Remove aggregates and their dependants; ``saved`` is all of it, as it was."""
+        """Remove aggregates and their dependants; ``saved`` is all of it, as it was. The drafts of
+        a removed trainee's sessions go too: they stand behind the rest of ``saved``.
+        """
         with self._database.transaction():
             doomed: dict[tuple[Kind, int], Any] = {}
             for aggregate in aggregates:
                 shelf = self.shelf(type(aggregate))
                 self._gather(shelf, shelf.current(self._database, aggregate), doomed)
             removed = sorted(doomed.values(), key=self._rank)
+            drafts = self._drafts_of(removed)
             for aggregate in reversed(removed):
                 self.shelf(type(aggregate)).remove(self._database, aggregate)
-        return self.changes(removed)
+        changes = self.changes(removed)
+        return changes._replace(saved=(*changes.saved, *drafts))
 
     def restore(self, aggregates: Iterable[Any]) -> Changes:
-        """Write removed aggregates back as themselves, in whichever order they come."""
+        """Write removed aggregates back as themselves, in whichever order they come, and drafts
+        among them after their trainees. ``saved`` holds the aggregates.
+        """
         given = tuple(aggregates)
+        records = tuple(each for each in given if not isinstance(each, StoredDraft))
         with self._database.transaction():
-            for aggregate in sorted(given, key=self._rank):
+            for aggregate in sorted(records, key=self._rank):
                 self.shelf(type(aggregate)).restore(self._database, aggregate)
-        return self.changes(given)
+            for each in given:
+                if isinstance(each, StoredDraft):
+                    put_draft(self._database, each)
+        return self.changes(records)
 
     def changes(self, aggregates: Iterable[Any]) -> Changes:
         """What was touched by a write of these aggregates."""
@@ -142,6 +153,17 @@ class Aggregates:
             owned = getattr(other.table, dependants.column) == aggregate.id
             for dependant in other.read(self._database, owned):
                 self._gather(other, dependant, doomed)
+
+    def _drafts_of(self, removed: Iterable[Any]) -> tuple[StoredDraft, ...]:
+        """What was being typed for the trainees among those removed; at rest, since nothing of it
+        stands in a form any more.
+        """
+        return tuple(
+            replace(draft, at_work=False)
+            for each in removed
+            if isinstance(each, Trainee) and each.id is not None
+            for draft in drafts_of(self._database, each.id)
+        )
 
     def _rank(self, aggregate: Any) -> tuple[int, int]:
         return _ORDER.index(self.shelf(type(aggregate)).kind), aggregate.id

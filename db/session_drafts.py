@@ -39,12 +39,17 @@ class StoredDraft:
 def keep_draft(database: Database, draft: StoredDraft) -> None:
     """Write a draft over the one before. Raises FileBusy at once while another process writes."""
     with database.without_waiting():
-        database.execute(
-            "INSERT INTO session_draft (trainee_id, day, session_id, at_work, value)"
-            " VALUES (?, ?, ?, ?, ?) ON CONFLICT (trainee_id, day, session_id)"
-            " DO UPDATE SET at_work = excluded.at_work, value = excluded.value",
-            (*draft.key.row, int(draft.at_work), draft.text),
-        )
+        put_draft(database, draft)
+
+
+def put_draft(database: Database, draft: StoredDraft) -> None:
+    """Write a draft over the one before, as a part of the transaction that runs."""
+    database.execute(
+        "INSERT INTO session_draft (trainee_id, day, session_id, at_work, value)"
+        " VALUES (?, ?, ?, ?, ?) ON CONFLICT (trainee_id, day, session_id)"
+        " DO UPDATE SET at_work = excluded.at_work, value = excluded.value",
+        (*draft.key.row, int(draft.at_work), draft.text),
+    )
 
 
 def drop_draft(database: Database, key: DraftKey) -> None:
@@ -63,6 +68,11 @@ def draft_of(database: Database, key: DraftKey) -> StoredDraft | None:
 def drafts(database: Database) -> tuple[StoredDraft, ...]:
     """All drafts, by trainee and day."""
     return _where(database, "1 = 1", ())
+
+
+def drafts_of(database: Database, trainee_id: int) -> tuple[StoredDraft, ...]:
+    """All drafts of one trainee, by day."""
+    return _where(database, "trainee_id = ?", (trainee_id,))
 
 
 def _where(

@@ -291,3 +291,32 @@ def test_a_draft_that_was_left_is_listed_with_the_past(
     shown = window.areas.area
     assert isinstance(shown, SessionForm)
     assert shown.draft == form.draft
+
+
+def test_what_is_typed_goes_and_comes_with_the_trainee(
+    repository: Repository, theme: Theme, qtbot: QtBot
+) -> None:
+    record = Record(repository)
+    window = MainWindow(record, TODAY, theme, ForgottenSettings())
+    qtbot.addWidget(window)
+    with qtbot.waitExposed(window):
+        window.show()
+    window.activateWindow()
+    bow = repository.trainee_named("Bow")
+    assert bow is not None
+    window.roster.choose(bow.id)
+    window.show_area(SESSION)
+    write("7")
+    QTest.keyClick(focus(), Qt.Key.Key_Return)
+    said: list[str] = []
+    record.message.connect(lambda text, _kind: said.append(text))
+    for _ in range(2):  # removed while the form stands there, and again
+        assert record.remove("Remove Bow", repository.trainee(bow.id or 0))
+        assert kept_drafts.all_kept(repository) == ()
+        record.undo_stack.undo()
+        window.roster.choose(bow.id)
+        form = window.areas.area
+        assert isinstance(form, SessionForm)
+        assert form.draft is not None
+        assert form.draft.lines[0].sets[0].done == "7"
+    assert said == []

@@ -13,6 +13,7 @@ from pytestqt.qtbot import QtBot
 from db.changes import Changes, Kind
 from db.database import Database
 from db.repository import Repository
+from db.session_drafts import DraftKey, StoredDraft, drafts, keep_draft
 from desktop.training.trainee import BodyMass, Trainee
 from views.record import MessageKind, Record
 
@@ -134,3 +135,33 @@ def test_the_coachs_settings_can_be_undone(record: Record) -> None:
     assert record.repository.coach_settings().deload_every_weeks == settings.deload_every_weeks
     record.undo_stack.redo()
     assert record.repository.coach_settings().deload_every_weeks == 5
+
+
+def test_what_was_being_typed_comes_back_with_a_removed_trainee(record: Record) -> None:
+    bow, stroke = (saved(record, "Add", Trainee(name)) for name in ("Bow", "Stroke"))
+    database = record.repository.database
+    texts = {
+        DraftKey(bow.id, DAY): "a",
+        DraftKey(bow.id, DAY, 7): "b",
+        DraftKey(stroke.id, DAY): "c",
+    }
+    for key, text in texts.items():
+        keep_draft(database, StoredDraft(key, text, at_work=key.session_id is None))
+    for _ in range(2):
+        assert record.remove("Remove Bow", record.repository.trainee(bow.id))
+        assert [each.key.trainee_id for each in drafts(database)] == [stroke.id]
+        record.undo_stack.undo()
+        assert {each.key: each.text for each in drafts(database)} == texts
+    # nothing of the removed one stands in a form any more
+    assert [each.at_work for each in drafts(database)] == [False, False, True]
+
+
+def test_what_was_typed_for_somebody_new_comes_back_when_adding_is_done_again(
+    record: Record,
+) -> None:
+    bow = saved(record, "Add Bow", Trainee("Bow"))
+    keep_draft(record.repository.database, StoredDraft(DraftKey(bow.id, DAY), "a"))
+    record.undo_stack.undo()
+    assert drafts(record.repository.database) == ()
+    record.undo_stack.redo()
+    assert [each.text for each in drafts(record.repository.database)] == ["a"]

@@ -11,7 +11,7 @@ from datetime import date
 
 from PySide6.QtCore import QCoreApplication, QLocale
 
-from db.errors import StoreError
+from db.errors import NotFound, StoreError
 from desktop.planning import kept_drafts
 from desktop.planning.assessment_starts import StartRead, lines_to_save, starts_read
 from desktop.planning.cautions import cautions_in
@@ -114,6 +114,8 @@ class SessionDesk:
             else:
                 kept_drafts.drop(repository, opened.draft)
         except StoreError as error:
+            if self._gone(opened.draft.trainee_id):
+                return True
             if not self._not_written:
                 self._record.reported(error)
             self._not_written = True
@@ -247,6 +249,16 @@ class SessionDesk:
             if draft.trainee_id == trainee_id and gone:
                 self._undone.add(session_id)
                 kept_drafts.keep(repository, draft)
+
+    def _gone(self, trainee_id: int) -> bool:
+        """Whether the trainee was removed meanwhile: then nothing is to be kept."""
+        try:
+            self._record.repository.trainee(trainee_id)
+        except NotFound:
+            return True
+        except StoreError:
+            return False
+        return False
 
     def _is_saved(self, draft: SessionDraft) -> bool:
         """Whether exactly this was saved and stands, as after undoing and doing again."""
