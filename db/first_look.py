@@ -13,6 +13,7 @@ from pathlib import Path
 from typing import NamedTuple
 
 from db.migrations import APPLICATION_ID, LADDER, version_of
+from desktop.training.name_order import NameKey, name_key
 
 _QUERY = """
 SELECT t.id, t.name, (SELECT max(day) FROM session s WHERE s.trainee_id = t.id), b.next_days
@@ -70,5 +71,5 @@ def _glimpse(row: tuple[int, str, int | None, str | None], today: date) -> Glimp
     )
 
 
-def _order(glimpse: Glimpse) -> tuple[date, str]:
-    return (glimpse.next or date.max, glimpse.name.casefold())
+def _order(glimpse: Glimpse) -> tuple[date, NameKey]:
+    return (glimpse.next or date.max, name_key(glimpse.name))

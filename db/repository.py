@@ -14,10 +14,12 @@ from db.changes import Changes
 from db.database import Database
 from db.errors import NotFound
 from db.exercises import catalogue_source, sync_catalogue
+from db.kept_sessions import KeptSessions
 from db.sessions import sessions_where, utc_now
 from desktop.training.brief import Brief
 from desktop.training.coach import CoachSettings
 from desktop.training.exercises import Exercise
+from desktop.training.name_order import name_key
 from desktop.training.program import Assignment, Line, Program
 from desktop.training.session import Activity, Session, SessionChange
 from desktop.training.trainee import (
@@ -32,14 +34,36 @@ from desktop.training.trainee import (
 )
 
 A = TypeVar("A")
+M = TypeVar("M")
 
 
 class Repository:
-    """Reads and whole-aggregate writes over one `Database`."""
+    """Reads and whole-aggregate writes over one `Database`.
 
-    def __init__(self, database: Database, now: Callable[[], datetime] = utc_now) -> None:
+    ``said``: exercises as they are called in the coach's language. It changes no key, and what is
+    stored stays as it is.
+    """
+
+    def __init__(
+        self,
+        database: Database,
+        now: Callable[[], datetime] = utc_now,
+        said: Callable[[Exercise], Exercise] | None = None,
+    ) -> None:
         self.database = database
+        self.said = said
         self._aggregates = Aggregates(database, now)
+        self._sessions = KeptSessions(database)
+        self._memories: dict[type[Any], Any] = {}
+
+    def memory(self, kind: type[M]) -> M:
+        """The one ``kind`` of memory of what was computed from this file: made at first asking,
+        it lasts as long as the repository. It has to know itself when it no longer holds.
+        """
+        if kind not in self._memories:
+            self._memories[kind] = kind()
+        known: M = self._memories[kind]
+        return known
 
     # Trainees and what is known of them
 
@@ -47,7 +71,7 @@ class Repository:
         """The trainees by name; ``archived`` ones too where asked for."""
         conditions = () if archived else (schema.Trainee.archived == False,)  # noqa: E712
         found = self._read(Trainee, *conditions)
-        return tuple(sorted(found, key=lambda trainee: trainee.name.casefold()))
+        return tuple(sorted(found, key=lambda trainee: name_key(trainee.name)))
 
     def trainee_ids(self) -> tuple[int, ...]:
         """The ids of the trainees who are not archived."""
@@ -99,16 +123,21 @@ class Repository:
 
     def exercises(self, retired: bool = False) -> tuple[Exercise, ...]:
         """The exercises by name; ``retired`` ones too where asked for."""
+        stored = self.stored_exercises(retired)
+        found = stored if self.said is None else map(self.said, stored)
+        return tuple(sorted(found, key=lambda exercise: name_key(exercise.name)))
+
+    def stored_exercises(self, retired: bool = False) -> tuple[Exercise, ...]:
+        """As `exercises`, but called as in the file, whatever the coach's language; unordered."""
         conditions = () if retired else (schema.Exercise.retired == False,)  # noqa: E712
-        found = self._read(Exercise, *conditions)
-        return tuple(sorted(found, key=lambda exercise: exercise.name.casefold()))
+        return self._read(Exercise, *conditions)
 
     def exercise(self, key: str) -> Exercise:
         """The exercise called ``key``; NotFound where there is none."""
         exercise = self._one(Exercise, schema.Exercise.key == key)
         if exercise is None:
             raise NotFound(f"There is no exercise called {key!r}.")
-        return exercise
+        return exercise if self.said is None else self.said(exercise)
 
     def lines(self, trainee_id: int) -> tuple[Line, ...]:
         """The trainee's lines by exercise and name."""
@@ -130,7 +159,7 @@ class Repository:
 
     def programs(self) -> tuple[Program, ...]:
         """All programs by name."""
-        return tuple(sorted(self._read(Program), key=lambda program: program.name.casefold()))
+        return tuple(sorted(self._read(Program), key=lambda program: name_key(program.name)))
 
     def program(self, program_id: int) -> Program:
         """The program; NotFound where there is none."""
@@ -153,7 +182,13 @@ class Repository:
     def sessions(
         self, trainee_id: int, first: date | None = None, last: date | None = None
     ) -> tuple[Session, ...]:
-        """The trainee's sessions from ``first`` to ``last``, both included, by day and entry."""
+        """The trainee's sessions from ``first`` to ``last``, both included, by day and entry.
+
+        All of them are kept in memory for a few trainees; what was not written since the last
+        time is the same object then.
+        """
+        if first is None and last is None:
+            return self._sessions.of(trainee_id)
         days = ((first or date.min).toordinal(), (last or date.max).toordinal())
         return sessions_where(
             self.database, "s.trainee_id = ? AND s.day BETWEEN ? AND ?", (trainee_id, *days)

@@ -18,6 +18,7 @@ from db.errors import DamagedFile, StoreError
 from db.files import beside, free_name, make_private, replacing, write_through
 from db.refusals import cannot_write
 from db.seals import is_broken, put_seal, read_seal, seal_path
+from desktop.training.name_order import name_key
 
 # Sessions change by their log; all else by the number of its revision.
 _OF_TRAINEE = (
@@ -200,7 +201,7 @@ def _differences(now: Database, then: Database) -> tuple[Difference, ...]:
     versions_now, versions_then = _versions(now), _versions(then)
     found = (
         _difference(name, versions_now.get(identity, {}), versions_then.get(identity, {}))
-        for identity, name in sorted(names.items(), key=lambda item: item[1].casefold())
+        for identity, name in sorted(names.items(), key=lambda item: name_key(item[1]))
     )
     return tuple(one for one in found if one != Difference(one.trainee))
 

@@ -139,6 +139,14 @@ class Settings:
     def last_screen(self, name: str) -> None:
         self._store.setValue("last/screen", name)
 
+    def recalled(self, screen: str) -> str:
+        """What was kept of how a screen was left; empty for nothing."""
+        return self._text(f"screens/{screen}")
+
+    def keep(self, screen: str, left: str) -> None:
+        """Keep how a screen was left."""
+        self._store.setValue(f"screens/{screen}", left)
+
     def sync(self) -> bool:
         """Write to the disk now; whether the file could be written."""
         self._store.sync()

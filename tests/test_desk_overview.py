@@ -8,7 +8,7 @@ from datetime import date
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QPersistentModelIndex, QRectF, Qt
+from PySide6.QtCore import QPersistentModelIndex, QPoint, QRectF, Qt
 from PySide6.QtGui import QAccessible
 from pytestqt.modeltest import ModelTester
 from pytestqt.qtbot import QtBot
@@ -21,6 +21,7 @@ from desktop.training.trainee import Trainee
 from tests.scenario import TODAY, open_club
 from views.desk_columns import NOTHING, Cells, Column
 from views.desk_model import DeskModel, Shown
+from views.desk_order import order_of
 from views.desk_overview import DeskOverview
 from views.desk_table import GIVE_WAY
 from views.desk_words import desk_cells
@@ -127,6 +128,82 @@ def test_the_sheet_is_one_key_away(qtbot: QtBot, record: Record) -> None:
     assert window.areas.key == SHEET
 
 
+def test_need_is_the_order_until_a_column_is_asked_for(qtbot: QtBot, record: Record) -> None:
+    _, desk = known(qtbot, record)
+    by_need = names(desk)
+    desk.table.setFocus()
+    assert desk.sorted.text() == "Sorted by need  S"
+    qtbot.keyClick(desk.table, Qt.Key.Key_Home)
+    qtbot.keyClick(desk.table, Qt.Key.Key_S)
+    assert names(desk) == ["Bow", "Cox", "Seat 2", "Seat 3", "Stroke"]
+    assert desk.sorted.accessibleName() == "Sorted by name"
+    assert desk.table.currentIndex().row() == 0
+    qtbot.keyClick(desk.table, Qt.Key.Key_S)
+    assert names(desk) == ["Stroke", "Seat 3", "Seat 2", "Cox", "Bow"]
+    qtbot.keyClick(desk.table, Qt.Key.Key_Right)
+    qtbot.keyClick(desk.table, Qt.Key.Key_S)
+    assert names(desk) == by_need
+    assert desk.table.accessibleName() == "Everybody. Sorted by need"
+
+
+def test_a_click_on_a_heading_sorts_and_the_heading_shows_it(qtbot: QtBot, record: Record) -> None:
+    _, desk = known(qtbot, record)
+    heading = desk.table.horizontalHeader()
+    at = QPoint(heading.sectionViewportPosition(Column.LAST) + 5, 5)
+    qtbot.mouseClick(heading.viewport(), Qt.MouseButton.LeftButton, pos=at)
+    last = [entry.last for entry in record.roster(TODAY)]
+    assert (
+        text(desk, names(desk)[0], Column.LAST) == f"{(TODAY - min(filter(None, last))).days} days"
+    )
+    assert names(desk)[-1] == "Cox"  # never trained: nothing to sort by
+    model = desk.table.rows
+    assert model.headerData(Column.LAST, Qt.Orientation.Horizontal) == "Last \N{DOWNWARDS ARROW}"
+    spoken = Qt.ItemDataRole.AccessibleTextRole
+    told = model.headerData(Column.LAST, Qt.Orientation.Horizontal, spoken)
+    assert told == "Last, Longest ago first"
+    qtbot.mouseClick(heading.viewport(), Qt.MouseButton.LeftButton, pos=at)
+    assert names(desk)[-1] == "Cox"
+    assert model.headerData(Column.LAST, Qt.Orientation.Horizontal) == "Last \N{UPWARDS ARROW}"
+
+
+@pytest.mark.parametrize("column", Column)
+def test_every_column_sorts_both_ways_and_keeps_everybody(
+    qtbot: QtBot, record: Record, column: Column
+) -> None:
+    _, desk = known(qtbot, record)
+    for _ in range(2):
+        desk.table.sort_by(column)
+        assert sorted(names(desk)) == ["Bow", "Cox", "Seat 2", "Seat 3", "Stroke"]
+        assert order_of(desk.to_recall()) == desk.table.rows.order
+
+
+def test_the_order_is_kept_for_the_next_time_also_before_the_file_is_open(
+    qtbot: QtBot, record: Record, path: Path
+) -> None:
+    window, desk = known(qtbot, record)
+    desk.table.sort_by(Column.NAME)
+    desk.table.sort_by(Column.NAME)
+    backwards = names(desk)
+    settings = ForgottenSettings()
+    settings.keep(DESK, desk.to_recall())
+    early = Record(glimpses=first_look(path, TODAY) or ())
+    window = MainWindow(early, TODAY, Theme(Scheme.LIGHT, calm=True), settings)
+    qtbot.addWidget(window)
+    with qtbot.waitExposed(window):
+        window.show()
+    again = window.areas.area
+    assert isinstance(again, DeskOverview)
+    assert names(again) == backwards == ["Stroke", "Seat 3", "Seat 2", "Cox", "Bow"]
+    again.table.sort_by(Column.LAST)
+    window.close()
+    assert settings.recalled(DESK) == "last"
+
+
+@pytest.mark.parametrize("code", ["", "need", "-need", "nonsense", "-"])
+def test_an_order_that_nobody_knows_is_by_need(code: str) -> None:
+    assert order_of(code).by_need
+
+
 def test_a_filter_keeps_rows_with_all_of_its_words(qtbot: QtBot, record: Record) -> None:
     _, desk = known(qtbot, record)
     qtbot.keyClicks(desk.filter, "under cox")
@@ -223,7 +300,7 @@ def test_a_row_reads_itself_aloud(qtbot: QtBot, record: Record) -> None:
     assert spoken.endswith("Last: never.")
     assert model.index(row, Column.LAST).data(Qt.ItemDataRole.AccessibleTextRole) == "Last: never"
     interface = QAccessible.queryAccessibleInterface(desk.table)
-    assert interface.text(QAccessible.Text.Name) == "Everybody, by need"
+    assert interface.text(QAccessible.Text.Name) == "Everybody. Sorted by need"
 
 
 def test_the_desks_model_keeps_the_rules(
@@ -231,8 +308,7 @@ def test_the_desks_model_keeps_the_rules(
 ) -> None:
     model = DeskModel()
     qtmodeltester.check(model)
-    rows, cells_of = desk_cells(record, TODAY)
-    model.set_rows(rows, cells_of)
+    model.set_rows(*desk_cells(record, TODAY))
     qtmodeltester.check(model)
     kept = QPersistentModelIndex(model.index(0, 0))
     model.set_filter("nobody at all", Shown.ALL)

@@ -22,8 +22,11 @@ if TYPE_CHECKING:
 
 
 class AreaStack(QStackedWidget):
-    """Shows work areas by key; ``area_shown(key)`` when another one stands there."""
+    """Shows work areas by key; ``area_built(key, area)`` before one is shown for the first time,
+    ``area_shown(key)`` when another one stands there.
+    """
 
+    area_built = Signal(str, WorkArea)
     area_shown = Signal(str)
     trainee_wanted = Signal(int)
     area_wanted = Signal(str)
@@ -95,6 +98,10 @@ class AreaStack(QStackedWidget):
         if self.area is not None:
             self.area.take_up(caution)
 
+    def to_recall(self) -> dict[str, str]:
+        """What is to be kept of how each area built was left."""
+        return {key: area.to_recall() for key, area in self._built.items()}
+
     def leave(self) -> None:
         """The window closes: every area built keeps its draft."""
         for area in self._built.values():
@@ -113,6 +120,7 @@ class AreaStack(QStackedWidget):
             area.session_wanted.connect(self.show_session)
             area.draft_wanted.connect(self.resume)
             self.addWidget(area)
+            self.area_built.emit(self._key, area)
         self.setCurrentWidget(area)
         area.show_trainee(self._trainee_id)
 

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from datetime import date
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QCoreApplication
 
 from desktop.planning.desk import DeloadDue, DeloadWhen, DeskRow
 from desktop.planning.roster import HeadlineCode
 from desktop.training.brief import GoalBrief, Spark, SparkKind
+from desktop.training.name_order import name_key
 from desktop.training.trainee import GoalKind
 from views import words
 from views.caution_texts import (
@@ -65,6 +66,29 @@ def cells_of(row: DeskRow, today: date, limits: Limits) -> Cells:
         course=row.spark.points,
         known=row.known,
     )
+
+
+def rank_of(row: DeskRow, column: Column) -> Any:
+    """What a row is sorted by in a column, the least first; None where there is nothing."""
+    match column:
+        case Column.NAME:
+            return name_key(row.entry.trainee.name)
+        case Column.LAST:
+            return row.entry.last
+        case Column.NEXT:
+            return row.entry.next
+        case Column.DONE:
+            return row.done / row.planned if row.planned else None
+        case Column.STILL:
+            surest = max((one.probability for one in row.still), default=0.0)
+            return (-len(row.still), -surest) if row.still else None
+        case Column.DELOAD if row.deload is not None:
+            return (row.deload.when is not DeloadWhen.RUNS, row.deload.day)
+        case Column.GOAL if row.goal is not None:
+            return _goal_rank(row.goal)
+        case Column.COURSE if len(row.spark.points) > 1 and row.spark.points[0][1] > 0:
+            return row.spark.points[-1][1] / row.spark.points[0][1]
+    return None
 
 
 def line_words(row: DeskRow, line_id: int | None) -> str:
@@ -176,6 +200,11 @@ def _interval(goal: GoalBrief, earliest: date, today: date) -> str:
     if goal.likely <= today:
         return translate("Desk", "about now")
     return translate("Desk", "about {day}").format(day=_date(goal.likely, today))
+
+
+def _goal_rank(goal: GoalBrief) -> date:
+    """When a goal is likely to be reached; what is not reached in a year comes last."""
+    return goal.likely or goal.latest or goal.earliest or goal.by or date.max
 
 
 def _course(spark: Spark, row: DeskRow, unit: Unit) -> str:

@@ -1,4 +1,4 @@
-"""The desk as an item model: a row a trainee, sorted by need, those that pass the filter."""
+"""The desk as an item model: a row a trainee, those that pass the filter, in one order."""
 
 from __future__ import annotations
 
@@ -15,6 +15,7 @@ from PySide6.QtCore import (
 )
 
 from views.desk_columns import Cells, Column, explanation, heading
+from views.desk_order import Order, in_order, marked_heading, order_text
 from views.tips import plain_tip
 
 _Index = QModelIndex | QPersistentModelIndex
@@ -38,23 +39,38 @@ class Shown(StrEnum):
     ATTENTION = "attention"
 
 
+def _no_rank(_row: Any, _column: Column) -> Any:
+    return None
+
+
 class DeskModel(QAbstractTableModel):
-    """`set_rows` is the only way rows change. Words are made when they are first asked for."""
+    """`set_rows` is the only way rows change, `set_order` the only way their order does. Words are
+    made when they are first asked for.
+    """
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._rows: Sequence[Any] = ()
         self._cells_of: Callable[[Any], Cells] = lambda row: row
+        self._rank_of: Callable[[Any, Column], Any] = _no_rank
         self._made: dict[int, Cells] = {}
         self._shown: list[int] = []
         self._words: list[str] = []
         self._who = Shown.ALL
         self._headings = tuple(map(heading, Column))
+        self.order = Order()
 
-    def set_rows(self, rows: Sequence[Any], cells_of: Callable[[Any], Cells]) -> None:
-        """Show other rows; ``cells_of`` gives the words of one."""
+    def set_rows(
+        self,
+        rows: Sequence[Any],
+        cells_of: Callable[[Any], Cells],
+        rank_of: Callable[[Any, Column], Any] = _no_rank,
+    ) -> None:
+        """Show other rows, which come by need; ``cells_of`` gives the words of one, ``rank_of``
+        what it is sorted by in a column (None: nothing there).
+        """
         self.beginResetModel()
-        self._rows, self._cells_of, self._made = rows, cells_of, {}
+        self._rows, self._cells_of, self._rank_of, self._made = rows, cells_of, rank_of, {}
         self._fill()
         self.endResetModel()
 
@@ -64,6 +80,13 @@ class DeskModel(QAbstractTableModel):
         """
         self.beginResetModel()
         self._words, self._who = text.casefold().split(), Shown(who)
+        self._fill()
+        self.endResetModel()
+
+    def set_order(self, order: Order) -> None:
+        """Show the rows in another order."""
+        self.beginResetModel()
+        self.order = order
         self._fill()
         self.endResetModel()
 
@@ -85,11 +108,12 @@ class DeskModel(QAbstractTableModel):
         return made
 
     def _fill(self) -> None:
-        everybody = range(len(self._rows))
+        places = range(len(self._rows))
+        ordered = in_order(places, self.order, lambda at, by: self._rank_of(self._rows[at], by))
         if not self._words and self._who is Shown.ALL:
-            self._shown = list(everybody)
+            self._shown = list(ordered)
         else:
-            self._shown = [place for place in everybody if self._passes(self._cells(place))]
+            self._shown = [place for place in ordered if self._passes(self._cells(place))]
 
     def _passes(self, cells: Cells) -> bool:
         if not _is_one(cells, self._who):
@@ -131,8 +155,13 @@ class DeskModel(QAbstractTableModel):
     ) -> Any:
         if orientation is not Qt.Orientation.Horizontal or section >= len(_COLUMNS):
             return None
+        sorted_by = section == self.order.column and not self.order.by_need
         if role == Qt.ItemDataRole.DisplayRole:
-            return self._headings[section]
+            name = self._headings[section]
+            return marked_heading(name, self.order.turned) if sorted_by else name
+        if role == Qt.ItemDataRole.AccessibleTextRole:
+            name = self._headings[section]
+            return f"{name}, {order_text(self.order)}" if sorted_by else name
         if role == Qt.ItemDataRole.ToolTipRole:
             return explanation(_COLUMNS[section])
         if role == Qt.ItemDataRole.TextAlignmentRole:

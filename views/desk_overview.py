@@ -1,4 +1,4 @@
-"""The desk: everybody in one table sorted by need, or what to do first."""
+"""The desk: everybody in one table, by need or by a column, or what to do first."""
 
 from __future__ import annotations
 
@@ -17,6 +17,7 @@ from views.blocks import Block, Heading, Label, MainButton, WordButton
 from views.choice_row import Choice, ChoiceRow
 from views.desk_columns import Column
 from views.desk_model import Shown
+from views.desk_order import order_of, order_text
 from views.desk_table import DeskTable
 from views.desk_words import counted, desk_cells
 from views.general_caution import general_caution
@@ -41,6 +42,8 @@ class DeskOverview(WorkArea):
         self.who = ChoiceRow(theme, self.tr("Who is shown"), self.table)
         self.heading = Heading(theme)
         self.heading.detail.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        self.sorted = WordButton("", tone="muted")
+        self.sorted.setToolTip(self.tr("Sort by the column stood on, or the other way round"))
         self.said = Label(tone="muted", wrap=True)
         self.go = WordButton("", strong=True)
         self.sheet = WordButton("")
@@ -66,14 +69,16 @@ class DeskOverview(WorkArea):
             (self.tr("Open the screen that the cell speaks of"), self.tr("Return")),
             (self.tr("Print the sheet of the row"), self.tr("Shift+Return")),
             (self.tr("Filter"), "Ctrl+F"),
+            (self.tr("Sort by the column stood on, or the other way round"), "S"),
             (self.tr("All, who trains today, who needs attention"), "A, T, N"),
         )
 
     def refresh(self) -> None:
         """Show the record's rows; who was stood on stays so."""
         place = self.table.place
-        rows, cells_of = desk_cells(self.record, self.today)
-        self.table.rows.set_rows(rows, cells_of)
+        found = desk_cells(self.record, self.today)
+        rows = found.rows
+        self.table.rows.set_rows(*found)
         if not rows or "first_steps" in self.__dict__:
             self.first_steps.setVisible(not rows)
             if not rows and self.record.attached:
@@ -86,6 +91,14 @@ class DeskOverview(WorkArea):
         self.table.stand_on(place)
         self._say()
 
+    def recall(self, kept: str) -> None:
+        """Sort as the coach left it."""
+        self.table.set_order(order_of(kept))
+
+    def to_recall(self) -> str:
+        """How rows are sorted."""
+        return self.table.rows.order.code
+
     def _place(self) -> None:
         choices = (
             Choice(Shown.ALL, self.tr("All"), "A"),
@@ -97,6 +110,7 @@ class DeskOverview(WorkArea):
         self._above = QHBoxLayout()
         self._above.addWidget(self.who)
         self._above.addStretch(1)
+        self._above.addWidget(self.sorted)
         self._above.addWidget(self.filter)
         self.board.body.addLayout(self._above)
         self.board.body.addWidget(self.table, 1)
@@ -118,6 +132,9 @@ class DeskOverview(WorkArea):
         self.who.chosen.connect(self._filter)
         self.table.moved.connect(self._say)
         self.table.opened.connect(self._open)
+        self.table.order_changed.connect(self._say_order)
+        self.sorted.clicked.connect(self.table.sort_on)
+        self._say_order()
         self.go.clicked.connect(lambda: self._go(self.table.area))
         self.sheet.clicked.connect(lambda: self._go(SHEET))
         self.table.installEventFilter(self)
@@ -172,6 +189,11 @@ class DeskOverview(WorkArea):
         self.go.setAccessibleName(self.tr("{screen} of {name}").format(screen=area, name=name))
         self.sheet.set_words(f"{self.tr('Sheet')}  {_native('Shift+Return')}")
         self.sheet.setAccessibleName(self.tr("Sheet of {name}").format(name=name))
+
+    def _say_order(self) -> None:
+        text = order_text(self.table.rows.order)
+        self.sorted.set_words(f"{text}  S")
+        self.sorted.setAccessibleName(text)
 
     def _go(self, area: str) -> None:
         cells = self.table.cells

@@ -26,6 +26,7 @@ from PySide6.QtWidgets import (
 
 from views.desk_columns import Cells, Column
 from views.desk_model import NUMBERS, DeskModel
+from views.desk_order import Order, order_text
 from views.severity_mark import draw_mark
 from views.spark_line import draw_spark
 from views.theme import TextSize, Theme
@@ -150,21 +151,22 @@ class DeskDelegate(QStyledItemDelegate):
 
 class DeskTable(QTableView):
     """``opened(trainee_id, area)`` on Return or a double click: the screen that the cell speaks
-    of; ``moved()`` when another cell is stood on.
+    of; ``moved()`` when another cell is stood on; ``order_changed()`` when rows are sorted anew.
     """
 
     opened = Signal(int, str)
     moved = Signal()
+    order_changed = Signal()
 
     def __init__(self, theme: Theme, today: date, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._theme = theme
         self._walked = False
         self._room = 0
+        self._column = Column.NEED
         self.rows = DeskModel(self)
         self.setModel(self.rows)
         self.setItemDelegate(DeskDelegate(theme, self.rows, today, self))
-        self.setAccessibleName(self.tr("Everybody, by need"))
         self.setProperty("kind", "desk")
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
@@ -177,11 +179,13 @@ class DeskTable(QTableView):
         heading = self.horizontalHeader()
         heading.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         heading.setHighlightSections(False)
-        heading.setSectionsClickable(False)
-        self.selectionModel().currentChanged.connect(lambda _now, _before: self.moved.emit())
+        heading.setSectionsClickable(True)
+        heading.sectionClicked.connect(lambda section: self.sort_by(_COLUMNS[section]))
+        self.selectionModel().currentChanged.connect(self._stood)
         self.doubleClicked.connect(self._open)
         theme.changed.connect(self._space)
         self._space()
+        self.set_order(Order())
 
     @property
     def cells(self) -> Cells | None:
@@ -215,9 +219,29 @@ class DeskTable(QTableView):
         """Stand on a trainee, in the column stood in before; on the first one where they are not
         shown.
         """
-        column = self.currentIndex().column()
         row = max(self.rows.row_of(trainee_id), 0) if trainee_id is not None else 0
-        self.setCurrentIndex(self.rows.index(row, column if column >= 0 else Column.NEED))
+        self.setCurrentIndex(self.rows.index(row, self._column))
+
+    def _stood(self, now: _Index, _before: _Index) -> None:
+        if now.isValid():
+            self._column = _COLUMNS[now.column()]
+        self.moved.emit()
+
+    def sort_on(self) -> None:
+        """Sort by the column stood on."""
+        self.sort_by(self._column)
+
+    def sort_by(self, column: Column) -> None:
+        """Sort by a column; by the same one again the other way round."""
+        self.set_order(self.rows.order.after(column))
+
+    def set_order(self, order: Order) -> None:
+        """Show the rows in an order, from the first one on."""
+        self.rows.set_order(order)
+        self.stand_on(None)
+        name = self.tr("Everybody. {order}").format(order=order_text(order))
+        self.setAccessibleName(name)
+        self.order_changed.emit()
 
     def _open(self, index: _Index) -> None:
         if index.isValid():
@@ -265,5 +289,7 @@ class DeskTable(QTableView):
         self._walked = True
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             self._open(self.currentIndex())
+        elif event.key() == Qt.Key.Key_S and not event.modifiers():
+            self.sort_on()
         else:
             super().keyPressEvent(event)

@@ -5,11 +5,21 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from datetime import date
 from functools import partial
-from typing import Any
+from typing import Any, NamedTuple
 
-from views.desk_columns import Cells
+from views.desk_columns import Cells, Column
 from views.record import Record
 from views.roster_line import RosterLine
+
+
+class DeskRows(NamedTuple):
+    """The desk's rows by need, what gives the words of one, and by what it is sorted in a column
+    (None: by nothing there).
+    """
+
+    rows: Sequence[Any]
+    cells_of: Callable[[Any], Cells]
+    rank_of: Callable[[Any, Column], Any]
 
 
 def roster_lines(record: Record, today: date) -> tuple[RosterLine, ...]:
@@ -23,15 +33,16 @@ def roster_lines(record: Record, today: date) -> tuple[RosterLine, ...]:
     return tuple(roster_line(entry) for entry in record.roster(today))
 
 
-def desk_cells(record: Record, today: date) -> tuple[Sequence[Any], Callable[[Any], Cells]]:
-    """The desk's rows by need, and what gives the words of one."""
+def desk_cells(record: Record, today: date) -> DeskRows:
+    """What stands on the desk, as far as it is known."""
     if not record.attached:
-        from views.first_rows import glimpsed_cells
+        from views.first_rows import glimpsed_cells, glimpsed_rank
 
-        return record.glimpses, partial(glimpsed_cells, today=today)
-    from views.desk_cells import cells_of
+        return DeskRows(record.glimpses, partial(glimpsed_cells, today=today), glimpsed_rank)
+    from views.desk_cells import cells_of, rank_of
 
-    return record.desk_rows(today), partial(cells_of, today=today, limits=record.limits)
+    words_of = partial(cells_of, today=today, limits=record.limits)
+    return DeskRows(record.desk_rows(today), words_of, rank_of)
 
 
 def counted(record: Record, today: date) -> tuple[int, int]:

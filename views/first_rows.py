@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from datetime import date
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QCoreApplication
 
+from desktop.training.name_order import name_key
 from views.calendar_words import days, short_day
 from views.desk_columns import Cells, Column, since_words, when_words
 from views.roster_line import RosterLine
@@ -47,3 +48,15 @@ def glimpsed_cells(glimpse: Glimpse, today: date) -> Cells:
         due=glimpse.is_due(today),
         known=False,
     )
+
+
+def glimpsed_rank(glimpse: Glimpse, column: Column) -> Any:
+    """What somebody seen at first sight is sorted by; None where that is not known yet."""
+    match column:
+        case Column.NAME:
+            return name_key(glimpse.name)
+        case Column.LAST:
+            return glimpse.last
+        case Column.NEXT:
+            return glimpse.next
+    return None

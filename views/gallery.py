@@ -26,6 +26,17 @@ class ForgottenSettings:
     last_trainee: int | None = None
     last_screen: str = ""
 
+    def __init__(self) -> None:
+        self._left: dict[str, str] = {}
+
+    def recalled(self, screen: str) -> str:
+        """What was kept of how a screen was left."""
+        return self._left.get(screen, "")
+
+    def keep(self, screen: str, left: str) -> None:
+        """Keep how a screen was left, for as long as these settings live."""
+        self._left[screen] = left
+
 
 def draw_all(
     record: Record,

@@ -23,6 +23,7 @@ from views.record import Record
 from views.roster import Roster
 from views.status_line import StatusLine
 from views.theme import Theme
+from views.work_area import WorkArea
 from views.work_areas import DESK, IMPORT, TRAINEE, WORK_AREAS
 
 if TYPE_CHECKING:
@@ -42,6 +43,14 @@ class WindowSettings(Protocol):
     geometry: bytes
     last_trainee: int | None
     last_screen: str
+
+    def recalled(self, screen: str) -> str:
+        """What was kept of how a screen was left; "" for nothing."""
+        ...
+
+    def keep(self, screen: str, left: str) -> None:
+        """Keep how a screen was left."""
+        ...
 
 
 class MainWindow(QMainWindow):
@@ -136,6 +145,7 @@ class MainWindow(QMainWindow):
         self.areas.trainee_wanted.connect(self.roster.choose)
         self.areas.area_wanted.connect(self._area_wanted)
         self.areas.area_shown.connect(self.menus.mark_area)
+        self.areas.area_built.connect(self._recall)
         self.menus.area_chosen.connect(self.areas.show_area)
         self.menus.new_trainee.connect(self.add_trainee)
         self.menus.search.connect(self.roster.start_search)
@@ -168,6 +178,11 @@ class MainWindow(QMainWindow):
         self.areas.show_trainee(None)
         self.areas.show_area(TRAINEE)
         self._show_cautions()
+
+    def _recall(self, key: str, area: WorkArea) -> None:
+        kept = self._settings.recalled(key)
+        if kept:
+            area.recall(kept)
 
     def _area_wanted(self, wish: str) -> None:
         """A work area asks for another area, or for something that only the window can do."""
@@ -264,4 +279,7 @@ class MainWindow(QMainWindow):
         self._settings.geometry = bytes(self.saveGeometry().data())
         self._settings.last_trainee = self.roster.trainee_id
         self._settings.last_screen = self.areas.key
+        for key, left in self.areas.to_recall().items():
+            if left != self._settings.recalled(key):
+                self._settings.keep(key, left)
         super().closeEvent(event)

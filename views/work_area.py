@@ -81,6 +81,13 @@ class WorkArea(QWidget):
         """What keys do here, for the keyboard map: (what it does, the key)."""
         return ()
 
+    def recall(self, kept: str) -> None:
+        """Stand as the coach left the screen last time, as `to_recall` told it."""
+
+    def to_recall(self) -> str:
+        """What this computer keeps of how the coach left the screen; "" for nothing."""
+        return ""
+
     def leave(self) -> None:
         """Something else will be shown: save drafts."""
 

@@ -13,6 +13,7 @@ from desktop.planning.history import History
 from desktop.planning.line_history import read_about, with_line
 from desktop.planning.progress import LineProgress, progress_of
 from desktop.planning.trained_lines import line_name, trained_lines
+from desktop.training.name_order import name_key
 from desktop.training.program import Line
 
 
@@ -99,6 +100,6 @@ def _trainees(repository: Repository, progress: LineProgress) -> Iterator[Rival]
     names = {one.id: one.name for one in repository.trainees()}
     found = [(names[others[line_id]], line_id) for line_id in trained]
     lines = {line_id: repository.line(line_id).name for _, line_id in found}
-    for name, line_id in sorted(found, key=lambda one: (one[0].casefold(), lines[one[1]])):
+    for name, line_id in sorted(found, key=lambda one: (name_key(one[0]), name_key(lines[one[1]]))):
         said = ", ".join(part for part in (name, lines[line_id]) if part)
         yield Rival(RivalKind.TRAINEE, said, line_id)

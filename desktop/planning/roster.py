@@ -22,6 +22,7 @@ from desktop.planning.schedule import (
     training_days,
 )
 from desktop.training.limits import Severity
+from desktop.training.name_order import NameKey, name_key
 from desktop.training.program import Assignment
 from desktop.training.reasons import ReasonValue
 from desktop.training.recovery import Caution
@@ -150,14 +151,14 @@ def by_need(entries: Iterable[RosterEntry]) -> tuple[RosterEntry, ...]:
     return tuple(sorted(entries, key=need))
 
 
-def need(entry: RosterEntry) -> tuple[int, bool, date, str]:
+def need(entry: RosterEntry) -> tuple[int, bool, date, NameKey]:
     """What the roster is sorted by."""
     stop = any(one.severity is Severity.STOP for one in entry.cautions)
     place = 1 if stop else _NEEDS[HeadlineCode.DUE_TODAY]
     if not stop and not entry.due_today:
         place = _NEEDS[entry.headline.code]
     calm = entry.headline.code is not HeadlineCode.CAUTION
-    return (place, calm, entry.next or date.max, entry.trainee.name.casefold())
+    return (place, calm, entry.next or date.max, name_key(entry.trainee.name))
 
 
 def _entry_by_dates(history: History, last: date | None, today: date) -> RosterEntry:

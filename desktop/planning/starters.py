@@ -7,6 +7,7 @@ from importlib.resources import as_file, files
 from typing import Final
 
 from db.program_files import read_program
+from desktop.training.name_order import name_key
 from desktop.training.program import Program
 
 FOLDER: Final = "programs"
@@ -27,7 +28,7 @@ def starters() -> tuple[Starter, ...]:
         if entry.name.endswith(".json"):
             with as_file(entry) as path:
                 found.append(Starter(entry.name, read_program(path)))
-    return tuple(sorted(found, key=lambda each: each.program.name.casefold()))
+    return tuple(sorted(found, key=lambda each: name_key(each.program.name)))
 
 
 def named(program: Program, name: str) -> Program:

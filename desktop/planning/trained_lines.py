@@ -8,6 +8,7 @@ from datetime import date
 from db.line_parts import last_trained
 from db.repository import Repository
 from desktop.planning.history import History
+from desktop.training.name_order import NameKey, name_key
 from desktop.training.program import Line
 
 
@@ -26,7 +27,7 @@ def trained_lines(repository: Repository, about: History, today: date) -> tuple[
     exercises = {line.id: line.exercise for line in about.lines if line.id is not None}
     days = last_trained(repository.database, exercises, today)
     found = [TrainedLine(line, days.get(line.id or 0)) for line in about.lines]
-    by_name = sorted(found, key=lambda one: (about.exercise_of(one.line).name, one.line.name))
+    by_name = sorted(found, key=lambda one: _named(about, one.line))
     return tuple(sorted(by_name, key=lambda one: one.last or date.min, reverse=True))
 
 
@@ -36,3 +37,7 @@ def line_name(about: History, line_id: int | None) -> str:
         return ""
     line = about.line(line_id)
     return ", ".join(part for part in (about.exercise_of(line).name, line.name) if part)
+
+
+def _named(about: History, line: Line) -> tuple[NameKey, NameKey]:
+    return name_key(about.exercise_of(line).name), name_key(line.name)

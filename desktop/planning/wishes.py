@@ -9,6 +9,7 @@ from desktop.planning.outlook import Onlooker
 from desktop.training.balance import Wishes
 from desktop.training.exercises import Exercise, LoadingKind
 from desktop.training.loading import reachable
+from desktop.training.name_order import name_key
 from desktop.training.position import Position
 from desktop.training.program import Phase, Program, Slot
 from desktop.training.scale import missing_needs
@@ -51,6 +52,6 @@ def likely_first(
     used = {slot.exercise for day in phase.days for slot in day.slots}
     order = sorted(
         exercises.values(),
-        key=lambda one: (one.key in used, -kinds[one.loading], one.unilateral, one.name.casefold()),
+        key=lambda one: (one.key in used, -kinds[one.loading], one.unilateral, name_key(one.name)),
     )
     return {one.key: one for one in order}
