@@ -255,6 +255,17 @@ class Database:
         return int(self.execute("PRAGMA data_version")[0][0])
 
     @property
+    def in_transaction(self) -> bool:
+        """Whether what was written last may yet be undone."""
+        return bool(self._database.in_transaction())
+
+    @property
+    def connection(self) -> object:
+        """What tells this thread's connection from every other one."""
+        connection: object = self._database.connection()
+        return connection
+
+    @property
     def query_hooks(self) -> list[Callable[[Any], None]]:
         """Functions called after each query; for counting and timing."""
         hooks: list[Callable[[Any], None]] = self._database.query_hooks
