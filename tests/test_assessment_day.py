@@ -187,6 +187,33 @@ def test_without_a_known_strength_the_sets_rise_from_the_lightest() -> None:
     assert set(loads) <= set(BARBELL.loads_g or ())
 
 
+def test_the_sets_rise_as_far_as_can_be_loaded_and_told() -> None:
+    squat, row = CATALOGUE["back-squat"], CATALOGUE["dumbbell-row"]
+    pair = line_test(row, DOUBLE, Surroundings((20_000, 25_000)), CAREFUL)
+    assert [asked.load_g for asked in pair.sets] == [20_000, 25_000]
+    # Without dumbbells on record any load can be made, so that none is the next one up.
+    assert [asked.load_g for asked in line_test(squat, DOUBLE, Surroundings(), USUAL).sets] == [0]
+
+
+def test_without_body_mass_a_known_position_promises_no_maximum() -> None:
+    unweighed = Surroundings((0, 2_500, 5_000), bodyweight=True)
+    test = line_test(
+        CATALOGUE["pull-up"],
+        DOUBLE,
+        unweighed,
+        USUAL,
+        position=Position(5_000, 8, 3),
+        known_strength=True,
+    )
+    assert (test.ramp, [asked.load_g for asked in test.sets]) == ((), [2_500])
+
+
+def test_an_exercise_without_a_scale_is_tested_as_it_is() -> None:
+    test = line_test(CATALOGUE["plank"], HOLDING, Surroundings((0,), bodyweight=True), CAREFUL)
+    (asked,) = test.sets
+    assert (asked.variation, asked.seconds, asked.stop_at) == (None, 10, 45)
+
+
 def test_with_a_known_strength_a_ramp_leads_to_one_set() -> None:
     test = line_test(
         CATALOGUE["back-squat"],
@@ -228,6 +255,24 @@ def test_the_set_that_shows_most_is_read_and_rounded_down() -> None:
     assert position == Position(60_000, 8, 3)
     assert plus_minus is not None
     assert 0 < plus_minus < 0.15
+
+
+def test_of_sets_on_a_scale_the_longest_of_the_hardest_is_read() -> None:
+    done = (
+        SetDone(0, 15, variation="bench", rir=0),
+        SetDone(0, 12, variation="floor", rir=0),
+        SetDone(0, 9, variation="floor", rir=0),
+        SetDone(0, 30, variation="against the wall", rir=0),
+    )
+    start = start_from_test(CATALOGUE["push-up"], done, 3, BODYWEIGHT, BODY)
+    # 12 at 66 % are a demand of 0.924; with 2 in reserve that is 10 there, and 7 at 70 %.
+    assert start == (Position(0, 10, 3, variation="floor"), pytest.approx(0.03 / 0.66))
+
+
+def test_a_set_that_tells_no_strength_is_not_the_one_read() -> None:
+    done = (SetDone(80_000, seconds=30), SetDone(60_000, 8, rir=2))
+    position, _ = start_from_test(CATALOGUE["back-squat"], done, 3, DOUBLE, BARBELL)
+    assert position == Position(60_000, 8, 3)
 
 
 def test_a_test_with_pain_or_without_a_set_gives_no_start() -> None:

@@ -17,7 +17,7 @@ from desktop.planning.copied_parts import (
 )
 from desktop.training.position import Position, ProgressionRule, Variable, VariableRange
 from desktop.training.program import Phase, Program, Slot, TrainingDay
-from desktop.training.program_edits import DayPlace, SlotPlace
+from desktop.training.program_edits import DayPlace, SlotPlace, slot_at, with_slot
 from desktop.training.several_slots import (
     SharedEdit,
     shared_value,
@@ -114,6 +114,14 @@ def test_one_edit_reaches_all_slots_and_leaves_the_rest() -> None:
     assert program.phases[1] == PROGRAM.phases[1]
     rested = with_shared_edit(PROGRAM, EVERY, SharedEdit(rest_s=150))
     assert {slot.rest_s for day in rested.phases[0].days for slot in day.slots} == {150}
+
+
+def test_a_range_of_sets_without_an_end_begins_with_the_number_given() -> None:
+    open_end = ProgressionRule((REPS, VariableRange(Variable.SETS, 3)))
+    program = with_slot(PROGRAM, EVERY[0], replace(SQUAT, rule=open_end))
+    edited = slot_at(with_shared_edit(program, EVERY[:1], SharedEdit(sets=5)), EVERY[0])
+    assert edited.start.sets == 5
+    assert edited.rule.ranges == (REPS, VariableRange(Variable.SETS, 5))
 
 
 def test_a_hold_is_asked_nothing_in_reserve() -> None:

@@ -10,7 +10,15 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from desktop.catalogue import load_catalogue
-from desktop.training.balance import FindingCode, Wishes, findings
+from desktop.training.balance import (
+    Finding,
+    FindingCode,
+    KeepVariable,
+    PairSlots,
+    RemoveSlot,
+    Wishes,
+    findings,
+)
 from desktop.training.exercises import Exercise
 from desktop.training.mending import mended
 from desktop.training.position import Position, ProgressionRule, Variable, VariableRange
@@ -261,16 +269,71 @@ def grown(reps: tuple[int, int], sets: int, load_g: int = 60_000) -> Slot:
     return Slot("back-squat", rule, Position(load_g, reps=reps[0], sets=sets))
 
 
-def test_one_of_two_that_grow_at_once_is_kept_as_it_was() -> None:
-    def phase(name: str, *slots: Slot) -> Phase:
-        return Phase(name, 4, (TrainingDay("Monday", slots, weekday=0),))
+def two_phases(before: tuple[Slot, ...], after: tuple[Slot, ...]) -> Program:
+    def phase(name: str, slots: tuple[Slot, ...]) -> Phase:
+        days = (TrainingDay(f"Day {n}", (slot,), weekday=2 * n) for n, slot in enumerate(slots))
+        return Phase(name, 4, tuple(days))
 
-    program = Program(
-        "Both at once", (phase("Base", grown((5, 7), 3)), phase("More", grown((8, 10), 4)))
-    )
+    return Program("Both at once", (phase("Base", before), phase("More", after)))
+
+
+def test_one_of_two_that_grow_at_once_is_kept_as_it_was() -> None:
+    program = two_phases((grown((5, 7), 3),), (grown((8, 10), 4),))
     code = FindingCode.SEVERAL_GROW
     assert found(program, code, Wishes()) == 1
     assert found(mend_first(program, code, Wishes()), code, Wishes()) == 0
+
+
+def test_a_variable_is_kept_with_the_range_it_had() -> None:
+    sets = VariableRange(Variable.SETS, 3, 4)
+    before = grown((5, 7), 3)
+    ranges = before.rule.ranges
+    before = replace(before, rule=ProgressionRule((ranges[0], sets, ranges[1])))
+    after = grown((8, 10), 4)
+    keep = KeepVariable("back-squat", "", "sets")
+    finding = Finding(FindingCode.SEVERAL_GROW, 1, proposal=keep)
+    kept = slot_at(mended(two_phases((before,), (after,)), finding, CATALOGUE), SlotPlace(1, 0, 0))
+    assert kept.start == replace(after.start, sets=3)
+    assert kept.rule.ranges == (after.rule.ranges[0], sets, after.rule.ranges[1])
+    # A hold that turned into repetitions has no number of them to go back to.
+    hold = Slot("back-squat", ProgressionRule(), Position(60_000, None, 3, hold_s=20))
+    keep = replace(keep, variable="reps")
+    finding = replace(finding, proposal=keep)
+    kept = slot_at(mended(two_phases((hold,), (after,)), finding, CATALOGUE), SlotPlace(1, 0, 0))
+    assert kept.start == after.start
+    assert kept.rule.ranges == after.rule.ranges[1:]
+
+
+def test_a_day_more_is_taken_off_again() -> None:
+    fixed = ProgressionRule((VariableRange(Variable.REPS, 5, 7),))
+    heavier = replace(grown((5, 7), 3, 70_000), rule=fixed)
+    program = two_phases((replace(grown((5, 7), 3), rule=fixed),), (heavier, heavier))
+    code = FindingCode.SEVERAL_GROW
+    once = mend_first(program, code, Wishes())
+    assert slots_with(once, "back-squat") == (SlotPlace(0, 0, 0), SlotPlace(1, 0, 0))
+    # Said again of a program that has one day left, it takes nothing.
+    again = next(each for each in findings(program, CATALOGUE, Wishes()) if each.code is code)
+    assert mended(once, again, CATALOGUE) == once
+
+
+def test_nothing_is_kept_from_before_the_first_phase() -> None:
+    program = two_phases((grown((5, 7), 3),), (grown((8, 10), 4),))
+    keep = KeepVariable("back-squat", "", "sets")
+    for phase in (0, 1):
+        finding = Finding(FindingCode.SEVERAL_GROW, phase, proposal=keep)
+        assert (mended(program, finding, CATALOGUE) == program) is (phase == 0)
+
+
+def test_a_long_day_is_shortened_by_a_pair_or_by_a_slot_less() -> None:
+    slots = (grown((5, 7), 3), new_slot(CATALOGUE["push-up"]), new_slot(CATALOGUE["plank"]))
+    program = Program("Long", (Phase("Base", 4, (TrainingDay("Monday", slots, weekday=0),)),))
+    finding = Finding(FindingCode.OVER_TIME, 0, proposal=PairSlots(0, 0, 2, 4.0))
+    day = day_at(mended(program, finding, CATALOGUE), DayPlace(0, 0))
+    assert [slot.pair for slot in day.slots] == ["A", "", "A"]
+    assert [replace(slot, pair="") for slot in day.slots] == list(slots)
+    finding = replace(finding, proposal=RemoveSlot(0, 1, 6.0))
+    day = day_at(mended(program, finding, CATALOGUE), DayPlace(0, 0))
+    assert day.slots == (slots[0], slots[2])
 
 
 def test_a_finding_without_a_proposal_changes_nothing() -> None:

@@ -320,6 +320,8 @@ def test_the_settings_of_the_coach_move_the_limits() -> None:
         (lambda: rule(VariableRange(Variable.REPS, 8), LOAD_2_5), "slowest"),
         (lambda: rule(LOAD_2_5, REPS_8_12), "slowest"),
         (lambda: rule(target_rir=11), "0 to 10"),
+        (lambda: rule(start_percent=0), "above 0 to 100 %"),
+        (lambda: rule(start_percent=101), "above 0 to 100 %"),
         (lambda: FrequencyCondition(), "steps or of weeks"),
         (lambda: FrequencyCondition(steps=3, most=8), "1 to 7"),
     ],

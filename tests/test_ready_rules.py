@@ -2,13 +2,24 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from desktop.catalogue import load_catalogue
 from desktop.training.exercises import Exercise, Measure
-from desktop.training.position import Position, ProgressionRule, Variable
+from desktop.training.position import (
+    CriterionKind,
+    MissPolicy,
+    Position,
+    ProgressionRule,
+    SchemeKind,
+    SetScheme,
+    Variable,
+    VariableRange,
+)
 from desktop.training.program import Slot
 from desktop.training.quantities import Unit
 from desktop.training.rules import (
@@ -19,6 +30,7 @@ from desktop.training.rules import (
     ready_rule_of,
     rules_for,
     start_within,
+    with_ready_rule,
 )
 from desktop.training.shorthand import read_shorthand, slot_from
 from tests import strategies
@@ -125,3 +137,35 @@ def test_one_number_of_repetitions_leaves_the_load_to_grow() -> None:
     slot = slot_from(read_shorthand("x 5x5 100", Unit.KG), CATALOGUE["back-squat"])
     assert ready_rule_of(slot.rule) is ReadyRule.LOAD
     assert (slot.start.sets, slot.start.reps, slot.start.load_g) == (5, 5, 100_000)
+
+
+def test_a_slot_by_another_rule_keeps_its_work_and_the_coachs_choices() -> None:
+    squat = CATALOGUE["back-squat"]
+    chosen = ProgressionRule(
+        (VariableRange(Variable.REPS, 8, 12), VariableRange(Variable.LOAD)),
+        miss=MissPolicy(3),
+        target_rir=2.0,
+    )
+    slot = Slot("back-squat", chosen, Position(60_000, 10, 3), line_name="light", rest_s=90)
+    total = with_ready_rule(slot, ReadyRule.TOTAL_REPS, squat)
+    # 3 x 10 are a total of 30, spread over the four sets of such a rule.
+    assert (total.start.reps, total.start.sets, total.start.load_g) == (30, 4, 60_000)
+    assert total.rule.scheme.kind is SchemeKind.TOTAL
+    assert total.rule.criterion.kind is CriterionKind.TOTAL
+    assert (total.rule.miss, total.rule.target_rir) == (MissPolicy(3), 2.0)
+    assert (total.line_name, total.rest_s) == ("light", 90)
+    # And back: 30 over 4 sets are 7 in each, 8 being the fewest of the range.
+    back = with_ready_rule(total, ReadyRule.REPS_LOAD, squat)
+    assert (back.start.reps, back.start.sets) == (8, 4)
+    assert back.rule.scheme.kind is SchemeKind.STRAIGHT
+    # A rule of the same kind leaves criterion and scheme to the coach.
+    topped = replace(slot, rule=replace(chosen, scheme=SetScheme(SchemeKind.TOP_AND_BACK_OFF)))
+    linear = with_ready_rule(topped, ReadyRule.LOAD, squat)
+    assert linear.rule.scheme.kind is SchemeKind.TOP_AND_BACK_OFF
+    assert linear.start == slot.start
+
+
+def test_where_seconds_were_given_a_total_begins_with_its_fewest_repetitions() -> None:
+    held = Slot("pull-up", ProgressionRule(), Position(hold_s=30, sets=3))
+    total = with_ready_rule(held, ReadyRule.TOTAL_REPS, CATALOGUE["pull-up"])
+    assert (total.start.hold_s, total.start.reps) == (None, 20)

@@ -325,6 +325,12 @@ def test_a_kept_mapping_is_offered_for_the_same_heading(club: Repository, tmp_pa
     assert other.kept == ()
 
 
+def test_columns_of_one_role_are_told_from_the_left() -> None:
+    mapping = TableMapping(roles=(Role.REPS, Role.LOAD, Role.REPS))
+    assert mapping.columns(Role.REPS) == (0, 2)
+    assert mapping.columns(Role.DATE) == ()
+
+
 def test_mappings_of_one_name_replace_each_other_and_the_newest_is_offered_first() -> None:
     one, two = TableMapping("a", ("x",)), TableMapping("b", ("X",))
     kept = with_kept(with_kept(with_kept((), one), two), replace(one, trainee="Bow"))

@@ -9,6 +9,7 @@ from math import log
 import pytest
 
 from desktop.limits import load_limits
+from desktop.training.asking import starting_state
 from desktop.training.exercises import Exercise, LoadingKind, Muscle, Pattern
 from desktop.training.limits import LimitId
 from desktop.training.position import (
@@ -19,11 +20,17 @@ from desktop.training.position import (
     Variable,
     VariableRange,
 )
-from desktop.training.program import RuleRevision, Slot, TrainingDay
+from desktop.training.program import LineStart, RuleRevision, Slot, TrainingDay
 from desktop.training.reasons import ReasonCode, reason
 from desktop.training.state import Context, State
 from desktop.training.trainee import DeloadWindow, Experience
-from desktop.training.weeks import Outlook, planned_deloads, weeks_ahead
+from desktop.training.weeks import (
+    Outlook,
+    lines_ahead,
+    no_deload_before,
+    planned_deloads,
+    weeks_ahead,
+)
 
 MONDAY = date(2026, 11, 30)
 SQUAT = Exercise("squat", "Squat", Pattern.SQUAT, LoadingKind.BARBELL, (Muscle.QUADRICEPS,))
@@ -39,7 +46,8 @@ STANDS = State(Position(60_000, 8, 3), DOUBLE, BARBELL)
 HEAVY = Slot("squat", DOUBLE, Position(60_000, 8, 3))
 PRESS = Slot("push-up", ProgressionRule((REPS,)), Position(0, 8, 3))
 DAY = TrainingDay("Monday", (HEAVY, PRESS), 0)
-OUTLOOK = Outlook({("squat", ""): STANDS}, EXERCISES, Context())
+CONTEXT = Context()
+OUTLOOK = Outlook({("squat", ""): STANDS}, EXERCISES, CONTEXT)
 
 
 def mondays(count: int, day: TrainingDay = DAY) -> list[tuple[date, TrainingDay]]:
@@ -66,6 +74,51 @@ def test_hard_sets_and_minutes_are_told_for_each_week() -> None:
     # warm-up and changes apart, six sets of about half a minute with rests of two minutes
     assert 12 < week.minutes < 30
     assert week.minutes == week.days[0].minutes
+
+
+def test_a_line_that_stands_twice_on_a_day_moves_once() -> None:
+    twice = replace(DAY, slots=(HEAVY, HEAVY))
+    (line,) = lines_ahead(mondays(2, twice), OUTLOOK).values()
+    assert line.times.days == tuple(day for day, _ in mondays(2))
+    asked = [slot.target.position for week in weeks_ahead(mondays(2, twice), OUTLOOK)
+             for slot in week.days[0].slots]  # fmt: skip
+    assert [p.reps for p in asked if p] == [8, 8, 9, 9]
+
+
+def test_a_follower_with_a_day_of_its_own_asks_a_share_of_where_its_leader_stands() -> None:
+    light = Slot(
+        "squat", ProgressionRule((REPS,), follow=Follow("", 80)), Position(0, 8, 2), "light"
+    )
+    between, after = MONDAY + timedelta(days=3), MONDAY + timedelta(days=10)
+    days = [
+        (MONDAY, TrainingDay("Heavy", (HEAVY,))),
+        (between, TrainingDay("Light", (light,))),
+        (after, TrainingDay("Light", (light,))),
+    ]
+    heavier = RuleRevision(after, ProgressionRule((VariableRange(Variable.REPS, 3, 5), LOAD)))
+    outlook = replace(
+        OUTLOOK,
+        states={
+            ("squat", ""): replace(STANDS, position=Position(60_000, 12, 3)),
+            ("squat", "light"): State(light.start, light.rule, BARBELL),
+        },
+        rules={("squat", ""): (heavier,)},
+    )
+    lines = lines_ahead(days, outlook)
+    leader, follower = lines[("squat", "")], lines[("squat", "light")]
+    # Monday earned 62.5 kg x 8; the new range makes that 67.5 x 5, since 62.5 x (1 + 8/30) is
+    # 79.2 and 79.2 / (1 + 5/30) is 67.9. 80 % of them are 50 and, rounded down, 52.5.
+    assert leader.state_before(between, CONTEXT).position == Position(62_500, 8, 3)
+    assert leader.target_on(after, CONTEXT).position == Position(67_500, 5, 3)
+    assert [t.position.load_g for t in follower.targets.values() if t.position] == [50_000, 52_500]
+
+
+def test_a_line_that_nobody_trained_yet_has_no_gap_before_its_first_day() -> None:
+    start = LineStart(MONDAY - timedelta(weeks=30), Position(60_000, 8, 3))
+    begun = starting_state(start, DOUBLE, BARBELL, CONTEXT)
+    weeks = weeks_ahead(mondays(2), replace(OUTLOOK, states={("squat", ""): begun}))
+    asked = [week.days[0].slots[0].target.position for week in weeks]
+    assert asked == [Position(60_000, 8, 3), Position(60_000, 9, 3)]
 
 
 def test_an_easier_week_is_placed_and_changes_nothing_after_it() -> None:
@@ -156,6 +209,13 @@ def test_cautions_to_come_are_told_in_their_week() -> None:
     assert LimitId.EQUIPMENT_JUMP in found[1]
     assert LimitId.NO_DELOAD in found[2]
     assert LimitId.RULE_COMPLETE in found[5]  # the push-up stands at 12 of 8 to 12
+
+
+def test_without_limits_nothing_is_warned_of() -> None:
+    outlook = replace(OUTLOOK, since=MONDAY - timedelta(weeks=40), experience=Experience.ADVANCED)
+    assert no_deload_before(MONDAY, outlook) is None
+    assert no_deload_before(MONDAY, replace(outlook, limits=load_limits())) is not None
+    assert [week.cautions for week in weeks_ahead(mondays(2), outlook)] == [(), ()]
 
 
 def test_an_easier_week_raises_no_caution_about_the_missing_one() -> None:

@@ -47,7 +47,7 @@ def mended(program: Program, finding: Finding, exercises: Mapping[str, Exercise]
             return remove_slot(program, SlotPlace(finding.phase, day, slot))
         case KeepVariable():
             return _kept(program, finding.phase, finding.proposal)
-        case None:
+        case _:
             return program
 
 

@@ -96,7 +96,7 @@ def ready_rule(kind: ReadyRule, exercise: Exercise) -> ProgressionRule:
             return ProgressionRule((_HOLD, load))
         case ReadyRule.TEMPO_REPS:
             return ProgressionRule((_TEMPO, _SOME, last))
-        case ReadyRule.TOTAL_REPS:
+        case _:  # a total
             return ProgressionRule(
                 (_TOTAL, last),
                 criterion=Criterion(CriterionKind.TOTAL),

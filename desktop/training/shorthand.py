@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from typing import Final
 
 from desktop.training.exercises import Exercise, Measure
-from desktop.training.position import ProgressionRule, SchemeKind, Variable, VariableRange
+from desktop.training.position import ProgressionRule, Variable, VariableRange
 from desktop.training.program import Slot
 from desktop.training.quantities import InvalidQuantity, Unit, grams, parse_decimal
 from desktop.training.rules import new_slot, start_within
@@ -76,8 +76,6 @@ def _with_range(rule: ProgressionRule, variable: Variable, low: int, high: int) 
         elif high > low:
             step = each.increment if (high - low) % each.increment == 0 else 1
             ranges.append(replace(each, floor=low, ceiling=high, increment=step, floors=()))
-    if rule.scheme.kind is SchemeKind.TOTAL:
-        return rule
     return replace(rule, ranges=tuple(ranges))
 
 
