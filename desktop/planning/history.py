@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from datetime import date
 from functools import cache
 
 from db.repository import Repository
 from desktop.limits import load_limits
+from desktop.planning.tracks import Tracks
 from desktop.training.coach import CoachSettings
 from desktop.training.exercises import Exercise
 from desktop.training.limits import Limit, LimitId
@@ -24,6 +25,9 @@ from desktop.training.trainee import (
     Goal,
     Trainee,
 )
+
+Part = tuple[Session, LineDone]
+"""What one session holds of one line."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +49,10 @@ class Library:
 
 @dataclass(frozen=True, slots=True)
 class History:
-    """One trainee's dated facts, each sorted by day, and the library they refer to."""
+    """One trainee's dated facts, each sorted by day, and the library they refer to.
+
+    ``tracks`` remember how its lines were replayed before; they change no answer.
+    """
 
     trainee: Trainee
     library: Library
@@ -59,6 +66,10 @@ class History:
     activities: tuple[Activity, ...] = ()
     goals: tuple[Goal, ...] = ()
     dismissed: tuple[DismissedCaution, ...] = ()
+    tracks: Tracks = field(default_factory=Tracks, compare=False, repr=False)
+    _parts: dict[int, list[Part]] = field(
+        default_factory=dict, init=False, compare=False, repr=False
+    )
 
     @property
     def trainee_id(self) -> int:
@@ -87,17 +98,14 @@ class History:
             (one for one in self.lines if (one.exercise, one.name) == (exercise, name)), None
         )
 
-    def done(
-        self, line_id: int, before: date | None = None
-    ) -> tuple[tuple[Session, LineDone], ...]:
+    def done(self, line_id: int, before: date | None = None) -> tuple[Part, ...]:
         """Every session part of one line, oldest first, on days before ``before`` (None: all)."""
-        return tuple(
-            (session, part)
-            for session in self.sessions
-            if before is None or session.day < before
-            for part in session.lines
-            if part.line_id == line_id
-        )
+        if not self._parts:
+            for session in self.sessions:
+                for part in session.lines:
+                    self._parts.setdefault(part.line_id, []).append((session, part))
+        parts = self._parts.get(line_id, ())
+        return tuple(each for each in parts if before is None or each[0].day < before)
 
     def body_mass_on(self, day: date) -> int | None:
         """Grams by the last entry on or before ``day``; before the first entry, by the first."""
@@ -147,6 +155,7 @@ def read_history(
         activities=repository.activities(trainee_id),
         goals=repository.goals(trainee_id),
         dismissed=repository.dismissed(trainee_id),
+        tracks=repository.memory(Tracks),
     )
 
 

@@ -23,8 +23,6 @@ from desktop.training.asking import starting_state
 from desktop.training.position import ProgressionRule
 from desktop.training.program import Line, LineStart, RuleRevision
 from desktop.training.reasons import RETEST_NOTE
-from desktop.training.replay import replay
-from desktop.training.session import LineDone, SetDone
 from desktop.training.state import (
     Cleared,
     DeloadDays,
@@ -109,7 +107,8 @@ def replay_of(
 ) -> Replay:
     """Where ``line`` stands by its facts up to ``until`` (see `line_facts`), and every step."""
     facts = line_facts(history, line, until, evening=evening)
-    return replay(facts.revisions, facts.start, facts.events, history.context)
+    tracks = history.tracks
+    return tracks.replay(line, facts.revisions, facts.start, facts.events, history.context)
 
 
 def replay_line(repository: Repository, line_id: int, until: date | None = None) -> Replay:
@@ -132,27 +131,9 @@ def replay_lines(
     }
 
 
-def _session_events(history: History, line: Line, until: date | None) -> list[SessionDone]:
-    return [
-        SessionDone(
-            day=session.day,
-            sets=_sets_of(part, line),
-            asked=part.asked,
-            entry=session.entry,
-            session_id=session.id,
-            deload=part.deload,
-            test=part.test,
-        )
-        for session, part in parts_of(history, line)
-        if until is None or session.day < until
-    ]
-
-
-def _sets_of(part: LineDone, line: Line) -> tuple[SetDone, ...]:
-    """The sets that concern the line; of a skipped one its warm-ups, which may have hurt."""
-    if part.exercise != line.exercise:
-        return ()
-    return tuple(done for done in part.sets if done.warm_up or not part.skipped)
+def _session_events(history: History, line: Line, until: date | None) -> tuple[SessionDone, ...]:
+    told = history.tracks.events(line, parts_of(history, line))
+    return told if until is None else tuple(event for event in told if event.day < until)
 
 
 def _later_starts(line: Line, start: LineStart | None) -> list[Overridden]:

@@ -1,0 +1,82 @@
+"""Tracks of lines: what the last replay of each line went through, so that the next is short."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Final
+
+from desktop.training.program import Line, RuleRevision
+from desktop.training.session import LineDone, Session, SetDone
+from desktop.training.state import Context, Event, Replay, SessionDone, State
+from desktop.training.track import Track, tracked
+
+MOST_LINES: Final = 64
+"""Of so many lines the track is kept; one of ten years takes about 1 MB."""
+
+_Key = tuple[int, str, str]
+_Told = tuple[Session, LineDone, SessionDone]
+
+
+class Tracks:
+    """The tracks of the lines last replayed. They only save work: a replay is the same with an
+    empty one, whatever was edited in between.
+    """
+
+    def __init__(self) -> None:
+        self._tracks: dict[_Key, Track] = {}
+        self._told: dict[_Key, dict[tuple[int, int], _Told]] = {}
+
+    def replay(
+        self,
+        line: Line,
+        revisions: Sequence[RuleRevision],
+        start: State,
+        events: Sequence[Event],
+        context: Context,
+    ) -> Replay:
+        """As `desktop.training.replay.replay`, from where ``line`` last went another way."""
+        key = _key(line)
+        replayed, self._tracks[key] = tracked(
+            revisions, start, events, context, self._tracks.pop(key, None)
+        )
+        while len(self._tracks) > MOST_LINES:
+            oldest = next(iter(self._tracks))
+            del self._tracks[oldest]
+            self._told.pop(oldest, None)
+        return replayed
+
+    def events(
+        self, line: Line, parts: Sequence[tuple[Session, LineDone]]
+    ) -> tuple[SessionDone, ...]:
+        """What the ``parts`` of sessions tell the line: of those seen before the same events."""
+        known = self._told.get(_key(line), {})
+        told = {
+            (id(session), id(part)): known.get((id(session), id(part)))
+            or (session, part, _event(session, part, line))
+            for session, part in parts
+        }
+        self._told[_key(line)] = told  # it holds sessions and parts, so that their ids stay theirs
+        return tuple(event for _, _, event in told.values())
+
+
+def _key(line: Line) -> _Key:
+    return (line.trainee_id, line.exercise, line.name)
+
+
+def _event(session: Session, part: LineDone, line: Line) -> SessionDone:
+    return SessionDone(
+        day=session.day,
+        sets=_sets_of(part, line),
+        asked=part.asked,
+        entry=session.entry,
+        session_id=session.id,
+        deload=part.deload,
+        test=part.test,
+    )
+
+
+def _sets_of(part: LineDone, line: Line) -> tuple[SetDone, ...]:
+    """The sets that concern the line; of a skipped one its warm-ups, which may have hurt."""
+    if part.exercise != line.exercise:
+        return ()
+    return tuple(done for done in part.sets if done.warm_up or not part.skipped)
