@@ -21,7 +21,7 @@ _SETS = (
 _LAST = (
     "SELECT d.day FROM set_done d"
     " JOIN line_done l ON l.session_id = d.session_id AND l.place = d.line_place"
-    " WHERE d.line_id = ? AND d.exercise = ? AND d.day <= ? AND NOT d.warm_up AND NOT l.skipped"
+    " WHERE d.line_id = ? AND d.exercise = ? AND d.day <= ? AND d.warm_up = 0 AND NOT l.skipped"
     " ORDER BY d.day DESC LIMIT 1"
 )
 _RIVALS = (

@@ -131,13 +131,16 @@ def test_arrays_hold_what_the_sessions_hold(data: st.DataObject) -> None:
                 assert np.isnan(row[name]) if noted is None else row[name] == noted
 
 
-def test_the_sets_of_a_line_are_found_by_the_covering_index(repository: Repository) -> None:
-    plan = repository.database.execute(
-        "EXPLAIN QUERY PLAN SELECT day, load_g, reps FROM set_done WHERE line_id = ? ORDER BY day",
-        (1,),
-    )
+def test_the_weeks_of_a_line_are_read_from_one_index_and_sorted_once(
+    repository: Repository,
+) -> None:
+    asked: list[str] = []
+    repository.database.query_hooks.append(lambda query: asked.append(query.sql))
+    weekly_volume_of_line(repository.database, 1)
+    plan = repository.database.execute(f"EXPLAIN QUERY PLAN {asked[0]}", (1,))
     assert [row[3] for row in plan] == [
-        "SEARCH set_done USING COVERING INDEX set_of_line (line_id=?)"
+        "SEARCH d USING COVERING INDEX set_of_line (line_id=? AND warm_up=?)",
+        "USE TEMP B-TREE FOR GROUP BY",
     ]
 
 
