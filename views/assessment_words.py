@@ -76,7 +76,7 @@ def tested_how_text(asked: Sequence[AskedSet]) -> str:
     said = [text.format(reserve=words.number(last.rir or 0, 1))]
     if last.open_ended and last.stop_at is not None:
         stop = words.number(last.stop_at) if last.seconds is None else words.hold(last.stop_at)
-        said.append(translate("Tests", "stop at\N{NO-BREAK SPACE}{stop}").format(stop=stop))
+        said.append(translate("Tests", "stop at\u00a0{stop}").format(stop=stop))
     return ", ".join(said)
 
 

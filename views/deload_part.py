@@ -271,7 +271,7 @@ class DeloadPart(LoadPart):
         fields = QWidget()
         flow = FlowLayout(theme.grid(2), theme.px(4), fields)
         for caption, field in (
-            (self.tr("sets \N{MULTIPLICATION SIGN}"), self.factor),
+            (self.tr("sets ×"), self.factor),
             (self.tr("load lower by %"), self.percent),
             (self.tr("weeks between"), self.every),
         ):

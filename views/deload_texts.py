@@ -123,7 +123,7 @@ def sources_text() -> str:
     """Where easier weeks come from, and what is not known of them."""
     return translate(
         "Deload",
-        "Every 5.6 \N{PLUS-MINUS SIGN} 2.3 weeks for 6.4 \N{PLUS-MINUS SIGN} 1.7 days, less volume "
+        "Every 5.6 ± 2.3 weeks for 6.4 ± 1.7 days, less volume "
         "and load, more in reserve, the same exercises and days: survey of 246 competitive "
         "athletes, Rogerson 2024, Sports Med Open 10:26, DOI 10.1186/s40798-024-00691-y. Less "
         "intensity, volume and closeness to failure: Bell 2023, Sports Med Open 9:87, DOI "

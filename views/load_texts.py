@@ -121,7 +121,7 @@ def figures_of(week: TrainedWeek, *, sample: bool = False) -> tuple[Figure, ...]
             translate("Load", "Load"),
             ("\N{GREATER-THAN OR EQUAL TO} " if week.load.incomplete else "")
             + load_text(week.load.load),
-            translate("Load", "effort \N{MULTIPLICATION SIGN} minutes, added up"),
+            translate("Load", "effort × minutes, added up"),
             translate(
                 "Load", "Effort of each session or activity (0-10) times its minutes, summed."
             ),
@@ -135,7 +135,7 @@ def figures_of(week: TrainedWeek, *, sample: bool = False) -> tuple[Figure, ...]
         Figure(
             translate("Load", "Strain"),
             "\N{EN DASH}" if week.load.strain is None else load_text(week.load.strain),
-            translate("Load", "load \N{MULTIPLICATION SIGN} monotony"),
+            translate("Load", "load × monotony"),
             translate("Load", "The week's load times its monotony."),
         ),
         Figure(

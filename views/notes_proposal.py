@@ -93,9 +93,9 @@ class NotesProposal(QScrollArea):
         if recorded:
             return Label(self.tr("= on record already"), "small", "muted")
         if not line.sets:
-            return Label(self.tr("\N{EN DASH} left out"), "small", "muted")
+            return Label(self.tr("– left out"), "small", "muted")
         if line.certain and not day.questions:
-            return Label(self.tr("\N{CHECK MARK} certain"), "small", "good")
+            return Label(self.tr("✓ certain"), "small", "good")
         return Label(self.tr("? doubtful"), "small", "caution")
 
     def _jump(self, text: str, question: Question, spoken: str) -> WordButton:

@@ -184,21 +184,15 @@ def open_end_text(slot: SlotPlan) -> str:
         return tested_how_text(slot.target.sets)
     top = slot.target.sets[0]
     if len(slot.target.sets) > 1 and top.open_ended and top.stop_at is not None:
-        text = translate(
-            "Sheet", "First set: as many clean reps as you can, stop at\N{NO-BREAK SPACE}{stop}"
-        )
+        text = translate("Sheet", "First set: as many clean reps as you can, stop at\u00a0{stop}")
         return text.format(stop=words.number(top.stop_at))
     last = slot.target.sets[-1]
     if not last.open_ended or last.stop_at is None:
         return ""
     if last.reps is None:
-        text = translate(
-            "Sheet", "Last set: hold as long as it is clean, stop at\N{NO-BREAK SPACE}{stop}"
-        )
+        text = translate("Sheet", "Last set: hold as long as it is clean, stop at\u00a0{stop}")
         return text.format(stop=words.hold(last.stop_at))
-    text = translate(
-        "Sheet", "Last set: as many clean reps as you can, stop at\N{NO-BREAK SPACE}{stop}"
-    )
+    text = translate("Sheet", "Last set: as many clean reps as you can, stop at\u00a0{stop}")
     return text.format(stop=words.number(last.stop_at))
 
 
