@@ -78,7 +78,7 @@ class _Writer:
     def __init__(self, repository: Repository, style: LogStyle) -> None:
         self._repository = repository
         self._style = style
-        self._names = exercise_names(repository.exercises(retired=True))
+        self._names = exercise_names(repository.stored_exercises(retired=True))
         self._programs = {one.id: one.name for one in repository.programs()}
 
     def lines(self, trainee: Trainee, first: date | None, last: date | None) -> list[Cells]:

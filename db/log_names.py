@@ -174,7 +174,8 @@ class KnownNames:
             keys: dict[str, str] = {}
             for listed in exercise.variations:
                 keys.setdefault(folded(listed.key), listed.key)
-                keys.setdefault(folded(listed.name), listed.key)
+                for called in (listed.name, *listed.other_names):
+                    keys.setdefault(folded(called), listed.key)
             if trainee is not None:
                 for made in scale(exercise, trainee, equipment, ALL_FAMILIES):
                     keys.setdefault(folded(made.name), made.key)

@@ -51,7 +51,7 @@ def _check(entry: Entry, exercise: Exercise) -> None:
     for name in ("key", "name", "cue"):
         if not getattr(exercise, name).strip():
             raise entry.error(f"{name} must not be empty", name)
-    for name in ("own", "retired", "id", "revision"):
+    for name in ("own", "retired", "id", "revision", "height_words"):
         if name in entry.values:
             raise entry.error(f"{name} is the data file's own and not the catalogue's", name)
     if exercise.increment_g <= 0:
@@ -93,6 +93,10 @@ def _check_variations(entry: Entry, exercise: Exercise) -> None:
         if HEIGHT_KEY.fullmatch(variation.key):
             why = f"the key {variation.key!r} is kept for heights that a trainee owns"
             raise entry.error(why, "variations", item)
+        if variation.other_names:
+            raise entry.error(
+                "other names are the exercise's, not a variation's", "variations", item
+            )
         _check_needs(entry, variation.needs, "variations", item)
     families = [v.family for v in exercise.variations]
     for item, (before, after) in enumerate(pairwise(families), start=1):

@@ -13,41 +13,55 @@ from desktop.drafting.prescription import Role
 from desktop.drafting.week import Taken
 from desktop.drafting.wishes import Aim, DraftWishes, EquipmentClass
 from desktop.training.exercises import Measure, Pattern
+from desktop.training.sentence import Sentence, enumerated, sentence
 from desktop.training.trainee import Experience
 
-CAUTION: Final = (
+CAUTION: Final = sentence(
     "For healthy people: whoever has a condition, pain, a recent injury or a doubtful health "
     "screening needs clearance from a licensed professional first."
 )
 
 _WEEKDAYS: Final = (
-    "Monday",
-    "Tuesday",
-    "Wednesday",
-    "Thursday",
-    "Friday",
-    "Saturday",
-    "Sunday",
+    sentence("Monday"),
+    sentence("Tuesday"),
+    sentence("Wednesday"),
+    sentence("Thursday"),
+    sentence("Friday"),
+    sentence("Saturday"),
+    sentence("Sunday"),
 )
-_NUMBERS: Final = ("No", "One", "Two", "Three", "Four", "Five", "Six")
+_DAYS: Final = (
+    sentence("No days"),
+    sentence("One day"),
+    sentence("Two days"),
+    sentence("Three days"),
+    sentence("Four days"),
+    sentence("Five days"),
+    sentence("Six days"),
+)
+_AIM: Final = {
+    Aim.STRENGTH: sentence("strength"),
+    Aim.SIZE: sentence("size"),
+    Aim.SKILL: sentence("skill"),
+}
 _WITH: Final = {
-    EquipmentClass.NONE: "no equipment",
-    EquipmentClass.DUMBBELL: "dumbbells and a bench",
-    EquipmentClass.BARBELL: "barbell, bench and bar",
-    EquipmentClass.MIXED: "a well-equipped room",
-    None: "own equipment",
+    EquipmentClass.NONE: sentence("no equipment"),
+    EquipmentClass.DUMBBELL: sentence("dumbbells and a bench"),
+    EquipmentClass.BARBELL: sentence("barbell, bench and bar"),
+    EquipmentClass.MIXED: sentence("a well-equipped room"),
+    None: sentence("own equipment"),
 }
 _SHORT: Final = {
-    Pattern.SQUAT: "squat",
-    Pattern.HINGE: "hinge",
-    Pattern.LUNGE: "lunge",
-    Pattern.HORIZONTAL_PUSH: "push",
-    Pattern.VERTICAL_PUSH: "press",
-    Pattern.HORIZONTAL_PULL: "row",
-    Pattern.VERTICAL_PULL: "pull-up",
-    Pattern.TRUNK: "trunk",
-    Pattern.CARRY: "carry",
-    Pattern.SINGLE_JOINT: "arms and calves",
+    Pattern.SQUAT: sentence("squat"),
+    Pattern.HINGE: sentence("hinge"),
+    Pattern.LUNGE: sentence("lunge"),
+    Pattern.HORIZONTAL_PUSH: sentence("push"),
+    Pattern.VERTICAL_PUSH: sentence("press"),
+    Pattern.HORIZONTAL_PULL: sentence("row"),
+    Pattern.VERTICAL_PULL: sentence("pull-up"),
+    Pattern.TRUNK: sentence("trunk"),
+    Pattern.CARRY: sentence("carry"),
+    Pattern.SINGLE_JOINT: sentence("arms and calves"),
 }
 _MOST_WORDS: Final = 3
 
@@ -59,35 +73,45 @@ def weekday_name(weekday: int) -> str:
 
 def program_name(wishes: DraftWishes) -> str:
     """ "Three days, dumbbells and a bench: size"."""
-    days = f"{_NUMBERS[wishes.days]} day{'s' if wishes.days > 1 else ''}"
-    return f"{days}, {_WITH[wishes.kind]}: {wishes.aim.value}"
+    return sentence(
+        "{days}, {equipment}: {aim}",
+        days=_DAYS[wishes.days],
+        equipment=_WITH[wishes.kind],
+        aim=_AIM[wishes.aim],
+    )
 
 
 def about(wishes: DraftWishes, weeks: int) -> str:
     """What the program is and what has to be done before it starts."""
     easier = (
-        "No deload is planned: for novices it is the coach's call."
+        sentence("No deload is planned: for novices it is the coach's call.")
         if wishes.level is Experience.NOVICE
-        else "Every sixth week is a deload."
+        else sentence("Every sixth week is a deload.")
     )
     first = (
-        "Holds and harder variations come first"
+        sentence("Holds and harder variations come first")
         if wishes.aim is Aim.SKILL
-        else ("The large exercises come first")
+        else sentence("The large exercises come first")
     )
-    return (
-        f"Drafted for {_level(wishes.level)}, {weeks} weeks, {wishes.minutes} minutes a session "
-        f"at most. {first}; repetitions or seconds grow before load or variation. Starts are light "
-        f"on purpose: set each trainee's own, or put an assessment first. {easier} The ranges are "
-        f"common practice. {CAUTION}"
+    return sentence(
+        "Drafted for {level}, {weeks} weeks, {minutes} minutes a session at most. {first}; "
+        "repetitions or seconds grow before load or variation. Starts are light on purpose: set "
+        "each trainee's own, or put an assessment first. {easier} The ranges are common practice. "
+        "{caution}",
+        level=_level(wishes.level),
+        weeks=weeks,
+        minutes=wishes.minutes,
+        first=first,
+        easier=easier,
+        caution=CAUTION,
     )
 
 
 def _level(level: Experience) -> str:
     return {
-        Experience.NOVICE: "a novice",
-        Experience.INTERMEDIATE: "an intermediate trainee",
-        Experience.ADVANCED: "an advanced trainee",
+        Experience.NOVICE: sentence("a novice"),
+        Experience.INTERMEDIATE: sentence("an intermediate trainee"),
+        Experience.ADVANCED: sentence("an advanced trainee"),
     }[level]
 
 
@@ -96,16 +120,17 @@ def day_names(days: Sequence[Sequence[Taken]], weekdays: Sequence[int]) -> tuple
     held = [_held(day) for day in days]
     counts = Counter(held)
     return tuple(
-        name if counts[name] == 1 else f"{weekday_name(weekday)}: {name[0].lower()}{name[1:]}"
+        name.begun()
+        if counts[name] == 1
+        else sentence("{weekday}: {day}", weekday=weekday_name(weekday), day=name)
         for name, weekday in zip(held, weekdays, strict=True)
     )
 
 
-def _held(day: Sequence[Taken]) -> str:
-    words: dict[str, None] = {}
+def _held(day: Sequence[Taken]) -> Sentence:
+    words: dict[Sentence, None] = {}
     for one in day:
         holds = one.candidate.role is Role.SKILL and one.candidate.exercise.measure is Measure.HOLD
-        word = one.candidate.exercise.name.lower() if holds else _SHORT[one.candidate.pattern]
-        words.setdefault(word)
-    name = ", ".join(list(words)[:_MOST_WORDS])
-    return name[:1].upper() + name[1:]
+        name = sentence("{exercise}", exercise=one.candidate.exercise.name).small()
+        words.setdefault(name if holds else _SHORT[one.candidate.pattern])
+    return enumerated(list(words)[:_MOST_WORDS])

@@ -69,6 +69,6 @@ def known_exercise(exercise: Exercise, lines: Iterable[str] = ()) -> KnownExerci
         one_sided=exercise.unilateral,
         hand_held=exercise.loading in (LoadingKind.DUMBBELL, LoadingKind.KETTLEBELL),
         heights=exercise.heights,
-        variations=tuple((one.key, (one.name,)) for one in exercise.variations),
+        variations=tuple((one.key, (one.name, *one.other_names)) for one in exercise.variations),
         lines=tuple(lines),
     )

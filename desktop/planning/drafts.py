@@ -24,6 +24,8 @@ from desktop.drafting.wishes import InvalidWish as InvalidWish
 from desktop.drafting.wishes import Wish as Wish
 from desktop.drafting.wishes import avoid_of, equipment_of
 from desktop.planning.surroundings import equipment_on
+from desktop.training.exercises import Exercise
+from desktop.training.name_order import name_key
 from desktop.training.trainee import Experience
 
 USUAL_MINUTES = 60
@@ -31,14 +33,14 @@ USUAL_MINUTES = 60
 
 def draft_program(repository: Repository, wishes: DraftWishes) -> Draft:
     """A draft from the exercises of the data, the coach's own among them."""
-    return draft(repository.exercises(), wishes)
+    return draft(_exercises(repository), wishes)
 
 
 def draft_work(repository: Repository, wishes: DraftWishes) -> Callable[[GoingOn], Draft]:
     """The work of `draft_program` with all that it reads read already, so that it may be done
     where the data file is not at hand.
     """
-    exercises = repository.exercises()
+    exercises = _exercises(repository)
     return lambda going_on: draft(exercises, wishes, going_on)
 
 
@@ -153,6 +155,15 @@ def wishes_for_trainee(
         weekdays=trainee.weekdays if len(set(trainee.weekdays)) >= count else (),
         kind=kind if owned is None else None,
     )
+
+
+def _exercises(repository: Repository) -> tuple[Exercise, ...]:
+    """All exercises in an order that does not hang on the language: what is equally good is taken
+    as it comes.
+    """
+    said = {one.key: one for one in repository.exercises()}
+    stored = sorted(repository.stored_exercises(), key=lambda one: name_key(one.name))
+    return tuple(said[one.key] for one in stored)
 
 
 def _usual_days(level: Experience) -> int:

@@ -127,12 +127,26 @@ class BodyShare:
 
 
 @dataclass(frozen=True, slots=True)
+class HeightWords:
+    """How a variation at an owned height is called: ``{where}`` is a box or bar by name, or its
+    height in centimetres (with ``decimal_mark``). A bar that has a name is said by ``under``.
+    """
+
+    hands: str = "hands on {where}"
+    feet: str = "feet on {where}"
+    bar: str = "bar at {where}"
+    under: str = "under {where}"
+    decimal_mark: str = "."
+
+
+@dataclass(frozen=True, slots=True)
 class Variation:
     """One difficulty of a bodyweight exercise; at most one of the four geometries is given.
 
     Without geometry the variation is known by its order in the exercise alone. ``family``
     separates scales that must not be mixed (knees and feet). ``needs`` names what must be owned
     ("bar", "rings", "box", "straps", "parallel bars", "step"); heights are checked separately.
+    ``other_names`` stand in no file: they are what else it is called in the coach's language.
     """
 
     key: str
@@ -143,6 +157,7 @@ class Variation:
     hold: HoldGeometry | None = None
     share: BodyShare | None = None
     needs: tuple[str, ...] = ()
+    other_names: tuple[str, ...] = ()
 
     def __post_init__(self) -> None:
         given = [g for g in (self.push_up, self.row, self.hold, self.share) if g is not None]
@@ -163,7 +178,7 @@ class Exercise:
     ``implements`` is 2 where a pair is held (loads are per implement). ``variations`` run from
     easiest to hardest; ``heights`` adds one per box or bar owned. ``own`` marks the coach's own
     exercises, ``retired`` those kept only for the record. ``other_names`` help to find it when it
-    is typed.
+    is typed. ``height_words`` stand in no file: they are the coach's language.
     """
 
     key: str
@@ -185,6 +200,7 @@ class Exercise:
     retired: bool = False
     id: int | None = None
     revision: int = 0
+    height_words: HeightWords = HeightWords()
 
     def variation(self, key: str) -> Variation:
         """The variation called ``key``; ``KeyError`` when the exercise has none of that name."""

@@ -21,6 +21,7 @@ from desktop.training.equipment import Equipment, Height, Place
 from desktop.training.exercises import (
     Exercise,
     HeightUse,
+    HeightWords,
     LoadingKind,
     PushUpGeometry,
     RowGeometry,
@@ -181,13 +182,16 @@ def variation_name(exercise: Exercise, key: str, equipment: Equipment | None) ->
     if raised is None:
         return key
     use, height_mm = raised
-    where = set_up(exercise, key, equipment)
-    named = where != _centimetres(height_mm)
+    said, where = exercise.height_words, set_up(exercise, key, equipment)
+    named = where != _centimetres(height_mm, said)
     match use:
         case HeightUse.BAR:
-            return f"under {where}" if named else f"bar at {where}"
-        case _:
-            return f"{use.value} on {where}"
+            pattern = said.under if named else said.bar
+        case HeightUse.HANDS:
+            pattern = said.hands
+        case HeightUse.FEET:
+            pattern = said.feet
+    return pattern.format(where=where)
 
 
 def set_up(exercise: Exercise, key: str, equipment: Equipment | None) -> str:
@@ -199,7 +203,8 @@ def set_up(exercise: Exercise, key: str, equipment: Equipment | None) -> str:
         return ""
     use, height_mm = raised
     name = next((h.name for h in _heights(use, equipment) if h.height_mm == height_mm), "")
-    return f"{name}, {_centimetres(height_mm)}" if name else _centimetres(height_mm)
+    height = _centimetres(height_mm, exercise.height_words)
+    return f"{name}, {height}" if name else height
 
 
 @dataclass(frozen=True, slots=True)
@@ -345,5 +350,5 @@ def _heights(use: HeightUse, equipment: Equipment | None) -> tuple[Height, ...]:
     return equipment.bar_heights if use is HeightUse.BAR else equipment.boxes
 
 
-def _centimetres(height_mm: int) -> str:
-    return f"{height_mm / 10:g} cm"
+def _centimetres(height_mm: int, said: HeightWords) -> str:
+    return f"{height_mm / 10:g} cm".replace(".", said.decimal_mark)
