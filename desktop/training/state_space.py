@@ -49,23 +49,30 @@ def filter_forward(
     Nothing is assumed about the first level (the first observation gives it); the first slope is
     none, with the prior variance. Constants are left out of the log-likelihood.
     """
-    level, slope = values[0], 0.0
+    # `predict` is written out here: thousands of calls would take as long as the arithmetic.
+    level_variance, slope_variance = process.level_variance, process.slope_variance
+    level, slope, before = values[0], 0.0, days[0]
     p, c, s = variances[0], 0.0, slope_prior_variance
     filtered = [Moments(level, slope, p, c, s)]
-    twice = 0.0
+    twice, log, moments = 0.0, math.log, Moments._make
     for index in range(1, len(days)):
-        level, slope, p, c, s = predict(filtered[-1], days[index] - days[index - 1], process)
-        noise = variances[index]
-        total = p + noise
+        gap, before = days[index] - before, days[index]
+        noise = slope_variance * gap
+        level += gap * slope
+        p += gap * (2 * c + gap * s) + level_variance * gap + noise * gap * gap / 3
+        c += gap * s + noise * gap / 2
+        s += noise
+        measured = variances[index]
+        total = p + measured
         error = values[index] - level
-        twice += math.log(total) + error * error / total
+        twice += log(total) + error * error / total
         slope_gain = c / total
         level += p / total * error
         slope += slope_gain * error
         s -= slope_gain * c
-        c *= noise / total
-        p *= noise / total
-        filtered.append(Moments(level, slope, p, c, s))
+        c *= measured / total
+        p *= measured / total
+        filtered.append(moments((level, slope, p, c, s)))
     return filtered, -twice / 2
 
 
@@ -98,7 +105,12 @@ def predict(state: Moments, gap: float, process: Process) -> Moments:
 def smooth_step(state: Moments, gap: float, later: Moments, process: Process) -> Moments:
     """The state smoothed with what is known of the state `gap` days later."""
     level, slope, p, c, s = state
-    ahead_level, ahead_slope, ahead_p, ahead_c, ahead_s = predict(state, gap, process)
+    # `predict` written out
+    level_noise, slope_noise = process.level_variance * gap, process.slope_variance * gap
+    ahead_level = level + gap * slope
+    ahead_p = p + gap * (2 * c + gap * s) + level_noise + slope_noise * gap * gap / 3
+    ahead_c = c + gap * s + slope_noise * gap / 2
+    ahead_s = s + slope_noise
     determinant = ahead_p * ahead_s - ahead_c * ahead_c
     level_cross, slope_cross = p + gap * c, c + gap * s
     # gain = covariance of (state, ahead) times the inverse of ahead's covariance
@@ -106,18 +118,19 @@ def smooth_step(state: Moments, gap: float, later: Moments, process: Process) ->
     g12 = (c * ahead_p - level_cross * ahead_c) / determinant
     g21 = (slope_cross * ahead_s - s * ahead_c) / determinant
     g22 = (s * ahead_p - slope_cross * ahead_c) / determinant
-    up, turn = later.level - ahead_level, later.slope - ahead_slope
-    dp = later.level_variance - ahead_p
-    dc = later.covariance - ahead_c
-    ds = later.slope_variance - ahead_s
+    later_level, later_slope, later_p, later_c, later_s = later
+    up, turn = later_level - ahead_level, later_slope - slope
+    dp, dc, ds = later_p - ahead_p, later_c - ahead_c, later_s - ahead_s
     h11, h12 = g11 * dp + g12 * dc, g11 * dc + g12 * ds
     h21, h22 = g21 * dp + g22 * dc, g21 * dc + g22 * ds
-    return Moments(
-        level + g11 * up + g12 * turn,
-        slope + g21 * up + g22 * turn,
-        p + h11 * g11 + h12 * g12,
-        c + h11 * g21 + h12 * g22,
-        s + h21 * g21 + h22 * g22,
+    return Moments._make(
+        (
+            level + g11 * up + g12 * turn,
+            slope + g21 * up + g22 * turn,
+            p + h11 * g11 + h12 * g12,
+            c + h11 * g21 + h12 * g22,
+            s + h21 * g21 + h22 * g22,
+        )
     )
 
 
