@@ -5,1378 +5,1450 @@
     <name>Activities</name>
     <message>
         <source>Day of the activity</source>
-        <translation type="unfinished"></translation>
+        <translation>Día de la actividad</translation>
     </message>
     <message>
         <source>Effort of the activity, 0 to 10</source>
-        <translation type="unfinished"></translation>
+        <translation>Esfuerzo de la actividad, 0 a 10</translation>
     </message>
     <message>
         <source>Minutes of the activity</source>
-        <translation type="unfinished"></translation>
+        <translation>Minutos de la actividad</translation>
     </message>
     <message>
         <source>Name of the activity</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre de la actividad</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar</translation>
     </message>
 </context>
 <context>
     <name>ActivityRows</name>
     <message>
         <source>Another activity</source>
-        <translation type="unfinished"></translation>
+        <translation>Otra actividad</translation>
     </message>
     <message>
         <source>Remove {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar {name}</translation>
     </message>
     <message>
         <source>activity</source>
-        <translation type="unfinished"></translation>
+        <translation>actividad</translation>
     </message>
     <message>
         <source>day</source>
-        <translation type="unfinished"></translation>
+        <translation>día</translation>
     </message>
     <message>
         <source>effort</source>
-        <translation type="unfinished"></translation>
+        <translation>esfuerzo</translation>
     </message>
     <message>
         <source>min</source>
-        <translation type="unfinished"></translation>
+        <translation>min</translation>
     </message>
 </context>
 <context>
     <name>Ahead</name>
     <message>
         <source>If all goes as asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Si todo va como se pide</translation>
     </message>
     <message>
         <source>If one in four is missed</source>
-        <translation type="unfinished"></translation>
+        <translation>Si una de cada cuatro no se alcanza</translation>
     </message>
 </context>
 <context>
     <name>Application</name>
     <message>
         <source>Backed up to {path}</source>
-        <translation type="unfinished"></translation>
+        <translation>Copia de seguridad guardada en {path}</translation>
     </message>
     <message>
         <source>Data files (*.db)</source>
-        <translation type="unfinished"></translation>
+        <translation>Archivos de datos (*.db)</translation>
     </message>
     <message>
         <source>Erased from the data file and {count} copies</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrado del archivo de datos y de {count} copias</translation>
     </message>
     <message>
         <source>Erased from the data file and {count} copies; the name still stands in texts of others</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrado del archivo de datos y de {count} copias; el nombre aún figura en textos de otros atletas</translation>
     </message>
     <message>
         <source>Left as they were, without it: {names}</source>
-        <translation type="unfinished"></translation>
+        <translation>Quedan como estaban, sin ella: {names}</translation>
     </message>
     <message>
         <source>Open a data file</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir un archivo de datos</translation>
     </message>
     <message>
         <source>Something went wrong that should not have.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ha pasado algo que no debía pasar.</translation>
     </message>
     <message>
         <source>The data file and its backups have a passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>El archivo de datos y sus copias de seguridad tienen contraseña</translation>
     </message>
     <message>
         <source>The data file and its backups have no passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>El archivo de datos y sus copias de seguridad no tienen contraseña</translation>
     </message>
     <message>
         <source>The data file is damaged: take the newest backup from {folder}.</source>
-        <translation type="unfinished"></translation>
+        <translation>El archivo de datos está dañado: tomar la copia de seguridad más reciente de {folder}.</translation>
     </message>
     <message>
         <source>The data file {name} is damaged.</source>
-        <translation type="unfinished"></translation>
+        <translation>El archivo de datos {name} está dañado.</translation>
     </message>
     <message>
         <source>These copies still hold everything: {names}</source>
-        <translation type="unfinished"></translation>
+        <translation>Estas copias aún lo contienen todo: {names}</translation>
     </message>
     <message>
         <source>Went back to the backup; what was there is in {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Se volvió a la copia de seguridad; lo que había está en {name}</translation>
     </message>
     <message>
         <source>What was saved is safe. The text below helps to mend it; it holds places in the program, and no names or health data.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo guardado está a salvo. El texto de abajo ayuda a repararlo; contiene lugares del programa, sin nombres ni datos de salud.</translation>
     </message>
     <message>
         <source>{name} is locked by a passphrase.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} está bloqueado con contraseña.</translation>
     </message>
 </context>
 <context>
     <name>AssignPanel</name>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar</translation>
     </message>
     <message>
         <source>First day</source>
-        <translation type="unfinished"></translation>
+        <translation>Primer día</translation>
     </message>
     <message>
         <source>Give</source>
-        <translation type="unfinished"></translation>
+        <translation>Asignar</translation>
     </message>
     <message>
         <source>Give it to {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Asignar a {name}</translation>
     </message>
     <message>
         <source>Say when it starts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Decir cuándo empieza.</translation>
     </message>
     <message>
         <source>The program has {count} days a week: choose as many weekdays.</source>
-        <translation type="unfinished"></translation>
+        <translation>El programa tiene {count} días por semana: elegir esos mismos días de la semana.</translation>
     </message>
 </context>
 <context>
     <name>Balance</name>
     <message>
         <source>Add {exercise} on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir {exercise} ({day})</translation>
     </message>
     <message>
         <source>Do {first} and {second} in turn: {saves} min less</source>
-        <translation type="unfinished"></translation>
+        <translation>Alternar {first} y {second}: {saves} min menos</translation>
     </message>
     <message>
         <source>Leave the {variable} as they were</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar como estaba: {variable}</translation>
     </message>
     <message>
         <source>Move {day} to {weekday}</source>
-        <translation type="unfinished"></translation>
+        <translation>Pasar {day} al {weekday}</translation>
     </message>
     <message>
         <source>No {pattern} in the week</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin {pattern} en la semana</translation>
     </message>
     <message>
         <source>Take {exercise} off: {saves} min less</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar {exercise}: {saves} min menos</translation>
     </message>
     <message>
         <source>days a week</source>
-        <translation type="unfinished"></translation>
+        <translation>días por semana</translation>
     </message>
     <message>
         <source>lower body</source>
-        <translation type="unfinished"></translation>
+        <translation>tren inferior</translation>
     </message>
     <message>
         <source>pull</source>
-        <translation type="unfinished"></translation>
+        <translation>tracción</translation>
     </message>
     <message>
         <source>push</source>
-        <translation type="unfinished"></translation>
+        <translation>empuje</translation>
     </message>
     <message>
         <source>upper body</source>
-        <translation type="unfinished"></translation>
+        <translation>tren superior</translation>
     </message>
     <message>
         <source>{day} takes {minutes} min, {allowed} are there</source>
-        <translation type="unfinished"></translation>
+        <translation>{day} lleva {minutes} min y hay {allowed}</translation>
     </message>
     <message>
         <source>{exercise}: {variables} grow at once in this phase</source>
-        <translation type="unfinished"></translation>
+        <translation>{exercise}: {variables} crecen a la vez en esta fase</translation>
     </message>
     <message>
         <source>{one} and {other} even, {count} sets each</source>
-        <translation type="unfinished"></translation>
+        <translation>{one} y {other} igualados, {count} series por lado</translation>
     </message>
     <message>
         <source>{one} {first} against {other} {second}</source>
-        <translation type="unfinished"></translation>
+        <translation>{one} {first} frente a {other} {second}</translation>
     </message>
     <message>
         <source>{pattern} on {first} and {second}, no full day between</source>
-        <translation type="unfinished"></translation>
+        <translation>{pattern} el {first} y el {second}, sin un día entero en medio</translation>
     </message>
     <message>
         <source>{pattern} twice on {first}</source>
-        <translation type="unfinished"></translation>
+        <translation>{pattern} dos veces el {first}</translation>
     </message>
     <message>
         <source>{push} sets pushed against {pull} pulled</source>
-        <translation type="unfinished"></translation>
+        <translation>{push} series de empuje frente a {pull} de tracción</translation>
     </message>
 </context>
 <context>
     <name>BalanceBlock</name>
     <message>
         <source>Balance</source>
-        <translation type="unfinished"></translation>
+        <translation>Equilibrio</translation>
     </message>
     <message>
         <source>Hard sets a week, by muscle</source>
-        <translation type="unfinished"></translation>
+        <translation>Series duras por semana y músculo</translation>
     </message>
     <message>
         <source>Nothing is missing, nothing piles up.</source>
-        <translation type="unfinished"></translation>
+        <translation>No falta nada, no se acumula nada.</translation>
     </message>
     <message>
         <source>Nothing planned yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada planeado aún</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Por qué</translation>
     </message>
     <message>
         <source>and {count} more</source>
-        <translation type="unfinished"></translation>
+        <translation>y {count} más</translation>
     </message>
     <message>
         <source>dotted: published marks at {marks}</source>
-        <translation type="unfinished"></translation>
+        <translation>punteado: referencias publicadas en {marks}</translation>
     </message>
 </context>
 <context>
     <name>CautionBanner</name>
     <message>
         <source>Next ({place} of {count})</source>
-        <translation type="unfinished"></translation>
+        <translation>Siguiente ({place} de {count})</translation>
     </message>
     <message>
         <source>Not now</source>
-        <translation type="unfinished"></translation>
+        <translation>Ahora no</translation>
     </message>
     <message>
         <source>Show the next caution</source>
-        <translation type="unfinished"></translation>
+        <translation>Mostrar el aviso siguiente</translation>
     </message>
     <message>
         <source>Source: {source}</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuente: {source}</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Por qué</translation>
     </message>
     <message>
         <source>Why not now? Return keeps it with the record</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Por qué ahora no? Intro lo guarda en el registro</translation>
     </message>
     <message>
         <source>Why this caution is set aside</source>
-        <translation type="unfinished"></translation>
+        <translation>Por qué se aparta este aviso</translation>
     </message>
 </context>
 <context>
     <name>CautionPart</name>
     <message>
         <source>Cleared by {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Autorización de {name}</translation>
     </message>
     <message>
         <source>Nothing is open.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay nada pendiente.</translation>
     </message>
     <message>
         <source>Nothing speaks against asking more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada impide pedir más.</translation>
     </message>
     <message>
         <source>Nothing was set aside. A caution that you set aside is kept here with your reason; it comes back when what it rests on changes.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se ha apartado nada. Aquí queda cada aviso que se aparta, con su motivo; vuelve cuando cambia aquello en lo que se apoya.</translation>
     </message>
     <message>
         <source>One caution is open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay un aviso pendiente.</translation>
     </message>
     <message>
         <source>Record the clearance of {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Registrar la autorización de {name}</translation>
     </message>
     <message>
         <source>Set a caution aside</source>
-        <translation type="unfinished"></translation>
+        <translation>Apartar un aviso</translation>
     </message>
     <message>
         <source>Set aside and cleared</source>
-        <translation type="unfinished"></translation>
+        <translation>Apartado y autorizado</translation>
     </message>
     <message>
         <source>Something stops the training; it is cleared, never set aside.</source>
-        <translation type="unfinished"></translation>
+        <translation>Algo detiene el entrenamiento: se autoriza, nunca se aparta.</translation>
     </message>
     <message>
         <source>Take a caution up again</source>
-        <translation type="unfinished"></translation>
+        <translation>Retomar un aviso</translation>
     </message>
     <message>
         <source>Take it up again</source>
-        <translation type="unfinished"></translation>
+        <translation>Retomarlo</translation>
     </message>
     <message>
         <source>Take up again: {text}</source>
-        <translation type="unfinished"></translation>
+        <translation>Retomar: {text}</translation>
     </message>
     <message>
         <source>is open again</source>
-        <translation type="unfinished"></translation>
+        <translation>vuelve a estar pendiente</translation>
     </message>
     <message>
         <source>no longer so</source>
-        <translation type="unfinished"></translation>
+        <translation>ya no es así</translation>
     </message>
     <message>
         <source>no reason given</source>
-        <translation type="unfinished"></translation>
+        <translation>sin motivo anotado</translation>
     </message>
     <message>
         <source>stays aside</source>
-        <translation type="unfinished"></translation>
+        <translation>sigue apartado</translation>
     </message>
     <message>
         <source>{count} cautions are open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay {count} avisos pendientes.</translation>
     </message>
     <message>
         <source>{what} ({who})</source>
-        <translation type="unfinished"></translation>
+        <translation>{what} ({who})</translation>
     </message>
 </context>
 <context>
     <name>CautionRow</name>
     <message>
         <source>Not now</source>
-        <translation type="unfinished"></translation>
+        <translation>Ahora no</translation>
     </message>
     <message>
         <source>Session of {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Sesión del {day}</translation>
     </message>
     <message>
         <source>Source: {source}</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuente: {source}</translation>
     </message>
     <message>
         <source>Why not now? Return keeps it with the record</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Por qué ahora no? Intro lo guarda en el registro</translation>
     </message>
     <message>
         <source>Why this caution is set aside</source>
-        <translation type="unfinished"></translation>
+        <translation>Por qué se aparta este aviso</translation>
     </message>
 </context>
 <context>
     <name>Cautions</name>
     <message>
         <source>65 or older</source>
-        <translation type="unfinished"></translation>
+        <translation>65 años o más</translation>
     </message>
     <message>
         <source>Caution</source>
-        <translation type="unfinished"></translation>
+        <translation>Aviso</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Alto</translation>
     </message>
     <message>
         <source>aches were noted</source>
-        <translation type="unfinished"></translation>
+        <translation>se anotaron dolencias</translation>
     </message>
     <message>
         <source>clearance needed</source>
-        <translation type="unfinished"></translation>
+        <translation>falta autorización</translation>
     </message>
     <message>
         <source>days much alike</source>
-        <translation type="unfinished"></translation>
+        <translation>días muy parecidos</translation>
     </message>
     <message>
         <source>deload advised</source>
-        <translation type="unfinished"></translation>
+        <translation>conviene descargar</translation>
     </message>
     <message>
         <source>effort rises at the same work ({effort_before} to {effort_now})</source>
-        <translation type="unfinished"></translation>
+        <translation>sube el esfuerzo con el mismo trabajo ({effort_before} a {effort_now})</translation>
     </message>
     <message>
         <source>few sessions a week</source>
-        <translation type="unfinished"></translation>
+        <translation>pocas sesiones por semana</translation>
     </message>
     <message>
         <source>large step</source>
-        <translation type="unfinished"></translation>
+        <translation>paso grande</translation>
     </message>
     <message>
         <source>much grew at once</source>
-        <translation type="unfinished"></translation>
+        <translation>creció mucho a la vez</translation>
     </message>
     <message>
         <source>next step too large</source>
-        <translation type="unfinished"></translation>
+        <translation>paso siguiente demasiado grande</translation>
     </message>
     <message>
         <source>no deload for long</source>
-        <translation type="unfinished"></translation>
+        <translation>mucho tiempo sin descarga</translation>
     </message>
     <message>
         <source>no rest day between</source>
-        <translation type="unfinished"></translation>
+        <translation>sin día de descanso en medio</translation>
     </message>
     <message>
         <source>not screened yet</source>
-        <translation type="unfinished"></translation>
+        <translation>sin cuestionario de salud</translation>
     </message>
     <message>
         <source>pain noted</source>
-        <translation type="unfinished"></translation>
+        <translation>dolor anotado</translation>
     </message>
     <message>
         <source>pain: decide</source>
-        <translation type="unfinished"></translation>
+        <translation>dolor: decidir</translation>
     </message>
     <message>
         <source>perhaps under 18</source>
-        <translation type="unfinished"></translation>
+        <translation>quizá menor de 18</translation>
     </message>
     <message>
         <source>plateau likely</source>
-        <translation type="unfinished"></translation>
+        <translation>estancamiento probable</translation>
     </message>
     <message>
         <source>red flag: clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>señal de alarma: autorizar</translation>
     </message>
     <message>
         <source>reps in reserve fall at the same work ({rir_before} to {rir_now})</source>
-        <translation type="unfinished"></translation>
+        <translation>bajan las repeticiones en reserva con el mismo trabajo ({rir_before} a {rir_now})</translation>
     </message>
     <message>
         <source>rule complete</source>
-        <translation type="unfinished"></translation>
+        <translation>regla completa</translation>
     </message>
     <message>
         <source>training load incomplete</source>
-        <translation type="unfinished"></translation>
+        <translation>carga de entrenamiento incompleta</translation>
     </message>
     <message>
         <source>wellness is down ({wellness_before} to {wellness_now})</source>
-        <translation type="unfinished"></translation>
+        <translation>baja el bienestar ({wellness_before} a {wellness_now})</translation>
     </message>
     <message>
         <source>{days} since last</source>
-        <translation type="unfinished"></translation>
+        <translation>{days} desde la última</translation>
     </message>
     <message>
         <source>{lines} exercises stand still</source>
-        <translation type="unfinished"></translation>
+        <translation>{lines} ejercicios no avanzan</translation>
     </message>
 </context>
 <context>
     <name>Changes</name>
     <message>
         <source>No trend tells the maximum of {name}: the load is as typed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna tendencia da el máximo de {name}: la carga queda como se escribió.</translation>
     </message>
     <message>
         <source>from {day}: moves by {rule}</source>
-        <translation type="unfinished"></translation>
+        <translation>desde {day}: sigue la regla {rule}</translation>
     </message>
     <message>
         <source>from {day}: starts at {work}</source>
-        <translation type="unfinished"></translation>
+        <translation>desde {day}: empieza con {work}</translation>
     </message>
     <message>
         <source>from {day}: starts at {work}, by assessment</source>
-        <translation type="unfinished"></translation>
+        <translation>desde {day}: empieza con {work}, por evaluación</translation>
     </message>
     <message>
         <source>from {day}: starts at {work}, from the record</source>
-        <translation type="unfinished"></translation>
+        <translation>desde {day}: empieza con {work}, por el registro</translation>
     </message>
     <message>
         <source>from {day}: {work}</source>
-        <translation type="unfinished"></translation>
+        <translation>desde {day}: {work}</translation>
     </message>
     <message>
         <source>{name} would start at {load} today: {percent} % of about {maximum} (± {off}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} empezaría hoy con {load}: {percent} % de unos {maximum} (± {off}).</translation>
     </message>
 </context>
 <context>
     <name>ChangesList</name>
     <message>
         <source>Change the rule for {name} only</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar la regla solo para {name}</translation>
     </message>
     <message>
         <source>Take back</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirar</translation>
     </message>
     <message>
         <source>{name}, {change}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, {change}</translation>
     </message>
 </context>
 <context>
     <name>ChartBlock</name>
     <message>
         <source>Enter</source>
-        <translation type="unfinished"></translation>
+        <translation>Intro</translation>
     </message>
     <message>
         <source>Hard sets a week</source>
-        <translation type="unfinished"></translation>
+        <translation>Series duras por semana</translation>
     </message>
     <message>
         <source>Left and Right go from session to session, + and − show less and more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Izquierda y derecha van de sesión en sesión, + y − muestran menos y más.</translation>
     </message>
     <message>
         <source>Open session</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir sesión</translation>
     </message>
     <message>
         <source>done over planned</source>
-        <translation type="unfinished"></translation>
+        <translation>hechas sobre planeadas</translation>
     </message>
 </context>
 <context>
     <name>ChartSaving</name>
     <message>
         <source>Not saved: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation>No se guardó: {why}</translation>
     </message>
     <message>
         <source>Save as drawing (SVG)…</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar como dibujo (SVG)…</translation>
     </message>
     <message>
         <source>Save as picture (PNG)…</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar como imagen (PNG)…</translation>
     </message>
     <message>
         <source>Save the chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar el gráfico</translation>
     </message>
     <message>
         <source>Save the numbers (CSV)…</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar los números (CSV)…</translation>
     </message>
     <message>
         <source>Save the numbers (spreadsheet)…</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar los números (hoja de cálculo)…</translation>
     </message>
     <message>
         <source>Saved to {path}</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardado en {path}</translation>
     </message>
 </context>
 <context>
     <name>Chooser</name>
     <message>
         <source>Leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejarlo</translation>
     </message>
     <message>
         <source>Nothing is called like that: try other letters</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada se llama así: probar con otras letras</translation>
     </message>
     <message>
         <source>Return takes it, Escape leaves</source>
-        <translation type="unfinished"></translation>
+        <translation>Intro acepta, Esc cierra</translation>
     </message>
 </context>
 <context>
     <name>ClearanceForm</name>
     <message>
         <source>Day of the clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Día de la autorización</translation>
     </message>
     <message>
         <source>Leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejarlo</translation>
     </message>
     <message>
         <source>Licensed professional who cleared the trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>Profesional de la salud que autorizó</translation>
     </message>
     <message>
         <source>Needed: the day, today or before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Falta: el día, hoy o antes.</translation>
     </message>
     <message>
         <source>Needed: the name of the licensed professional.</source>
-        <translation type="unfinished"></translation>
+        <translation>Falta: el nombre del profesional de la salud.</translation>
     </message>
     <message>
         <source>Record only what a licensed professional said; local rules come first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Registrar solo lo que dijo un profesional de la salud habilitado; las normas locales van primero.</translation>
     </message>
     <message>
         <source>Record the clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Registrar la autorización</translation>
     </message>
     <message>
         <source>What was said</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué dijo</translation>
     </message>
     <message>
         <source>day</source>
-        <translation type="unfinished"></translation>
+        <translation>día</translation>
     </message>
     <message>
         <source>licensed professional</source>
-        <translation type="unfinished"></translation>
+        <translation>profesional de la salud</translation>
     </message>
     <message>
         <source>what was said</source>
-        <translation type="unfinished"></translation>
+        <translation>qué dijo</translation>
     </message>
 </context>
 <context>
     <name>Clipboard</name>
     <message>
         <source>1 slot</source>
-        <translation type="unfinished"></translation>
+        <translation>1 puesto</translation>
     </message>
     <message>
         <source>a day</source>
-        <translation type="unfinished"></translation>
+        <translation>un día</translation>
     </message>
     <message>
         <source>a phase</source>
-        <translation type="unfinished"></translation>
+        <translation>una fase</translation>
     </message>
     <message>
         <source>{count} slots</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} puestos</translation>
     </message>
 </context>
 <context>
     <name>ColumnHeader</name>
     <message>
         <source>What {column} holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué contiene {column}</translation>
     </message>
 </context>
 <context>
     <name>Comparing</name>
     <message>
         <source>Compare {name} with</source>
-        <translation type="unfinished"></translation>
+        <translation>Comparar {name} con</translation>
     </message>
     <message>
         <source>Compare…</source>
-        <translation type="unfinished"></translation>
+        <translation>Comparar…</translation>
     </message>
     <message>
         <source>Nothing any more</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar de comparar</translation>
     </message>
     <message>
         <source>a line, a trainee, an earlier time</source>
-        <translation type="unfinished"></translation>
+        <translation>una línea, un atleta, un tiempo anterior</translation>
     </message>
 </context>
 <context>
     <name>Dates</name>
     <message>
         <source>Not a date: write it like {example} or {iso}.</source>
-        <translation type="unfinished"></translation>
+        <translation>No es una fecha: escribirla como {example} o {iso}.</translation>
     </message>
 </context>
 <context>
     <name>DayBlock</name>
     <message>
         <source>Add an exercise to this day</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir un ejercicio a este día</translation>
     </message>
     <message>
         <source>Add an exercise: part of its name, and 3 × 8-12 60 if you like</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir un ejercicio: parte de su nombre y, si se quiere, 3 × 8-12 60</translation>
     </message>
     <message>
         <source>Type part of an exercise&apos;s name, like squ 3 × 8-12 60: Return adds it</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribir parte del nombre de un ejercicio, como sent 3 × 8-12 60: Intro lo añade</translation>
     </message>
 </context>
 <context>
     <name>DayHead</name>
     <message>
         <source>1 slot</source>
-        <translation type="unfinished"></translation>
+        <translation>1 puesto</translation>
     </message>
     <message>
         <source>Return edits the day, Alt with the arrows moves it, Delete removes it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Intro edita el día, Alt con las flechas lo mueve, Supr lo quita.</translation>
     </message>
     <message>
         <source>eight</source>
-        <translation type="unfinished"></translation>
+        <translation>ocho</translation>
     </message>
     <message>
         <source>four</source>
-        <translation type="unfinished"></translation>
+        <translation>cuatro</translation>
     </message>
     <message>
         <source>nothing planned yet</source>
-        <translation type="unfinished"></translation>
+        <translation>nada planeado aún</translation>
     </message>
     <message>
         <source>six</source>
-        <translation type="unfinished"></translation>
+        <translation>seis</translation>
     </message>
     <message>
         <source>the next {count} sessions, if all goes as asked</source>
-        <translation type="unfinished"></translation>
+        <translation>las próximas {count} sesiones, si todo va como se pide</translation>
     </message>
     <message>
         <source>the next {count}, if all goes well</source>
-        <translation type="unfinished"></translation>
+        <translation>las próximas {count}, si todo va bien</translation>
     </message>
     <message>
         <source>three</source>
-        <translation type="unfinished"></translation>
+        <translation>tres</translation>
     </message>
     <message>
         <source>{count} slots</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} puestos</translation>
     </message>
     <message>
         <source>{detail} · in turn</source>
-        <translation type="unfinished"></translation>
+        <translation>{detail} · alternado</translation>
     </message>
     <message>
         <source>{slots} · about {time}</source>
-        <translation type="unfinished"></translation>
+        <translation>{slots} · unos {time}</translation>
     </message>
 </context>
 <context>
     <name>DayLoads</name>
     <message>
         <source>Load by day. {days}</source>
-        <translation type="unfinished"></translation>
+        <translation>Carga por día. {days}</translation>
     </message>
     <message>
         <source>away</source>
-        <translation type="unfinished"></translation>
+        <translation>ausencia</translation>
     </message>
     <message>
         <source>deload</source>
-        <translation type="unfinished"></translation>
+        <translation>descarga</translation>
     </message>
     <message>
         <source>left out</source>
-        <translation type="unfinished"></translation>
+        <translation>sin contar</translation>
     </message>
     <message>
         <source>planned</source>
-        <translation type="unfinished"></translation>
+        <translation>planeado</translation>
     </message>
     <message>
         <source>today</source>
-        <translation type="unfinished"></translation>
+        <translation>hoy</translation>
     </message>
 </context>
 <context>
     <name>DayPanel</name>
     <message>
         <source>Holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Contiene</translation>
     </message>
     <message>
         <source>On</source>
-        <translation type="unfinished"></translation>
+        <translation>El</translation>
     </message>
     <message>
         <source>Rename the day</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar el nombre del día</translation>
     </message>
     <message>
         <source>Weekday</source>
-        <translation type="unfinished"></translation>
+        <translation>Día de la semana</translation>
     </message>
     <message>
         <source>What the day holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué contiene el día</translation>
     </message>
     <message>
         <source>in turn, any training day</source>
-        <translation type="unfinished"></translation>
+        <translation>alternado, cualquier día de entrenamiento</translation>
     </message>
 </context>
 <context>
     <name>Deload</name>
     <message>
         <source>1 exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>1 ejercicio</translation>
     </message>
     <message>
         <source>A deload is due.</source>
-        <translation type="unfinished"></translation>
+        <translation>Toca una descarga.</translation>
     </message>
     <message>
         <source>A deload is planned from {day} on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay una descarga planeada desde el {day}.</translation>
     </message>
     <message>
         <source>A deload runs until {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay una descarga hasta el {day}.</translation>
     </message>
     <message>
-        <source>Every 5.6 N{PLUS-MINUS SIGN} 2.3 weeks for 6.4 N{PLUS-MINUS SIGN} 1.7 days, less volume and load, more in reserve, the same exercises and days: survey of 246 competitive athletes, Rogerson 2024, Sports Med Open 10:26, DOI 10.1186/s40798-024-00691-y. Less intensity, volume and closeness to failure: Bell 2023, Sports Med Open 9:87, DOI 10.1186/s40798-023-00633-0. Every 4-8 weeks: Bell 2025, Strength Cond J. By how much to cut is published nowhere: the factors are yours. The thresholds of the signs, and two at once, are common practice.</source>
-        <translation type="unfinished"></translation>
+        <source>Every 5.6 ± 2.3 weeks for 6.4 ± 1.7 days, less volume and load, more in reserve, the same exercises and days: survey of 246 competitive athletes, Rogerson 2024, Sports Med Open 10:26, DOI 10.1186/s40798-024-00691-y. Less intensity, volume and closeness to failure: Bell 2023, Sports Med Open 9:87, DOI 10.1186/s40798-023-00633-0. Every 4-8 weeks: Bell 2025, Strength Cond J. By how much to cut is published nowhere: the factors are yours. The thresholds of the signs, and two at once, are common practice.</source>
+        <translation>Cada 5,6 ± 2,3 semanas durante 6,4 ± 1,7 días, con menos volumen y carga, más reserva y los mismos ejercicios y días: encuesta a 246 atletas de competición, Rogerson 2024, Sports Med Open 10:26, DOI 10.1186/s40798-024-00691-y. Menos intensidad, volumen y cercanía al fallo: Bell 2023, Sports Med Open 9:87, DOI 10.1186/s40798-023-00633-0. Cada 4-8 semanas: Bell 2025, Strength Cond J. Cuánto recortar no está publicado: los factores se eligen aquí. Los umbrales de las señales, y dos a la vez, son práctica habitual.</translation>
     </message>
     <message>
         <source>More is known by {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se sabrá más el {day}.</translation>
     </message>
     <message>
         <source>No clear difference of performance: {likely} (80 %: {low} to {high})</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin diferencia clara de rendimiento: {likely} (80 %: {low} a {high})</translation>
     </message>
     <message>
         <source>No session is recorded yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay sesiones registradas.</translation>
     </message>
     <message>
         <source>No week</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna semana</translation>
     </message>
     <message>
         <source>Nothing asks for a deload now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada pide una descarga ahora.</translation>
     </message>
     <message>
         <source>Performance after against before: {likely} (80 %: {low} to {high})</source>
-        <translation type="unfinished"></translation>
+        <translation>Rendimiento de después frente al de antes: {likely} (80 %: {low} a {high})</translation>
     </message>
     <message>
         <source>Positions resume where they stood. After these {weeks} every exercise stands where it would stand without it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las posiciones siguen donde estaban. Tras estas {weeks}, cada ejercicio está donde estaría sin ella.</translation>
     </message>
     <message>
         <source>Positions resume where they stood. If all goes as asked, after these {weeks} {count} of {all} exercises stand elsewhere than without it:</source>
-        <translation type="unfinished"></translation>
+        <translation>Las posiciones siguen donde estaban. Si todo va como se pide, tras estas {weeks} {count} de {all} ejercicios están en otro punto que sin ella:</translation>
     </message>
     <message>
         <source>Several signs at once speak for a deload soon.</source>
-        <translation type="unfinished"></translation>
+        <translation>Varias señales a la vez aconsejan una descarga pronto.</translation>
     </message>
     <message>
         <source>Signs seen ({count} of {needed} needed): {told}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Señales vistas ({count}; hacen falta {needed}): {told}.</translation>
     </message>
     <message>
         <source>Signs seen: none of plateaus, wellness down, effort up at the same work, aches.</source>
-        <translation type="unfinished"></translation>
+        <translation>Señales vistas: ninguna de estas: estancamientos, menos bienestar, más esfuerzo con el mismo trabajo, dolencias.</translation>
     </message>
     <message>
         <source>The next deload is due from {day} on.</source>
-        <translation type="unfinished"></translation>
+        <translation>La próxima descarga toca desde el {day}.</translation>
     </message>
     <message>
         <source>The program has a deload from {day} on.</source>
-        <translation type="unfinished"></translation>
+        <translation>El programa tiene una descarga desde el {day}.</translation>
     </message>
     <message>
         <source>Too few sessions to say: {before} before and {after} after it are needed of an exercise.</source>
-        <translation type="unfinished"></translation>
+        <translation>Muy pocas sesiones para decirlo: hacen falta {before} antes y {after} después de un mismo ejercicio.</translation>
     </message>
     <message>
         <source>aches noted on {ache_days} of the last 14 days</source>
-        <translation type="unfinished"></translation>
+        <translation>dolencias anotadas en {ache_days} de los últimos 14 días</translation>
     </message>
     <message>
         <source>and {count} more</source>
-        <translation type="unfinished"></translation>
+        <translation>y {count} más</translation>
     </message>
     <message>
         <source>effort rose from {effort_before} to {effort_now} at no more work</source>
-        <translation type="unfinished"></translation>
+        <translation>el esfuerzo subió de {effort_before} a {effort_now} sin más trabajo</translation>
     </message>
     <message>
         <source>nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>nada</translation>
     </message>
     <message>
         <source>reps in reserve fell from {rir_before} to {rir_now} at the same work</source>
-        <translation type="unfinished"></translation>
+        <translation>las repeticiones en reserva bajaron de {rir_before} a {rir_now} con el mismo trabajo</translation>
     </message>
     <message>
         <source>sets {times} {factor}, load {minus} {percent} %</source>
-        <translation type="unfinished"></translation>
+        <translation>series {times} {factor}, carga {minus} {percent} %</translation>
     </message>
     <message>
         <source>wellness fell from {wellness_before} to {wellness_now} (of 5)</source>
-        <translation type="unfinished"></translation>
+        <translation>el bienestar bajó de {wellness_before} a {wellness_now} (de 5)</translation>
     </message>
     <message>
         <source>{built}; one is proposed every {every}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{built}; se propone una cada {every}.</translation>
     </message>
     <message>
         <source>{built}; the program asks for none.</source>
-        <translation type="unfinished"></translation>
+        <translation>{built}; el programa no pide descarga.</translation>
     </message>
     <message>
         <source>{change} over {lines}; the trend before promised {promised}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{change} en {lines}; la tendencia anterior prometía {promised}.</translation>
     </message>
     <message>
         <source>{count} exercises</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} ejercicios</translation>
     </message>
     <message>
         <source>{exercise}: {planned} instead of {usual}</source>
-        <translation type="unfinished"></translation>
+        <translation>{exercise}: {planned} en lugar de {usual}</translation>
     </message>
     <message>
         <source>{lines} exercises have probably stopped growing</source>
-        <translation type="unfinished"></translation>
+        <translation>{lines} ejercicios probablemente han dejado de crecer</translation>
     </message>
     <message>
         <source>{weeks} of building since {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{weeks} de desarrollo desde el {day}</translation>
     </message>
 </context>
 <context>
     <name>DeloadDays</name>
     <message>
         <source>No training is planned in these days, so there is nothing to ease.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay entrenamiento planeado estos días: no hay nada que aligerar.</translation>
     </message>
     <message>
         <source>What it asks</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué pide</translation>
     </message>
     <message>
         <source>as usual</source>
-        <translation type="unfinished"></translation>
+        <translation>como siempre</translation>
     </message>
     <message>
         <source>deload</source>
-        <translation type="unfinished"></translation>
+        <translation>descarga</translation>
     </message>
     <message>
         <source>{usual} {arrow} {eased}</source>
-        <translation type="unfinished"></translation>
+        <translation>{usual} {arrow} {eased}</translation>
     </message>
 </context>
 <context>
     <name>DeloadList</name>
     <message>
         <source>Before and after are no proof: nobody knows what would have come without it. Strength is the trend of the estimated maximum, up to eight weeks before and four weeks after.</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes y después no prueban nada: nadie sabe qué habría pasado sin ella. La fuerza es la tendencia del máximo estimado, hasta ocho semanas antes y cuatro después.</translation>
     </message>
     <message>
         <source>By exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>Por ejercicio</translation>
     </message>
     <message>
         <source>Deloads</source>
-        <translation type="unfinished"></translation>
+        <translation>Descargas</translation>
     </message>
     <message>
         <source>None yet. Once one is over, here it is told whether it helped.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna aún. Cuando termine una, aquí se dirá si ayudó.</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar</translation>
     </message>
     <message>
         <source>Remove the deload {days}</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar la descarga {days}</translation>
     </message>
     <message>
         <source>by the program</source>
-        <translation type="unfinished"></translation>
+        <translation>por el programa</translation>
     </message>
     <message>
         <source>by the signs</source>
-        <translation type="unfinished"></translation>
+        <translation>por las señales</translation>
     </message>
     <message>
         <source>planned</source>
-        <translation type="unfinished"></translation>
+        <translation>planeada</translation>
     </message>
     <message>
         <source>{before} before, {after} after</source>
-        <translation type="unfinished"></translation>
+        <translation>{before} antes, {after} después</translation>
     </message>
 </context>
 <context>
     <name>DeloadPart</name>
     <message>
         <source>A week earlier</source>
-        <translation type="unfinished"></translation>
+        <translation>Una semana antes</translation>
     </message>
     <message>
         <source>A week later</source>
-        <translation type="unfinished"></translation>
+        <translation>Una semana después</translation>
     </message>
     <message>
         <source>Deload {days} for {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Descarga {days} para {name}</translation>
     </message>
     <message>
         <source>Ease it so</source>
-        <translation type="unfinished"></translation>
+        <translation>Aligerar así</translation>
     </message>
     <message>
         <source>How deloads ease</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo aligeran las descargas</translation>
     </message>
     <message>
         <source>In the program</source>
-        <translation type="unfinished"></translation>
+        <translation>En el programa</translation>
     </message>
     <message>
         <source>It cannot begin before this week.</source>
-        <translation type="unfinished"></translation>
+        <translation>No puede empezar antes de esta semana.</translation>
     </message>
     <message>
         <source>Load lower by percent</source>
-        <translation type="unfinished"></translation>
+        <translation>Bajar la carga un porcentaje</translation>
     </message>
     <message>
         <source>Move it here</source>
-        <translation type="unfinished"></translation>
+        <translation>Pasarla aquí</translation>
     </message>
     <message>
         <source>Plan a deload for {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Planear una descarga para {name}</translation>
     </message>
     <message>
         <source>Plan this week</source>
-        <translation type="unfinished"></translation>
+        <translation>Planear esta semana</translation>
     </message>
     <message>
         <source>Planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Planeada</translation>
     </message>
     <message>
         <source>Remove the deload from {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar la descarga del {day}</translation>
     </message>
     <message>
         <source>Sets a week, eased over usual; hatched: deload</source>
-        <translation type="unfinished"></translation>
+        <translation>Series por semana, aligeradas sobre habituales; rayado: descarga</translation>
     </message>
     <message>
         <source>Sets times</source>
-        <translation type="unfinished"></translation>
+        <translation>Series por</translation>
     </message>
     <message>
         <source>Sources</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuentes</translation>
     </message>
     <message>
         <source>The weeks after it</source>
-        <translation type="unfinished"></translation>
+        <translation>Las semanas siguientes</translation>
     </message>
     <message>
         <source>There is a deload already: {days}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya hay una descarga: {days}.</translation>
     </message>
     <message>
         <source>These are your settings: they hold for everybody from now on; the weeks between, where no program says how many.</source>
-        <translation type="unfinished"></translation>
+        <translation>Son ajustes propios: valen para todos desde ahora; las semanas entre medias, donde ningún programa dice cuántas.</translation>
     </message>
     <message>
         <source>Weeks between, without a program</source>
-        <translation type="unfinished"></translation>
+        <translation>Semanas entre medias, sin programa</translation>
     </message>
     <message>
         <source>load lower by %</source>
-        <translation type="unfinished"></translation>
+        <translation>carga menos %</translation>
     </message>
     <message>
-        <source>sets N{MULTIPLICATION SIGN}</source>
-        <translation type="unfinished"></translation>
+        <source>sets ×</source>
+        <translation>series ×</translation>
     </message>
     <message>
         <source>weeks between</source>
-        <translation type="unfinished"></translation>
+        <translation>semanas entre medias</translation>
     </message>
 </context>
 <context>
     <name>DeloadWeeks</name>
     <message>
         <source>Deload from {day}. Sets a week: {weeks}</source>
-        <translation type="unfinished"></translation>
+        <translation>Descarga desde el {day}. Series por semana: {weeks}</translation>
     </message>
     <message>
         <source>Left and right move it by a week, Return plans it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Izquierda y derecha la mueven una semana, Intro la planea.</translation>
     </message>
     <message>
         <source>{day}: {sets}</source>
-        <translation type="unfinished"></translation>
+        <translation>{day}: {sets}</translation>
     </message>
 </context>
 <context>
     <name>Desk</name>
     <message>
         <source>Course</source>
-        <translation type="unfinished"></translation>
+        <translation>Evolución</translation>
     </message>
     <message>
         <source>Days since the last session.</source>
-        <translation type="unfinished"></translation>
+        <translation>Días desde la última sesión.</translation>
     </message>
     <message>
         <source>Days trained of those planned, in the last four weeks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Días entrenados de los planeados, en las últimas cuatro semanas.</translation>
     </message>
     <message>
         <source>Deload</source>
-        <translation type="unfinished"></translation>
+        <translation>Descarga</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Hecho</translation>
     </message>
     <message>
         <source>Estimated maximum of the main line, week by week; hard sets a week where there is none.</source>
+        <translation>Máximo estimado de la línea principal, semana a semana; series duras por semana donde no lo hay.</translation>
+    </message>
+    <message>
+        <source>Farthest goal first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fewest plateaus first</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Goal</source>
-        <translation type="unfinished"></translation>
+        <translation>Meta</translation>
     </message>
     <message>
         <source>Last</source>
+        <translation>Última</translation>
+    </message>
+    <message>
+        <source>Least gained first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Least of the plan done first</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Lines that have probably stopped gaining.</source>
+        <translation>Líneas que probablemente han dejado de avanzar.</translation>
+    </message>
+    <message>
+        <source>Longest ago first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Most gained first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Most of the plan done first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Most plateaus first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nearest goal first</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Next</source>
+        <translation>Próxima</translation>
+    </message>
+    <message>
+        <source>Next deload first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next deload last</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next to train first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next to train last</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Plateau</source>
+        <translation>Estancado</translation>
+    </message>
+    <message>
+        <source>Sorted by name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sorted by name, backwards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sorted by need</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Sorted by need: stops, who trains today, cautions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por necesidad: altos, quién entrena hoy, avisos.</translation>
     </message>
     <message>
         <source>The most serious caution, or what goes on.</source>
-        <translation type="unfinished"></translation>
+        <translation>El aviso más serio, o lo que está en curso.</translation>
     </message>
     <message>
         <source>The next deload: planned, due by the program&apos;s rhythm, or advised by what is seen.</source>
-        <translation type="unfinished"></translation>
+        <translation>La próxima descarga: planeada, la que toca por el ritmo del programa o la que aconsejan las señales.</translation>
     </message>
     <message>
         <source>The next training day of the program.</source>
+        <translation>El próximo día de entrenamiento del programa.</translation>
+    </message>
+    <message>
+        <source>Trained last first</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>Atleta</translation>
     </message>
     <message>
         <source>What to look at</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué mirar</translation>
     </message>
     <message>
         <source>When the trend reaches the goal, with 80 % certainty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuándo alcanza la tendencia la meta, con una certeza del 80 %.</translation>
     </message>
     <message>
         <source>about now</source>
-        <translation type="unfinished"></translation>
+        <translation>hacia ahora</translation>
     </message>
     <message>
         <source>about {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>hacia {day}</translation>
     </message>
     <message>
         <source>advised</source>
-        <translation type="unfinished"></translation>
+        <translation>conviene</translation>
     </message>
     <message>
         <source>and {count} more</source>
-        <translation type="unfinished"></translation>
+        <translation>y {count} más</translation>
     </message>
     <message>
         <source>by {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>antes del {day}</translation>
     </message>
     <message>
         <source>due</source>
-        <translation type="unfinished"></translation>
+        <translation>toca</translation>
     </message>
     <message>
         <source>from {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>desde {day}</translation>
     </message>
     <message>
         <source>never</source>
-        <translation type="unfinished"></translation>
+        <translation>nunca</translation>
     </message>
     <message>
         <source>not in a year</source>
-        <translation type="unfinished"></translation>
+        <translation>no en un año</translation>
     </message>
     <message>
         <source>reached</source>
-        <translation type="unfinished"></translation>
+        <translation>alcanzada</translation>
     </message>
     <message>
         <source>to {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>hasta {day}</translation>
     </message>
     <message>
         <source>today</source>
-        <translation type="unfinished"></translation>
+        <translation>hoy</translation>
     </message>
     <message>
         <source>{done} of {planned}</source>
-        <translation type="unfinished"></translation>
+        <translation>{done} de {planned}</translation>
     </message>
     <message>
         <source>{first} to {last} sets a week</source>
-        <translation type="unfinished"></translation>
+        <translation>{first} a {last} series por semana</translation>
     </message>
     <message>
         <source>{line} +{count}</source>
-        <translation type="unfinished"></translation>
+        <translation>{line} +{count}</translation>
     </message>
     <message>
         <source>{line} {first} to {last}</source>
-        <translation type="unfinished"></translation>
+        <translation>{line} {first} a {last}</translation>
     </message>
 </context>
 <context>
     <name>DeskOverview</name>
     <message>
         <source>1 needs attention</source>
-        <translation type="unfinished"></translation>
+        <translation>1 necesita atención</translation>
     </message>
     <message>
         <source>1 trains today</source>
-        <translation type="unfinished"></translation>
+        <translation>1 entrena hoy</translation>
     </message>
     <message>
         <source>All</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos</translation>
     </message>
     <message>
         <source>All, who trains today, who needs attention</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos, quién entrena hoy, quién necesita atención</translation>
     </message>
     <message>
         <source>Filter</source>
-        <translation type="unfinished"></translation>
+        <translation>Filtrar</translation>
     </message>
     <message>
         <source>Filter by any word</source>
-        <translation type="unfinished"></translation>
+        <translation>Filtrar por cualquier palabra</translation>
     </message>
     <message>
         <source>Needs attention</source>
-        <translation type="unfinished"></translation>
+        <translation>Piden atención</translation>
     </message>
     <message>
         <source>Nobody is like that.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay nadie así.</translation>
     </message>
     <message>
         <source>Nobody is on the roster yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay nadie en la lista</translation>
     </message>
     <message>
         <source>Open the screen that the cell speaks of</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir la pantalla de la que habla la celda</translation>
     </message>
     <message>
         <source>Print the sheet of the row</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimir la hoja de la fila</translation>
     </message>
     <message>
         <source>Return</source>
-        <translation type="unfinished"></translation>
+        <translation>Intro</translation>
     </message>
     <message>
         <source>Sheet of {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja de {name}</translation>
     </message>
     <message>
         <source>Shift+Return</source>
-        <translation type="unfinished"></translation>
+        <translation>Mayús+Intro</translation>
     </message>
     <message>
         <source>Show only rows with these words</source>
+        <translation>Mostrar solo las filas con estas palabras</translation>
+    </message>
+    <message>
+        <source>Sort by the column stood on, or the other way round</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Today</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoy</translation>
     </message>
     <message>
         <source>Who is shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Quién se muestra</translation>
     </message>
     <message>
         <source>nobody trains today</source>
-        <translation type="unfinished"></translation>
+        <translation>hoy no entrena nadie</translation>
     </message>
     <message>
         <source>reading records, {known} of {everybody}</source>
-        <translation type="unfinished"></translation>
+        <translation>leyendo registros, {known} de {everybody}</translation>
     </message>
     <message>
         <source>{count} need attention</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} necesitan atención</translation>
     </message>
     <message>
         <source>{count} train today</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} entrenan hoy</translation>
     </message>
     <message>
         <source>{screen} of {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{screen} de {name}</translation>
     </message>
 </context>
 <context>
     <name>DeskTable</name>
     <message>
-        <source>Everybody, by need</source>
+        <source>Everybody. {order}</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1384,499 +1456,499 @@
     <name>DraftPanel</name>
     <message>
         <source>A balanced week from these wishes, each choice explained.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una semana equilibrada según estos deseos, con cada elección explicada.</translation>
     </message>
     <message>
         <source>An ordinary program to edit; nothing is saved until you take it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un programa normal que se puede editar; no se guarda nada hasta aceptarlo.</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Atrás</translation>
     </message>
     <message>
         <source>Cancel</source>
-        <translation type="unfinished"></translation>
+        <translation>Cancelar</translation>
     </message>
     <message>
         <source>Draft a program</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacer un borrador de programa</translation>
     </message>
     <message>
         <source>Draft it</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacer borrador</translation>
     </message>
     <message>
         <source>Drafting</source>
-        <translation type="unfinished"></translation>
+        <translation>Preparando el borrador</translation>
     </message>
     <message>
         <source>It does not fit. Trying more days…</source>
-        <translation type="unfinished"></translation>
+        <translation>No cabe. Probando con más días…</translation>
     </message>
     <message>
         <source>It does not fit. Trying more equipment…</source>
-        <translation type="unfinished"></translation>
+        <translation>No cabe. Probando con más equipo…</translation>
     </message>
     <message>
         <source>It does not fit. Trying more minutes…</source>
-        <translation type="unfinished"></translation>
+        <translation>No cabe. Probando con más minutos…</translation>
     </message>
     <message>
         <source>It does not fit. Trying to avoid less…</source>
-        <translation type="unfinished"></translation>
+        <translation>No cabe. Probando a evitar menos…</translation>
     </message>
     <message>
         <source>Looking for the week that balances best…</source>
-        <translation type="unfinished"></translation>
+        <translation>Buscando la semana más equilibrada…</translation>
     </message>
     <message>
         <source>On record for {name}, to avoid: {avoid}. Say it above too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anotado de {name}, evitar: {avoid}. Indicarlo también arriba.</translation>
     </message>
     <message>
         <source>Take it</source>
-        <translation type="unfinished"></translation>
+        <translation>Aceptarlo</translation>
     </message>
     <message>
         <source>for {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>para {name}</translation>
     </message>
 </context>
 <context>
     <name>DraftResult</name>
     <message>
         <source>No single wish helps if it alone is relaxed: change two of them, such as more minutes and less to avoid.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ningún deseo por sí solo basta: cambiar dos, por ejemplo más minutos y evitar menos.</translation>
     </message>
     <message>
         <source>Relax one of them; each of these was tried, and leads to a program.</source>
-        <translation type="unfinished"></translation>
+        <translation>Relajar uno de ellos; cada uno se ha probado y da un programa.</translation>
     </message>
     <message>
         <source>Relax this wish and draft again</source>
-        <translation type="unfinished"></translation>
+        <translation>Relajar este deseo y repetir el borrador</translation>
     </message>
     <message>
         <source>Sets a week</source>
-        <translation type="unfinished"></translation>
+        <translation>Series por semana</translation>
     </message>
     <message>
         <source>These wishes cannot be met together</source>
-        <translation type="unfinished"></translation>
+        <translation>Estos deseos no se pueden cumplir juntos</translation>
     </message>
     <message>
         <source>Why this week</source>
-        <translation type="unfinished"></translation>
+        <translation>Por qué esta semana</translation>
     </message>
 </context>
 <context>
     <name>DraftWishesBlock</name>
     <message>
         <source>Avoid</source>
-        <translation type="unfinished"></translation>
+        <translation>Evitar</translation>
     </message>
     <message>
         <source>Days a week</source>
-        <translation type="unfinished"></translation>
+        <translation>Días por semana</translation>
     </message>
     <message>
         <source>Equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Equipo</translation>
     </message>
     <message>
         <source>Goal</source>
-        <translation type="unfinished"></translation>
+        <translation>Meta</translation>
     </message>
     <message>
         <source>Level</source>
-        <translation type="unfinished"></translation>
+        <translation>Nivel</translation>
     </message>
     <message>
         <source>Minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>Minutos</translation>
     </message>
     <message>
         <source>Minutes a session</source>
-        <translation type="unfinished"></translation>
+        <translation>Minutos por sesión</translation>
     </message>
     <message>
         <source>Patterns, exercises, muscles, or words in their names, with commas between</source>
-        <translation type="unfinished"></translation>
+        <translation>Patrones, ejercicios, músculos o palabras de sus nombres, separados por comas</translation>
     </message>
     <message>
         <source>lunge, deadlift, chest</source>
-        <translation type="unfinished"></translation>
+        <translation>zancada, peso muerto, pecho</translation>
     </message>
     <message>
         <source>what {name} owns</source>
-        <translation type="unfinished"></translation>
+        <translation>lo que tiene {name}</translation>
     </message>
 </context>
 <context>
     <name>Drafts</name>
     <message>
         <source>Allow again: {to}</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver a permitir: {to}</translation>
     </message>
     <message>
         <source>Every {every}th week is a deload</source>
-        <translation type="unfinished"></translation>
+        <translation>Descarga cada {every} semanas</translation>
     </message>
     <message>
         <source>Give it {to} a session</source>
-        <translation type="unfinished"></translation>
+        <translation>Darle {to} por sesión</translation>
     </message>
     <message>
         <source>Have more equipment: {to}</source>
-        <translation type="unfinished"></translation>
+        <translation>Contar con más equipo: {to}</translation>
     </message>
     <message>
         <source>Loads start light: set each trainee&apos;s own, or test first</source>
-        <translation type="unfinished"></translation>
+        <translation>Las cargas empiezan ligeras: fijar la de cada atleta, o probar antes</translation>
     </message>
     <message>
         <source>No deload planned: your call for novices</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin descarga planeada: con principiantes se decide aparte</translation>
     </message>
     <message>
         <source>One day a week; {advised} are advised for adults</source>
-        <translation type="unfinished"></translation>
+        <translation>Un día por semana; para adultos se aconsejan {advised}</translation>
     </message>
     <message>
         <source>Train on {to} days a week</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrenar {to} días por semana</translation>
     </message>
     <message>
         <source>Trained on {weekdays}, as far apart as they can be</source>
-        <translation type="unfinished"></translation>
+        <translation>Se entrena {weekdays}, tan separados como se puede</translation>
     </message>
     <message>
         <source>Variations start easy: a test says where to begin</source>
-        <translation type="unfinished"></translation>
+        <translation>Las variaciones empiezan fáciles: una prueba dice por dónde empezar</translation>
     </message>
     <message>
         <source>advanced</source>
-        <translation type="unfinished"></translation>
+        <translation>avanzado</translation>
     </message>
     <message>
         <source>as above</source>
-        <translation type="unfinished"></translation>
+        <translation>como arriba</translation>
     </message>
     <message>
         <source>barbell, bench, a bar to hang from</source>
-        <translation type="unfinished"></translation>
+        <translation>barra, banco, barra de dominadas</translation>
     </message>
     <message>
         <source>barbell, dumbbells, kettlebells, bench, bars, rings, box</source>
-        <translation type="unfinished"></translation>
+        <translation>barra, mancuernas, kettlebells, banco, barras, anillas, cajón</translation>
     </message>
     <message>
         <source>dumbbells and a bench</source>
-        <translation type="unfinished"></translation>
+        <translation>mancuernas y banco</translation>
     </message>
     <message>
         <source>floor and wall</source>
-        <translation type="unfinished"></translation>
+        <translation>suelo y pared</translation>
     </message>
     <message>
         <source>intermediate</source>
-        <translation type="unfinished"></translation>
+        <translation>intermedio</translation>
     </message>
     <message>
         <source>no {pattern}: it is to be avoided</source>
-        <translation type="unfinished"></translation>
+        <translation>sin {pattern}: se pide evitarlo</translation>
     </message>
     <message>
         <source>no {pattern}: the equipment has nothing for it</source>
-        <translation type="unfinished"></translation>
+        <translation>sin {pattern}: el equipo no da para ello</translation>
     </message>
     <message>
         <source>no {pattern}: there is no time for it</source>
-        <translation type="unfinished"></translation>
+        <translation>sin {pattern}: no hay tiempo para ello</translation>
     </message>
     <message>
         <source>novice</source>
-        <translation type="unfinished"></translation>
+        <translation>principiante</translation>
     </message>
     <message>
         <source>size</source>
-        <translation type="unfinished"></translation>
+        <translation>hipertrofia</translation>
     </message>
     <message>
         <source>skill</source>
-        <translation type="unfinished"></translation>
+        <translation>habilidad</translation>
     </message>
     <message>
         <source>strength</source>
-        <translation type="unfinished"></translation>
+        <translation>fuerza</translation>
     </message>
     <message>
         <source>{day}: {first} and {second} in turn, to save time</source>
-        <translation type="unfinished"></translation>
+        <translation>{day}: {first} y {second} alternados, para ahorrar tiempo</translation>
     </message>
     <message>
         <source>{day}: {minutes} at first, {most} at the most; {allowed} are there</source>
-        <translation type="unfinished"></translation>
+        <translation>{day}: {minutes} al principio, {most} como mucho; hay {allowed}</translation>
     </message>
     <message>
         <source>{exercise}: {fewest} to {most}, rest {rest_s}; grows by {variables}</source>
-        <translation type="unfinished"></translation>
+        <translation>{exercise}: {fewest} a {most}, descanso {rest_s}; crece por {variables}</translation>
     </message>
     <message>
         <source>{exercise}: {fewest} to {most}, {reserve} in reserve, rest {rest_s}; grows by {variables}</source>
-        <translation type="unfinished"></translation>
+        <translation>{exercise}: {fewest} a {most}, {reserve} en reserva, descanso {rest_s}; crece por {variables}</translation>
     </message>
     <message>
         <source>{exercise}: {sets} sets on {days} days, for the {pattern}</source>
-        <translation type="unfinished"></translation>
+        <translation>{exercise}: {sets} series en {days} días, por el patrón de {pattern}</translation>
     </message>
     <message>
         <source>{exercise}: {sets} sets, for the {pattern}</source>
-        <translation type="unfinished"></translation>
+        <translation>{exercise}: {sets} series, por el patrón de {pattern}</translation>
     </message>
     <message>
         <source>{muscle}: {sets} of {mark} sets; nothing there trains it</source>
-        <translation type="unfinished"></translation>
+        <translation>{muscle}: {sets} de {mark} series; nada disponible lo entrena</translation>
     </message>
     <message>
         <source>{muscle}: {sets} of {mark} sets; the rest is avoided</source>
-        <translation type="unfinished"></translation>
+        <translation>{muscle}: {sets} de {mark} series; el resto se evita</translation>
     </message>
     <message>
         <source>{muscle}: {sets} of {mark} sets; there is no time for more</source>
-        <translation type="unfinished"></translation>
+        <translation>{muscle}: {sets} de {mark} series; no hay tiempo para más</translation>
     </message>
     <message>
         <source>{muscle}: {sets} sets on {days} days; the mark is {mark}</source>
-        <translation type="unfinished"></translation>
+        <translation>{muscle}: {sets} series en {days} días; la referencia es {mark}</translation>
     </message>
     <message>
         <source>{pattern} on {first} and {second}: no other weekdays are free</source>
-        <translation type="unfinished"></translation>
+        <translation>{pattern} el {first} y el {second}: no hay otros días libres</translation>
     </message>
     <message>
         <source>{push} sets pushed and {pull} pulled; {upper} of the upper body, {lower} lower</source>
-        <translation type="unfinished"></translation>
+        <translation>{push} series de empuje y {pull} de tracción; {upper} de tren superior, {lower} de tren inferior</translation>
     </message>
 </context>
 <context>
     <name>EffectPanel</name>
     <message>
         <source>Go on typing</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguir escribiendo</translation>
     </message>
     <message>
         <source>Leave it</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejarlo</translation>
     </message>
     <message>
         <source>Save the correction</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar la corrección</translation>
     </message>
     <message>
         <source>This session lies in the past</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta sesión está en el pasado</translation>
     </message>
 </context>
 <context>
     <name>EmptyDay</name>
     <message>
         <source>Add an exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir un ejercicio</translation>
     </message>
     <message>
         <source>Next training day</source>
-        <translation type="unfinished"></translation>
+        <translation>Próximo día de entrenamiento</translation>
     </message>
     <message>
         <source>What was trained without a plan can be typed all the same.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo entrenado sin plan se puede escribir igualmente.</translation>
     </message>
 </context>
 <context>
     <name>EquipmentEditor</name>
     <message>
         <source>Bands, measured twice</source>
-        <translation type="unfinished"></translation>
+        <translation>Bandas, medidas dos veces</translation>
     </message>
     <message>
         <source>Bars</source>
-        <translation type="unfinished"></translation>
+        <translation>Barras</translation>
     </message>
     <message>
         <source>Bars to row under</source>
-        <translation type="unfinished"></translation>
+        <translation>Barras para remo</translation>
     </message>
     <message>
         <source>Boxes, chairs, stairs</source>
-        <translation type="unfinished"></translation>
+        <translation>Cajones, sillas, escalones</translation>
     </message>
     <message>
         <source>Collars of a bar, both</source>
-        <translation type="unfinished"></translation>
+        <translation>Cierres de una barra, los dos</translation>
     </message>
     <message>
         <source>Collars of a bar, both, {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>Cierres de una barra, los dos, {unit}</translation>
     </message>
     <message>
         <source>Discs (not pairs)</source>
-        <translation type="unfinished"></translation>
+        <translation>Discos (sueltos)</translation>
     </message>
     <message>
         <source>Discs for the handles</source>
-        <translation type="unfinished"></translation>
+        <translation>Discos para mancuernas</translation>
     </message>
     <message>
         <source>Dumbbell handles to load</source>
-        <translation type="unfinished"></translation>
+        <translation>Mancuernas de disco</translation>
     </message>
     <message>
         <source>Dumbbells</source>
-        <translation type="unfinished"></translation>
+        <translation>Mancuernas</translation>
     </message>
     <message>
         <source>Help of a machine</source>
-        <translation type="unfinished"></translation>
+        <translation>Ayuda de una máquina</translation>
     </message>
     <message>
         <source>Kettlebells</source>
-        <translation type="unfinished"></translation>
+        <translation>Kettlebells</translation>
     </message>
     <message>
         <source>Machines with a stack</source>
-        <translation type="unfinished"></translation>
+        <translation>Máquinas de placas</translation>
     </message>
     <message>
         <source>There is also</source>
-        <translation type="unfinished"></translation>
+        <translation>También hay</translation>
     </message>
     <message>
         <source>Vest or belt, loads</source>
-        <translation type="unfinished"></translation>
+        <translation>Chaleco o cinturón, cargas</translation>
     </message>
     <message>
         <source>bar to hang on</source>
-        <translation type="unfinished"></translation>
+        <translation>barra de dominadas</translation>
     </message>
     <message>
         <source>bench</source>
-        <translation type="unfinished"></translation>
+        <translation>banco</translation>
     </message>
     <message>
         <source>each</source>
-        <translation type="unfinished"></translation>
+        <translation>cada uno</translation>
     </message>
     <message>
         <source>first</source>
-        <translation type="unfinished"></translation>
+        <translation>primera</translation>
     </message>
     <message>
         <source>half step</source>
-        <translation type="unfinished"></translation>
+        <translation>medio paso</translation>
     </message>
     <message>
         <source>height</source>
-        <translation type="unfinished"></translation>
+        <translation>altura</translation>
     </message>
     <message>
         <source>how many</source>
-        <translation type="unfinished"></translation>
+        <translation>cuántos</translation>
     </message>
     <message>
         <source>last</source>
-        <translation type="unfinished"></translation>
+        <translation>última</translation>
     </message>
     <message>
         <source>long</source>
-        <translation type="unfinished"></translation>
+        <translation>larga</translation>
     </message>
     <message>
         <source>low bar</source>
-        <translation type="unfinished"></translation>
+        <translation>barra baja</translation>
     </message>
     <message>
         <source>mass</source>
-        <translation type="unfinished"></translation>
+        <translation>masa</translation>
     </message>
     <message>
         <source>name</source>
-        <translation type="unfinished"></translation>
+        <translation>nombre</translation>
     </message>
     <message>
         <source>parallel bars</source>
-        <translation type="unfinished"></translation>
+        <translation>paralelas</translation>
     </message>
     <message>
         <source>pull</source>
-        <translation type="unfinished"></translation>
+        <translation>tracción</translation>
     </message>
     <message>
         <source>rings</source>
-        <translation type="unfinished"></translation>
+        <translation>anillas</translation>
     </message>
     <message>
         <source>short</source>
-        <translation type="unfinished"></translation>
+        <translation>corta</translation>
     </message>
     <message>
         <source>step</source>
-        <translation type="unfinished"></translation>
+        <translation>paso</translation>
     </message>
     <message>
         <source>straps</source>
-        <translation type="unfinished"></translation>
+        <translation>correas</translation>
     </message>
     <message>
         <source>wall</source>
-        <translation type="unfinished"></translation>
+        <translation>pared</translation>
     </message>
 </context>
 <context>
     <name>EraseQuestion</name>
     <message>
         <source>Erase everything of {name}?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Borrar todo lo de {name}?</translation>
     </message>
     <message>
         <source>Erase for good</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrar para siempre</translation>
     </message>
     <message>
         <source>Everything of this person goes from the data file and from every backup and copy of it; a damaged copy, which cannot be rewritten, is removed. Files written elsewhere (sheets, exports) stay. It cannot be undone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo lo de esta persona desaparece del archivo de datos y de cada copia de seguridad; una copia dañada, que no se puede reescribir, se quita. Los archivos guardados en otros sitios (hojas, exportaciones) quedan. No se puede deshacer.</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Conservar</translation>
     </message>
     <message>
         <source>The name</source>
-        <translation type="unfinished"></translation>
+        <translation>El nombre</translation>
     </message>
     <message>
         <source>Type the name to go on</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribir el nombre para continuar</translation>
     </message>
 </context>
 <context>
     <name>ExerciseChoice</name>
     <message>
         <source>A few letters of its name</source>
-        <translation type="unfinished"></translation>
+        <translation>Unas letras de su nombre</translation>
     </message>
     <message>
         <source>Add an exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir un ejercicio</translation>
     </message>
     <message>
         <source>Which exercise was done instead?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué ejercicio se hizo en su lugar?</translation>
     </message>
     <message>
         <source>Which variation, from set {number} on?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué variación, desde la serie {number}?</translation>
     </message>
 </context>
 <context>
@@ -3616,770 +3688,786 @@
     <name>Exercises</name>
     <message>
         <source>band</source>
+        <translation>banda</translation>
+    </message>
+    <message>
+        <source>bar at {where}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>barbell</source>
-        <translation type="unfinished"></translation>
+        <translation>barra</translation>
     </message>
     <message>
         <source>biceps</source>
-        <translation type="unfinished"></translation>
+        <translation>bíceps</translation>
     </message>
     <message>
         <source>bodyweight</source>
-        <translation type="unfinished"></translation>
+        <translation>peso corporal</translation>
     </message>
     <message>
         <source>calves</source>
-        <translation type="unfinished"></translation>
+        <translation>pantorrillas</translation>
     </message>
     <message>
         <source>carry</source>
-        <translation type="unfinished"></translation>
+        <translation>transporte</translation>
     </message>
     <message>
         <source>chest</source>
-        <translation type="unfinished"></translation>
+        <translation>pecho</translation>
     </message>
     <message>
         <source>dumbbell</source>
+        <translation>mancuerna</translation>
+    </message>
+    <message>
+        <source>feet on {where}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>forearms</source>
-        <translation type="unfinished"></translation>
+        <translation>antebrazos</translation>
     </message>
     <message>
         <source>glutes</source>
-        <translation type="unfinished"></translation>
+        <translation>glúteos</translation>
     </message>
     <message>
         <source>hamstrings</source>
+        <translation>femorales</translation>
+    </message>
+    <message>
+        <source>hands on {where}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>hinge</source>
-        <translation type="unfinished"></translation>
+        <translation>bisagra</translation>
     </message>
     <message>
         <source>horizontal pull</source>
-        <translation type="unfinished"></translation>
+        <translation>tracción horizontal</translation>
     </message>
     <message>
         <source>horizontal push</source>
-        <translation type="unfinished"></translation>
+        <translation>empuje horizontal</translation>
     </message>
     <message>
         <source>kettlebell</source>
-        <translation type="unfinished"></translation>
+        <translation>kettlebell</translation>
     </message>
     <message>
         <source>lats</source>
-        <translation type="unfinished"></translation>
+        <translation>dorsales</translation>
     </message>
     <message>
         <source>lower back</source>
-        <translation type="unfinished"></translation>
+        <translation>lumbares</translation>
     </message>
     <message>
         <source>lunge</source>
-        <translation type="unfinished"></translation>
+        <translation>zancada</translation>
     </message>
     <message>
         <source>machine</source>
-        <translation type="unfinished"></translation>
+        <translation>máquina</translation>
     </message>
     <message>
         <source>quadriceps</source>
-        <translation type="unfinished"></translation>
+        <translation>cuádriceps</translation>
     </message>
     <message>
         <source>shoulders</source>
-        <translation type="unfinished"></translation>
+        <translation>hombros</translation>
     </message>
     <message>
         <source>single joint</source>
-        <translation type="unfinished"></translation>
+        <translation>monoarticular</translation>
     </message>
     <message>
         <source>squat</source>
-        <translation type="unfinished"></translation>
+        <translation>sentadilla</translation>
     </message>
     <message>
         <source>triceps</source>
-        <translation type="unfinished"></translation>
+        <translation>tríceps</translation>
     </message>
     <message>
         <source>trunk</source>
+        <translation>tronco</translation>
+    </message>
+    <message>
+        <source>under {where}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>upper back</source>
-        <translation type="unfinished"></translation>
+        <translation>espalda alta</translation>
     </message>
     <message>
         <source>vertical pull</source>
-        <translation type="unfinished"></translation>
+        <translation>tracción vertical</translation>
     </message>
     <message>
         <source>vertical push</source>
-        <translation type="unfinished"></translation>
+        <translation>empuje vertical</translation>
     </message>
 </context>
 <context>
     <name>ExportMenu</name>
     <message>
         <source>&amp;Export</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Exportar</translation>
     </message>
     <message>
         <source>Nothing yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada aún</translation>
     </message>
     <message>
         <source>Program {name}…</source>
-        <translation type="unfinished"></translation>
+        <translation>Programa {name}…</translation>
     </message>
     <message>
         <source>Training log of {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Registro de {name}</translation>
     </message>
     <message>
         <source>Training log of {name}…</source>
-        <translation type="unfinished"></translation>
+        <translation>Registro de {name}…</translation>
     </message>
     <message>
         <source>Training logs</source>
-        <translation type="unfinished"></translation>
+        <translation>Registros de entrenamiento</translation>
     </message>
     <message>
         <source>Training logs of &amp;all…</source>
-        <translation type="unfinished"></translation>
+        <translation>Registros de &amp;todos…</translation>
     </message>
     <message>
         <source>{count} lines saved to {path}</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} filas guardadas en {path}</translation>
     </message>
     <message>
         <source>{name} saved to {path}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} guardado en {path}</translation>
     </message>
     <message>
         <source>{path} cannot be written: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation>No se puede escribir {path}: {why}</translation>
     </message>
 </context>
 <context>
     <name>FloorsRow</name>
     <message>
         <source>Another floor for single variations</source>
-        <translation type="unfinished"></translation>
+        <translation>Otro mínimo para algunas variaciones</translation>
     </message>
     <message>
         <source>Begins at</source>
-        <translation type="unfinished"></translation>
+        <translation>Empieza en</translation>
     </message>
     <message>
         <source>Floor at {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Mínimo en {name}</translation>
     </message>
 </context>
 <context>
     <name>GeneralCaution</name>
     <message>
         <source>Chest pain, fainting, sudden severe pain or numbness: stop and seek medical help.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dolor de pecho, desmayo, dolor fuerte y repentino o entumecimiento: parar y buscar atención médica.</translation>
     </message>
     <message>
         <source>Training can hurt. Targets are for healthy people; those with a condition, pregnancy, recent injury or surgery, or a yes in a health screening need clearance from a licensed professional. Local rules and licensed practice come first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrenar puede causar lesiones. Los objetivos son para personas sanas; con una enfermedad, embarazo, lesión o cirugía reciente, o un sí en el cuestionario de salud, hace falta la autorización de un profesional de la salud habilitado. Las normas locales y el criterio profesional van primero.</translation>
     </message>
 </context>
 <context>
     <name>Guide</name>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Atrás</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar</translation>
     </message>
     <message>
         <source>Guide</source>
-        <translation type="unfinished"></translation>
+        <translation>Guía</translation>
     </message>
     <message>
         <source>Page</source>
-        <translation type="unfinished"></translation>
+        <translation>Página</translation>
     </message>
     <message>
         <source>Pages of the guide</source>
-        <translation type="unfinished"></translation>
+        <translation>Páginas de la guía</translation>
     </message>
 </context>
 <context>
     <name>HealthFields</name>
     <message>
         <source>Answers</source>
-        <translation type="unfinished"></translation>
+        <translation>Respuestas</translation>
     </message>
     <message>
         <source>Clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Autorización</translation>
     </message>
     <message>
         <source>Clearance by</source>
-        <translation type="unfinished"></translation>
+        <translation>Autorización de</translation>
     </message>
     <message>
         <source>Consent on</source>
-        <translation type="unfinished"></translation>
+        <translation>Consentimiento el</translation>
     </message>
     <message>
         <source>Health screening on</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuestionario de salud el</translation>
     </message>
     <message>
         <source>Other activities</source>
-        <translation type="unfinished"></translation>
+        <translation>Otras actividades</translation>
     </message>
     <message>
         <source>a yes: needs clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>algún sí: pide autorización</translation>
     </message>
     <message>
         <source>all recorded here</source>
-        <translation type="unfinished"></translation>
+        <translation>todas se anotan aquí</translation>
     </message>
     <message>
         <source>day</source>
-        <translation type="unfinished"></translation>
+        <translation>día</translation>
     </message>
     <message>
         <source>licensed professional</source>
-        <translation type="unfinished"></translation>
+        <translation>profesional de la salud</translation>
     </message>
     <message>
         <source>no to every question</source>
-        <translation type="unfinished"></translation>
+        <translation>no a todas las preguntas</translation>
     </message>
     <message>
         <source>not asked yet</source>
-        <translation type="unfinished"></translation>
+        <translation>sin preguntar aún</translation>
     </message>
     <message>
         <source>what was said</source>
-        <translation type="unfinished"></translation>
+        <translation>qué dijo</translation>
     </message>
 </context>
 <context>
     <name>Import</name>
     <message>
         <source>1 session</source>
-        <translation type="unfinished"></translation>
+        <translation>1 sesión</translation>
     </message>
     <message>
         <source>Brings {what}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aporta {what}.</translation>
     </message>
     <message>
         <source>Brought {what}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aportó {what}.</translation>
     </message>
     <message>
         <source>Nothing in it can be taken in yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no se puede incorporar nada de él.</translation>
     </message>
     <message>
         <source>RPE of the set</source>
-        <translation type="unfinished"></translation>
+        <translation>RPE de la serie</translation>
     </message>
     <message>
         <source>Take in {sets}</source>
-        <translation type="unfinished"></translation>
+        <translation>Incorporar {sets}</translation>
     </message>
     <message>
         <source>Take it in</source>
-        <translation type="unfinished"></translation>
+        <translation>Incorporar</translation>
     </message>
     <message>
         <source>a table</source>
-        <translation type="unfinished"></translation>
+        <translation>una tabla</translation>
     </message>
     <message>
         <source>a training log</source>
-        <translation type="unfinished"></translation>
+        <translation>un registro de entrenamiento</translation>
     </message>
     <message>
         <source>a workbook</source>
-        <translation type="unfinished"></translation>
+        <translation>un libro de cálculo</translation>
     </message>
     <message>
         <source>body mass</source>
-        <translation type="unfinished"></translation>
+        <translation>masa corporal</translation>
     </message>
     <message>
         <source>body mass {mass}</source>
-        <translation type="unfinished"></translation>
+        <translation>masa corporal {mass}</translation>
     </message>
     <message>
         <source>date</source>
-        <translation type="unfinished"></translation>
+        <translation>fecha</translation>
     </message>
     <message>
         <source>doubtful</source>
-        <translation type="unfinished"></translation>
+        <translation>dudosa</translation>
     </message>
     <message>
         <source>effort of the session</source>
-        <translation type="unfinished"></translation>
+        <translation>esfuerzo de la sesión</translation>
     </message>
     <message>
         <source>exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>ejercicio</translation>
     </message>
     <message>
         <source>goals: {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>metas: {count}</translation>
     </message>
     <message>
         <source>good</source>
-        <translation type="unfinished"></translation>
+        <translation>bien</translation>
     </message>
     <message>
         <source>held back</source>
-        <translation type="unfinished"></translation>
+        <translation>retenida</translation>
     </message>
     <message>
         <source>how many sets</source>
-        <translation type="unfinished"></translation>
+        <translation>cuántas series</translation>
     </message>
     <message>
         <source>is there</source>
-        <translation type="unfinished"></translation>
+        <translation>ya está</translation>
     </message>
     <message>
         <source>left out</source>
-        <translation type="unfinished"></translation>
+        <translation>omitida</translation>
     </message>
     <message>
         <source>lines of exercises: {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>líneas de ejercicios: {count}</translation>
     </message>
     <message>
         <source>load</source>
-        <translation type="unfinished"></translation>
+        <translation>carga</translation>
     </message>
     <message>
         <source>minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>minutos</translation>
     </message>
     <message>
         <source>name of the line</source>
-        <translation type="unfinished"></translation>
+        <translation>nombre de la línea</translation>
     </message>
     <message>
         <source>new exercises: {names}</source>
-        <translation type="unfinished"></translation>
+        <translation>ejercicios nuevos: {names}</translation>
     </message>
     <message>
         <source>new on the roster: {names}</source>
-        <translation type="unfinished"></translation>
+        <translation>nuevos en la lista: {names}</translation>
     </message>
     <message>
         <source>not read</source>
-        <translation type="unfinished"></translation>
+        <translation>sin leer</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>nota</translation>
     </message>
     <message>
         <source>note on the session</source>
-        <translation type="unfinished"></translation>
+        <translation>nota de la sesión</translation>
     </message>
     <message>
         <source>number of the set</source>
-        <translation type="unfinished"></translation>
+        <translation>número de la serie</translation>
     </message>
     <message>
         <source>pain, 0-10</source>
-        <translation type="unfinished"></translation>
+        <translation>dolor, 0-10</translation>
     </message>
     <message>
         <source>refused</source>
-        <translation type="unfinished"></translation>
+        <translation>rechazada</translation>
     </message>
     <message>
         <source>reps in reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>reps en reserva</translation>
     </message>
     <message>
         <source>reps, or 3x5</source>
-        <translation type="unfinished"></translation>
+        <translation>reps, o 3x5</translation>
     </message>
     <message>
         <source>seconds held</source>
-        <translation type="unfinished"></translation>
+        <translation>segundos aguantados</translation>
     </message>
     <message>
         <source>side</source>
-        <translation type="unfinished"></translation>
+        <translation>lado</translation>
     </message>
     <message>
         <source>tempo</source>
-        <translation type="unfinished"></translation>
+        <translation>tempo</translation>
     </message>
     <message>
         <source>trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>atleta</translation>
     </message>
     <message>
         <source>unit of the load</source>
-        <translation type="unfinished"></translation>
+        <translation>unidad de la carga</translation>
     </message>
     <message>
         <source>variation</source>
-        <translation type="unfinished"></translation>
+        <translation>variación</translation>
     </message>
     <message>
         <source>warm-up, yes or no</source>
-        <translation type="unfinished"></translation>
+        <translation>calentamiento, sí o no</translation>
     </message>
     <message>
         <source>{count} body masses</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} masas corporales</translation>
     </message>
     <message>
         <source>{count} lines are there already.</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} filas ya están.</translation>
     </message>
     <message>
         <source>{count} other activities</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} actividades más</translation>
     </message>
     <message>
         <source>{count} sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} sesiones</translation>
     </message>
     <message>
         <source>{kind}, {lines} lines, {columns} columns</source>
-        <translation type="unfinished"></translation>
+        <translation>{kind}, {lines} filas, {columns} columnas</translation>
     </message>
     <message>
         <source>{sets} in {sessions}</source>
-        <translation type="unfinished"></translation>
+        <translation>{sets} en {sessions}</translation>
     </message>
     <message>
         <source>{weeks}, {phases} phases, {exercises} exercises</source>
-        <translation type="unfinished"></translation>
+        <translation>{weeks}, {phases} fases, {exercises} ejercicios</translation>
     </message>
     <message>
         <source>{work} at {load}</source>
-        <translation type="unfinished"></translation>
+        <translation>{work} con {load}</translation>
     </message>
 </context>
 <context>
     <name>ImportArea</name>
     <message>
         <source>All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos los archivos (*)</translation>
     </message>
     <message>
         <source>All lines, doubtful ones, refused ones</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas las filas, las dudosas, las rechazadas</translation>
     </message>
     <message>
         <source>All of it is in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo está dentro.</translation>
     </message>
     <message>
         <source>Another file</source>
-        <translation type="unfinished"></translation>
+        <translation>Otro archivo</translation>
     </message>
     <message>
         <source>Cancelled: nothing was taken in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cancelado: no se incorporó nada.</translation>
     </message>
     <message>
         <source>Choose a file to bring in</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir un archivo para importar</translation>
     </message>
     <message>
         <source>Save the lines that are not taken</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar las filas que no se toman</translation>
     </message>
     <message>
         <source>Tables, programs, trainees (*.csv *.tsv *.txt *.xlsx *.xlsm *.json)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tablas, programas, atletas (*.csv *.tsv *.txt *.xlsx *.xlsm *.json)</translation>
     </message>
     <message>
         <source>Take doubtful lines too</source>
-        <translation type="unfinished"></translation>
+        <translation>Tomar también las filas dudosas</translation>
     </message>
     <message>
         <source>Take in {file}</source>
-        <translation type="unfinished"></translation>
+        <translation>Incorporar {file}</translation>
     </message>
     <message>
         <source>Take it in</source>
-        <translation type="unfinished"></translation>
+        <translation>Incorporar</translation>
     </message>
     <message>
         <source>Take the nearest name for all</source>
-        <translation type="unfinished"></translation>
+        <translation>Tomar el nombre más cercano para todos</translation>
     </message>
     <message>
         <source>Taking it in…</source>
-        <translation type="unfinished"></translation>
+        <translation>Incorporando…</translation>
     </message>
     <message>
         <source>What is {name}?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué es {name}?</translation>
     </message>
     <message>
         <source>before it is taken in</source>
-        <translation type="unfinished"></translation>
+        <translation>antes de incorporarlo</translation>
     </message>
     <message>
         <source>{count} lines saved to {path}, each with the reason.</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} filas guardadas en {path}, cada una con su motivo.</translation>
     </message>
     <message>
         <source>{count} lines were not taken. Save them as a file, mend them there, and bring that file in.</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} filas no se tomaron. Guardarlas en un archivo, arreglarlas allí e importar ese archivo.</translation>
     </message>
     <message>
         <source>{file} is taken in</source>
-        <translation type="unfinished"></translation>
+        <translation>{file} está incorporado</translation>
     </message>
     <message>
         <source>{file} is taken in. Undo takes all of it out again.</source>
-        <translation type="unfinished"></translation>
+        <translation>{file} está incorporado. Deshacer lo saca todo de nuevo.</translation>
     </message>
     <message>
         <source>{name} is loaded like</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} se carga como</translation>
     </message>
     <message>
         <source>{name} not taken.csv</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} sin tomar.csv</translation>
     </message>
 </context>
 <context>
     <name>ImportDone</name>
     <message>
         <source>Another file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Otro archivo…</translation>
     </message>
     <message>
         <source>Save the lines that were not taken…</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar las filas no tomadas…</translation>
     </message>
     <message>
         <source>To the desk</source>
-        <translation type="unfinished"></translation>
+        <translation>Al escritorio</translation>
     </message>
 </context>
 <context>
     <name>ImportOptions</name>
     <message>
         <source>All lines are of</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas las filas son de</translation>
     </message>
     <message>
         <source>Blank date or exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>Fecha o ejercicio en blanco</translation>
     </message>
     <message>
         <source>Dates</source>
-        <translation type="unfinished"></translation>
+        <translation>Fechas</translation>
     </message>
     <message>
         <source>Decimal mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Signo decimal</translation>
     </message>
     <message>
         <source>Keep this mapping as</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar esta plantilla como</translation>
     </message>
     <message>
         <source>Loads without a unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Cargas sin unidad</translation>
     </message>
     <message>
         <source>Mapping</source>
-        <translation type="unfinished"></translation>
+        <translation>Plantilla</translation>
     </message>
     <message>
         <source>Sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja de cálculo</translation>
     </message>
     <message>
         <source>as guessed</source>
-        <translation type="unfinished"></translation>
+        <translation>según se adivina</translation>
     </message>
     <message>
         <source>as the line above</source>
-        <translation type="unfinished"></translation>
+        <translation>como la fila anterior</translation>
     </message>
     <message>
         <source>as written</source>
-        <translation type="unfinished"></translation>
+        <translation>como está escrito</translation>
     </message>
     <message>
         <source>comma</source>
-        <translation type="unfinished"></translation>
+        <translation>coma</translation>
     </message>
     <message>
         <source>day first</source>
-        <translation type="unfinished"></translation>
+        <translation>día primero</translation>
     </message>
     <message>
         <source>either</source>
-        <translation type="unfinished"></translation>
+        <translation>cualquiera</translation>
     </message>
     <message>
         <source>is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>falta</translation>
     </message>
     <message>
         <source>kg or lb?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿kg o lb?</translation>
     </message>
     <message>
         <source>month first</source>
-        <translation type="unfinished"></translation>
+        <translation>mes primero</translation>
     </message>
     <message>
         <source>not kept</source>
-        <translation type="unfinished"></translation>
+        <translation>sin guardar</translation>
     </message>
     <message>
         <source>point</source>
-        <translation type="unfinished"></translation>
+        <translation>punto</translation>
     </message>
     <message>
         <source>refused</source>
-        <translation type="unfinished"></translation>
+        <translation>rechazada</translation>
     </message>
     <message>
         <source>who?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿quién?</translation>
     </message>
 </context>
 <context>
     <name>ImportPage</name>
     <message>
         <source>? Doubtful {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>? Dudosas {count}</translation>
     </message>
     <message>
         <source>A few letters of its name</source>
-        <translation type="unfinished"></translation>
+        <translation>Unas letras de su nombre</translation>
     </message>
     <message>
         <source>All {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas {count}</translation>
     </message>
     <message>
         <source>Another file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Otro archivo…</translation>
     </message>
     <message>
         <source>Hand back {count}…</source>
-        <translation type="unfinished"></translation>
+        <translation>Devolver {count}…</translation>
     </message>
     <message>
         <source>How far the reading is</source>
-        <translation type="unfinished"></translation>
+        <translation>Hasta dónde va la lectura</translation>
     </message>
     <message>
         <source>Line {number}, {fate}: {text}</source>
-        <translation type="unfinished"></translation>
+        <translation>Fila {number}, {fate}: {text}</translation>
     </message>
     <message>
         <source>Lines shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Filas mostradas</translation>
     </message>
     <message>
         <source>No line is like that.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna fila es así.</translation>
     </message>
     <message>
         <source>Save the lines that are not taken as a file</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar en un archivo las filas que no se toman</translation>
     </message>
     <message>
         <source>Stop reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Parar la lectura</translation>
     </message>
     <message>
         <source>Take doubtful lines too</source>
-        <translation type="unfinished"></translation>
+        <translation>Tomar también las filas dudosas</translation>
     </message>
     <message>
         <source>× Refused {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>× Rechazadas {count}</translation>
     </message>
 </context>
 <context>
     <name>ImportTable</name>
     <message>
         <source>Lines of the file</source>
-        <translation type="unfinished"></translation>
+        <translation>Filas del archivo</translation>
     </message>
 </context>
 <context>
     <name>ImportWelcome</name>
     <message>
         <source>A file dropped on the window opens here too. Nothing is saved until you say so, and one step of Undo takes all of it out again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un archivo soltado sobre la ventana también se abre aquí. No se guarda nada hasta confirmarlo, y un solo Deshacer lo saca todo de nuevo.</translation>
     </message>
     <message>
         <source>A training log, a program, trainees</source>
-        <translation type="unfinished"></translation>
+        <translation>Un registro de entrenamiento, un programa, atletas</translation>
     </message>
     <message>
         <source>Any table of training</source>
-        <translation type="unfinished"></translation>
+        <translation>Cualquier tabla de entrenamiento</translation>
     </message>
     <message>
         <source>Bring in what was written elsewhere</source>
-        <translation type="unfinished"></translation>
+        <translation>Importar lo escrito en otro lugar</translation>
     </message>
     <message>
         <source>CSV, or a workbook (.xlsx). You see what each column was taken for, change it, and read every line before anything is taken in. Sets may stand one in a line, side by side, or together in a cell: 3x5, 5/5/4, BW+10.</source>
-        <translation type="unfinished"></translation>
+        <translation>CSV o libro de cálculo (.xlsx). Se ve qué se entendió de cada columna, se puede cambiar, y se lee cada fila antes de incorporar nada. Las series pueden ir una por fila, una junto a otra o juntas en una celda: 3x5, 5/5/4, BW+10.</translation>
     </message>
     <message>
         <source>Choose a file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir un archivo…</translation>
     </message>
     <message>
         <source>Drop it anywhere</source>
-        <translation type="unfinished"></translation>
+        <translation>Soltarlo en cualquier sitio</translation>
     </message>
     <message>
         <source>Files that this program wrote are known at once. A log brings nothing twice, so a longer one can follow.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los archivos que escribió este programa se reconocen al momento. Un registro no trae nada dos veces, así que después puede venir uno más largo.</translation>
     </message>
     <message>
         <source>Mappings kept: {names}. They are offered for files with the same heading.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plantillas guardadas: {names}. Se ofrecen para archivos con el mismo encabezado.</translation>
     </message>
 </context>
 <context>
     <name>KeyboardMap</name>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar</translation>
     </message>
     <message>
         <source>Keys</source>
-        <translation type="unfinished"></translation>
+        <translation>Teclas</translation>
     </message>
 </context>
 <context>
@@ -4465,501 +4553,501 @@
     <name>LineChoice</name>
     <message>
         <source>Line</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea</translation>
     </message>
     <message>
         <source>not yet</source>
-        <translation type="unfinished"></translation>
+        <translation>aún no</translation>
     </message>
 </context>
 <context>
     <name>LineModel</name>
     <message>
         <source>Is</source>
-        <translation type="unfinished"></translation>
+        <translation>Estado</translation>
     </message>
     <message>
         <source>Line</source>
-        <translation type="unfinished"></translation>
+        <translation>Fila</translation>
     </message>
     <message>
         <source>Read as</source>
-        <translation type="unfinished"></translation>
+        <translation>Leído como</translation>
     </message>
 </context>
 <context>
     <name>LinePlot</name>
     <message>
         <source>body mass {mass} {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>masa corporal {mass} {unit}</translation>
     </message>
     <message>
         <source>goal {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>meta {what}</translation>
     </message>
     <message>
         <source>today</source>
-        <translation type="unfinished"></translation>
+        <translation>hoy</translation>
     </message>
 </context>
 <context>
     <name>Load</name>
     <message>
         <source>Away the whole week.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausencia toda la semana.</translation>
     </message>
     <message>
         <source>Effort of each session or activity (0-10) times its minutes, summed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esfuerzo de cada sesión o actividad (0-10) por sus minutos, todo sumado.</translation>
     </message>
     <message>
         <source>Hard sets</source>
-        <translation type="unfinished"></translation>
+        <translation>Series duras</translation>
     </message>
     <message>
         <source>Incomplete: not every activity of {name} is recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Incompleta: no se registran todas las actividades de {name}.</translation>
     </message>
     <message>
         <source>Incomplete: one session has no effort or no minutes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Incompleta: una sesión no tiene esfuerzo o minutos.</translation>
     </message>
     <message>
         <source>Incomplete: {count} sessions have no effort or no minutes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Incompleta: {count} sesiones no tienen esfuerzo o minutos.</translation>
     </message>
     <message>
         <source>Load</source>
-        <translation type="unfinished"></translation>
+        <translation>Carga</translation>
     </message>
     <message>
         <source>Load, monotony and strain: Foster 1998, Med Sci Sports Exerc 30(7):1164-1168; days without an entry count 0; which standard deviation is meant is not said there. Averages over 7 and 28 days, exponentially weighted: Williams 2017, Br J Sports Med 51(3):209-210, DOI 10.1136/bjsports-2016-096589. No ratio of the two is shown: as a sign of injury risk it is criticised (Impellizzeri 2021, Sports Med, DOI 10.1007/s40279-020-01378-6).</source>
-        <translation type="unfinished"></translation>
+        <translation>Carga, monotonía y tensión: Foster 1998, Med Sci Sports Exerc 30(7):1164-1168; los días sin entrada cuentan 0; allí no se dice qué desviación típica se usa. Medias de 7 y 28 días, con peso exponencial: Williams 2017, Br J Sports Med 51(3):209-210, DOI 10.1136/bjsports-2016-096589. No se muestra el cociente de ambas: como signo de riesgo de lesión está criticado (Impellizzeri 2021, Sports Med, DOI 10.1007/s40279-020-01378-6).</translation>
     </message>
     <message>
         <source>Marks of hard sets a week by muscle, as information, not an order:</source>
-        <translation type="unfinished"></translation>
+        <translation>Referencias de series duras por semana y músculo, como información, no como orden:</translation>
     </message>
     <message>
         <source>Monotony</source>
-        <translation type="unfinished"></translation>
+        <translation>Monotonía</translation>
     </message>
     <message>
         <source>Nothing is recorded this week yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay nada registrado esta semana.</translation>
     </message>
     <message>
         <source>Nothing was recorded in this week.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se registró nada en esta semana.</translation>
     </message>
     <message>
         <source>Sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Sesiones</translation>
     </message>
     <message>
         <source>Sessions done, of the training days that the program names.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sesiones hechas, de los días de entrenamiento que tiene el programa.</translation>
     </message>
     <message>
         <source>Strain</source>
-        <translation type="unfinished"></translation>
+        <translation>Tensión</translation>
     </message>
     <message>
         <source>The load so far is {load}.</source>
-        <translation type="unfinished"></translation>
+        <translation>La carga hasta ahora es {load}.</translation>
     </message>
     <message>
         <source>The load so far is {load}; the weeks before had {usual} on average.</source>
-        <translation type="unfinished"></translation>
+        <translation>La carga hasta ahora es {load}; las semanas anteriores tuvieron {usual} de media.</translation>
     </message>
     <message>
         <source>The mean of the seven daily loads over {deviation}: the more alike the days, the higher.</source>
-        <translation type="unfinished"></translation>
+        <translation>La media de las siete cargas diarias entre {deviation}: cuanto más parecidos los días, más alta.</translation>
     </message>
     <message>
         <source>The week&apos;s load times its monotony.</source>
-        <translation type="unfinished"></translation>
+        <translation>La carga de la semana por su monotonía.</translation>
     </message>
     <message>
         <source>The week&apos;s load was {load}, as in the weeks before.</source>
-        <translation type="unfinished"></translation>
+        <translation>La carga de la semana fue {load}, como en las semanas anteriores.</translation>
     </message>
     <message>
         <source>The week&apos;s load was {load}, {by} less than the weeks before ({usual}).</source>
-        <translation type="unfinished"></translation>
+        <translation>La carga de la semana fue {load}, {by} menos que en las semanas anteriores ({usual}).</translation>
     </message>
     <message>
         <source>The week&apos;s load was {load}, {by} more than the weeks before ({usual}).</source>
-        <translation type="unfinished"></translation>
+        <translation>La carga de la semana fue {load}, {by} más que en las semanas anteriores ({usual}).</translation>
     </message>
     <message>
         <source>The week&apos;s load was {load}.</source>
-        <translation type="unfinished"></translation>
+        <translation>La carga de la semana fue {load}.</translation>
     </message>
     <message>
         <source>This week</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta semana</translation>
     </message>
     <message>
         <source>Week from {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Semana del {day}</translation>
     </message>
     <message>
         <source>Wellness, 1 bad to 5 good: {told}</source>
-        <translation type="unfinished"></translation>
+        <translation>Bienestar, 1 malo a 5 bueno: {told}</translation>
     </message>
     <message>
         <source>Working sets done, of those asked or planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Series de trabajo hechas, de las pedidas o planeadas.</translation>
     </message>
     <message>
         <source>a session without effort or minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>una sesión sin esfuerzo o minutos</translation>
     </message>
     <message>
         <source>at least {load}</source>
-        <translation type="unfinished"></translation>
+        <translation>al menos {load}</translation>
     </message>
     <message>
         <source>away</source>
-        <translation type="unfinished"></translation>
+        <translation>ausencia</translation>
     </message>
     <message>
         <source>deload</source>
-        <translation type="unfinished"></translation>
+        <translation>descarga</translation>
     </message>
     <message>
         <source>done of planned</source>
-        <translation type="unfinished"></translation>
+        <translation>hechas de planeadas</translation>
     </message>
     <message>
-        <source>effort N{MULTIPLICATION SIGN} minutes, added up</source>
-        <translation type="unfinished"></translation>
+        <source>effort × minutes, added up</source>
+        <translation>esfuerzo × minutos, sumados</translation>
     </message>
     <message>
         <source>in part</source>
-        <translation type="unfinished"></translation>
+        <translation>en parte</translation>
     </message>
     <message>
         <source>load</source>
-        <translation type="unfinished"></translation>
+        <translation>carga</translation>
     </message>
     <message>
-        <source>load N{MULTIPLICATION SIGN} monotony</source>
-        <translation type="unfinished"></translation>
+        <source>load × monotony</source>
+        <translation>carga × monotonía</translation>
     </message>
     <message>
         <source>mean of the days over their deviation</source>
-        <translation type="unfinished"></translation>
+        <translation>media de los días entre su desviación</translation>
     </message>
     <message>
         <source>monotony</source>
-        <translation type="unfinished"></translation>
+        <translation>monotonía</translation>
     </message>
     <message>
         <source>motivation</source>
-        <translation type="unfinished"></translation>
+        <translation>motivación</translation>
     </message>
     <message>
         <source>nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>nada</translation>
     </message>
     <message>
         <source>sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>sesiones</translation>
     </message>
     <message>
         <source>sleep</source>
-        <translation type="unfinished"></translation>
+        <translation>sueño</translation>
     </message>
     <message>
         <source>soreness</source>
-        <translation type="unfinished"></translation>
+        <translation>molestias</translation>
     </message>
     <message>
         <source>strain</source>
-        <translation type="unfinished"></translation>
+        <translation>tensión</translation>
     </message>
     <message>
         <source>stress</source>
-        <translation type="unfinished"></translation>
+        <translation>estrés</translation>
     </message>
     <message>
         <source>the population&apos;s standard deviation</source>
-        <translation type="unfinished"></translation>
+        <translation>la desviación típica de la población</translation>
     </message>
     <message>
         <source>the sample&apos;s standard deviation</source>
-        <translation type="unfinished"></translation>
+        <translation>la desviación típica de la muestra</translation>
     </message>
     <message>
         <source>{done} of {planned}</source>
-        <translation type="unfinished"></translation>
+        <translation>{done} de {planned}</translation>
     </message>
     <message>
         <source>{load} in other activities</source>
-        <translation type="unfinished"></translation>
+        <translation>{load} en otras actividades</translation>
     </message>
     <message>
         <source>{load} in sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>{load} en sesiones</translation>
     </message>
     <message>
         <source>{name} on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} el {day}</translation>
     </message>
 </context>
 <context>
     <name>LoadArea</name>
     <message>
         <source>A week earlier</source>
-        <translation type="unfinished"></translation>
+        <translation>Una semana antes</translation>
     </message>
     <message>
         <source>A week earlier or later</source>
-        <translation type="unfinished"></translation>
+        <translation>Una semana antes o después</translation>
     </message>
     <message>
         <source>A week later</source>
-        <translation type="unfinished"></translation>
+        <translation>Una semana después</translation>
     </message>
     <message>
         <source>Cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>Avisos</translation>
     </message>
     <message>
         <source>Deload</source>
-        <translation type="unfinished"></translation>
+        <translation>Descarga</translation>
     </message>
     <message>
         <source>Plan it</source>
-        <translation type="unfinished"></translation>
+        <translation>Planearla</translation>
     </message>
     <message>
         <source>The deload earlier or later</source>
-        <translation type="unfinished"></translation>
+        <translation>La descarga antes o después</translation>
     </message>
     <message>
         <source>Week</source>
-        <translation type="unfinished"></translation>
+        <translation>Semana</translation>
     </message>
     <message>
         <source>What is shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué se muestra</translation>
     </message>
 </context>
 <context>
     <name>LoadSteps</name>
     <message>
         <source>A heavier load</source>
-        <translation type="unfinished"></translation>
+        <translation>Una carga mayor</translation>
     </message>
     <message>
         <source>A lighter load</source>
-        <translation type="unfinished"></translation>
+        <translation>Una carga menor</translation>
     </message>
 </context>
 <context>
     <name>LoadWeek</name>
     <message>
         <source>All activities of {name} are recorded here</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas las actividades de {name} se registran aquí</translation>
     </message>
     <message>
         <source>Choose a program</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir un programa</translation>
     </message>
     <message>
         <source>Effort (0-10) times minutes of each session and of every other activity makes the training load. A week of it shows whether days differ; four weeks show what is usual.</source>
-        <translation type="unfinished"></translation>
+        <translation>El esfuerzo (0-10) por los minutos de cada sesión y de cada otra actividad da la carga de entrenamiento. Una semana muestra si los días difieren; cuatro muestran lo habitual.</translation>
     </message>
     <message>
         <source>Hard sets by muscle</source>
-        <translation type="unfinished"></translation>
+        <translation>Series duras por músculo</translation>
     </message>
     <message>
         <source>Load by day</source>
-        <translation type="unfinished"></translation>
+        <translation>Carga por día</translation>
     </message>
     <message>
         <source>Other activities</source>
-        <translation type="unfinished"></translation>
+        <translation>Otras actividades</translation>
     </message>
     <message>
         <source>Recorded on {day}, which is not among these weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>Registrada el {day}, que no está entre estas semanas</translation>
     </message>
     <message>
         <source>Remove {activity}</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar {activity}</translation>
     </message>
     <message>
         <source>Sixteen weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieciséis semanas</translation>
     </message>
     <message>
         <source>Sources</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuentes</translation>
     </message>
     <message>
         <source>Type the first session</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribir la primera sesión</translation>
     </message>
     <message>
         <source>What is recorded of {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se registra de {name}</translation>
     </message>
     <message>
         <source>average over 7 days</source>
-        <translation type="unfinished"></translation>
+        <translation>media de 7 días</translation>
     </message>
     <message>
         <source>dotted: published marks</source>
-        <translation type="unfinished"></translation>
+        <translation>punteado: referencias publicadas</translation>
     </message>
     <message>
         <source>load by day; hard sets by muscle</source>
-        <translation type="unfinished"></translation>
+        <translation>carga por día; series duras por músculo</translation>
     </message>
     <message>
         <source>of this week; they count as load</source>
-        <translation type="unfinished"></translation>
+        <translation>de esta semana; cuentan como carga</translation>
     </message>
     <message>
         <source>other activities</source>
-        <translation type="unfinished"></translation>
+        <translation>otras actividades</translation>
     </message>
     <message>
         <source>over 28 days</source>
-        <translation type="unfinished"></translation>
+        <translation>de 28 días</translation>
     </message>
     <message>
         <source>sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>sesiones</translation>
     </message>
     <message>
         <source>{name} needs a program first.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} necesita antes un programa.</translation>
     </message>
 </context>
 <context>
     <name>LoadWeeks</name>
     <message>
         <source>Left and right choose a week.</source>
-        <translation type="unfinished"></translation>
+        <translation>Izquierda y derecha eligen una semana.</translation>
     </message>
     <message>
         <source>{week}. {sentence} {figures}</source>
-        <translation type="unfinished"></translation>
+        <translation>{week}. {sentence} {figures}</translation>
     </message>
 </context>
 <context>
     <name>LockPanel</name>
     <message>
         <source>Go on</source>
-        <translation type="unfinished"></translation>
+        <translation>Continuar</translation>
     </message>
     <message>
         <source>Locked</source>
-        <translation type="unfinished"></translation>
+        <translation>Bloqueado</translation>
     </message>
     <message>
         <source>Passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>Contraseña</translation>
     </message>
     <message>
         <source>That is not the passphrase.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esa no es la contraseña.</translation>
     </message>
     <message>
         <source>The window is only hidden: the data file has no passphrase, so anybody can go on.</source>
-        <translation type="unfinished"></translation>
+        <translation>La ventana solo está oculta: el archivo de datos no tiene contraseña, así que cualquiera puede continuar.</translation>
     </message>
     <message>
         <source>Type the passphrase to go on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribir la contraseña para continuar.</translation>
     </message>
 </context>
 <context>
     <name>MainWindow</name>
     <message>
         <source>Here is what was being typed when the program ended.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí está lo que se escribía cuando el programa terminó.</translation>
     </message>
     <message>
         <source>On this screen</source>
-        <translation type="unfinished"></translation>
+        <translation>En esta pantalla</translation>
     </message>
     <message>
         <source>Rungwise</source>
-        <translation type="unfinished"></translation>
+        <translation>Rungwise</translation>
     </message>
     <message>
         <source>Set a caution aside</source>
-        <translation type="unfinished"></translation>
+        <translation>Apartar un aviso</translation>
     </message>
 </context>
 <context>
     <name>MarkedPanel</name>
     <message>
         <source>1 slot marked</source>
-        <translation type="unfinished"></translation>
+        <translation>1 puesto marcado</translation>
     </message>
     <message>
         <source>Copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Copiar</translation>
     </message>
     <message>
         <source>In reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>En reserva</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar</translation>
     </message>
     <message>
         <source>Reserve of all marked</source>
-        <translation type="unfinished"></translation>
+        <translation>Reserva de todos los marcados</translation>
     </message>
     <message>
         <source>Rest</source>
-        <translation type="unfinished"></translation>
+        <translation>Descanso</translation>
     </message>
     <message>
         <source>Rest of all marked</source>
-        <translation type="unfinished"></translation>
+        <translation>Descanso de todos los marcados</translation>
     </message>
     <message>
         <source>Sets</source>
-        <translation type="unfinished"></translation>
+        <translation>Series</translation>
     </message>
     <message>
         <source>Sets of all marked</source>
-        <translation type="unfinished"></translation>
+        <translation>Series de todos los marcados</translation>
     </message>
     <message>
         <source>Unmark</source>
-        <translation type="unfinished"></translation>
+        <translation>Desmarcar</translation>
     </message>
     <message>
         <source>reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>reserva</translation>
     </message>
     <message>
         <source>rest</source>
-        <translation type="unfinished"></translation>
+        <translation>descanso</translation>
     </message>
     <message>
         <source>sets</source>
-        <translation type="unfinished"></translation>
+        <translation>series</translation>
     </message>
     <message>
         <source>{count} slots marked</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} puestos marcados</translation>
     </message>
     <message>
         <source>…</source>
-        <translation type="unfinished"></translation>
+        <translation>…</translation>
     </message>
 </context>
 <context>
@@ -4977,568 +5065,568 @@
     <name>MassFields</name>
     <message>
         <source>Body mass {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>Masa corporal {unit}</translation>
     </message>
     <message>
         <source>On</source>
-        <translation type="unfinished"></translation>
+        <translation>El</translation>
     </message>
     <message>
         <source>none entered yet</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna aún</translation>
     </message>
 </context>
 <context>
     <name>Menus</name>
     <message>
         <source>&amp;Add…</source>
-        <translation type="unfinished"></translation>
+        <translation>Aña&amp;dir…</translation>
     </message>
     <message>
         <source>&amp;Back up now</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Copia de seguridad ahora</translation>
     </message>
     <message>
         <source>&amp;Colours</source>
-        <translation type="unfinished"></translation>
+        <translation>Co&amp;lores</translation>
     </message>
     <message>
         <source>&amp;Dark</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Oscuro</translation>
     </message>
     <message>
         <source>&amp;Edit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Editar</translation>
     </message>
     <message>
         <source>&amp;File</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Archivo</translation>
     </message>
     <message>
         <source>&amp;Find…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Buscar…</translation>
     </message>
     <message>
         <source>&amp;Guide</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Guía</translation>
     </message>
     <message>
         <source>&amp;Help</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;yuda</translation>
     </message>
     <message>
         <source>&amp;Import…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Importar…</translation>
     </message>
     <message>
         <source>&amp;Keyboard map</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Mapa de teclado</translation>
     </message>
     <message>
         <source>&amp;Larger text</source>
-        <translation type="unfinished"></translation>
+        <translation>Texto más &amp;grande</translation>
     </message>
     <message>
         <source>&amp;Light</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Claro</translation>
     </message>
     <message>
         <source>&amp;Lock</source>
-        <translation type="unfinished"></translation>
+        <translation>B&amp;loquear</translation>
     </message>
     <message>
         <source>&amp;Next</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Siguiente</translation>
     </message>
     <message>
         <source>&amp;Open data file…</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;brir archivo de datos…</translation>
     </message>
     <message>
         <source>&amp;Passphrase…</source>
-        <translation type="unfinished"></translation>
+        <translation>C&amp;ontraseña…</translation>
     </message>
     <message>
         <source>&amp;Previous</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Anterior</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Salir</translation>
     </message>
     <message>
         <source>&amp;Redo</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Rehacer</translation>
     </message>
     <message>
         <source>&amp;Trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;tleta</translation>
     </message>
     <message>
         <source>&amp;Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Deshacer</translation>
     </message>
     <message>
         <source>&amp;Usual text</source>
-        <translation type="unfinished"></translation>
+        <translation>Te&amp;xto normal</translation>
     </message>
     <message>
         <source>&amp;View</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ver</translation>
     </message>
     <message>
         <source>After {count} minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>Tras {count} minutos</translation>
     </message>
     <message>
         <source>Alt and the letter</source>
-        <translation type="unfinished"></translation>
+        <translation>Alt y la letra</translation>
     </message>
     <message>
         <source>As the &amp;system</source>
-        <translation type="unfinished"></translation>
+        <translation>Como el &amp;sistema</translation>
     </message>
     <message>
         <source>Bac&amp;kups…</source>
-        <translation type="unfinished"></translation>
+        <translation>Copias de se&amp;guridad…</translation>
     </message>
     <message>
         <source>E&amp;rase for good…</source>
-        <translation type="unfinished"></translation>
+        <translation>Bo&amp;rrar para siempre…</translation>
     </message>
     <message>
         <source>Everywhere</source>
-        <translation type="unfinished"></translation>
+        <translation>En todas partes</translation>
     </message>
     <message>
         <source>Lock when &amp;idle</source>
-        <translation type="unfinished"></translation>
+        <translation>Bloquear sin ac&amp;tividad</translation>
     </message>
     <message>
         <source>Menus</source>
-        <translation type="unfinished"></translation>
+        <translation>Menús</translation>
     </message>
     <message>
         <source>Never</source>
-        <translation type="unfinished"></translation>
+        <translation>Nunca</translation>
     </message>
     <message>
         <source>Next field</source>
-        <translation type="unfinished"></translation>
+        <translation>Campo siguiente</translation>
     </message>
     <message>
         <source>Next part of the screen</source>
-        <translation type="unfinished"></translation>
+        <translation>Parte siguiente de la pantalla</translation>
     </message>
     <message>
         <source>Open the &amp;demo scenario</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir el caso de &amp;demostración</translation>
     </message>
     <message>
         <source>Return</source>
-        <translation type="unfinished"></translation>
+        <translation>Intro</translation>
     </message>
     <message>
         <source>S&amp;maller text</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Texto más pequeño</translation>
     </message>
     <message>
         <source>Tab</source>
-        <translation type="unfinished"></translation>
+        <translation>Tab</translation>
     </message>
 </context>
 <context>
     <name>MoreDaysBlock</name>
     <message>
         <source>Train it on {weekday} too</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrenarlo también el {weekday}</translation>
     </message>
     <message>
         <source>{names} train by this program too: it changes for all of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>{names} también entrenan con este programa: cambia para todos.</translation>
     </message>
     <message>
         <source>{names} trains by this program too: it changes for both.</source>
-        <translation type="unfinished"></translation>
+        <translation>{names} también entrena con este programa: cambia para ambos.</translation>
     </message>
 </context>
 <context>
     <name>MuscleBars</name>
     <message>
         <source>Hard sets a week: {sets}</source>
-        <translation type="unfinished"></translation>
+        <translation>Series duras por semana: {sets}</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna</translation>
     </message>
     <message>
         <source>under {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>menos de {count}</translation>
     </message>
     <message>
         <source>{done} of {planned}</source>
-        <translation type="unfinished"></translation>
+        <translation>{done} de {planned}</translation>
     </message>
 </context>
 <context>
     <name>NameHeader</name>
     <message>
         <source>min</source>
-        <translation type="unfinished"></translation>
+        <translation>min</translation>
     </message>
 </context>
 <context>
     <name>NameQuestions</name>
     <message>
         <source>1 name is not known here. Its lines wait until you say what it means.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí no se conoce 1 nombre. Sus filas esperan hasta que se diga qué significa.</translation>
     </message>
     <message>
         <source>All of them are told. They are kept with the mapping.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya están todos aclarados. Se guardan con la plantilla.</translation>
     </message>
     <message>
         <source>Names</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombres</translation>
     </message>
     <message>
         <source>Nearest for all</source>
-        <translation type="unfinished"></translation>
+        <translation>El más cercano para todos</translation>
     </message>
     <message>
         <source>{count} names are not known here. Their lines wait until you say what they mean.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí no se conocen {count} nombres. Sus filas esperan hasta que se diga qué significan.</translation>
     </message>
 </context>
 <context>
     <name>NextTime</name>
     <message>
         <source>Next time</source>
-        <translation type="unfinished"></translation>
+        <translation>Próxima vez</translation>
     </message>
     <message>
         <source>No exercise was recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se registró ningún ejercicio.</translation>
     </message>
 </context>
 <context>
     <name>NoProgress</name>
     <message>
         <source>Choose a program</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir un programa</translation>
     </message>
     <message>
         <source>Every session typed becomes a point. Four of them, two weeks apart or more, make a trend: how much a week, how sure that is, and when a goal comes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada sesión escrita es un punto. Cuatro de ellas, en dos semanas o más, dan una tendencia: cuánto por semana, con qué seguridad y cuándo llega una meta.</translation>
     </message>
     <message>
         <source>Nothing to show of {name} yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay nada que mostrar de {name}</translation>
     </message>
     <message>
         <source>Type the first session</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribir la primera sesión</translation>
     </message>
     <message>
         <source>{name} needs a program first.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} necesita antes un programa.</translation>
     </message>
 </context>
 <context>
     <name>NoSheet</name>
     <message>
         <source>Next day of training: {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Próximo día de entrenamiento: {day}</translation>
     </message>
     <message>
         <source>No sheet for this day</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay hoja para este día</translation>
     </message>
     <message>
         <source>Open the program</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir el programa</translation>
     </message>
 </context>
 <context>
     <name>Notes</name>
     <message>
         <source>1 question is open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay 1 pregunta pendiente.</translation>
     </message>
     <message>
         <source>Exercises that wait for an answer are left out: {count}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ejercicios omitidos a la espera de respuesta: {count}.</translation>
     </message>
     <message>
         <source>How many were left in reserve: “{said}”?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Cuántas quedaron en reserva: «{said}»?</translation>
     </message>
     <message>
         <source>How many, or how long: “{said}”?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Cuántas, o cuánto tiempo: «{said}»?</translation>
     </message>
     <message>
         <source>How was it set up: “{said}”?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Cómo estaba montado: «{said}»?</translation>
     </message>
     <message>
         <source>In which unit is “{said}”?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿En qué unidad está «{said}»?</translation>
     </message>
     <message>
         <source>Is the comma in “{said}” a decimal mark?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿La coma de «{said}» es un signo decimal?</translation>
     </message>
     <message>
         <source>Is “{said}” a load or an effort?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿«{said}» es una carga o un esfuerzo?</translation>
     </message>
     <message>
         <source>On record already: {count}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya en el registro: {count}.</translation>
     </message>
     <message>
         <source>Parts not read: {count}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Partes sin leer: {count}.</translation>
     </message>
     <message>
         <source>Save {count} sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar {count} sesiones</translation>
     </message>
     <message>
         <source>Say it in the text at the left, or leave it out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Decirlo en el texto de la izquierda, u omitirlo.</translation>
     </message>
     <message>
         <source>Take over</source>
-        <translation type="unfinished"></translation>
+        <translation>Incorporar</translation>
     </message>
     <message>
         <source>Two sets, or left and right: “{said}”?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Dos series, o izquierda y derecha: «{said}»?</translation>
     </message>
     <message>
         <source>What do the numbers mean in “{said}”?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué significan los números de «{said}»?</translation>
     </message>
     <message>
         <source>What does “{said}” belong to?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿A qué pertenece «{said}»?</translation>
     </message>
     <message>
         <source>What is meant again by “{said}”?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué se repite con «{said}»?</translation>
     </message>
     <message>
         <source>Where was the pain: “{said}”?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Dónde estaba el dolor: «{said}»?</translation>
     </message>
     <message>
         <source>Which day is “{said}”?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué día es «{said}»?</translation>
     </message>
     <message>
         <source>Which exercise is “{said}”?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué ejercicio es «{said}»?</translation>
     </message>
     <message>
         <source>Which exercise?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué ejercicio?</translation>
     </message>
     <message>
         <source>Which line of it is meant by “{said}”?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿A qué línea se refiere «{said}»?</translation>
     </message>
     <message>
         <source>Which number is which in “{said}”?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué número es qué en «{said}»?</translation>
     </message>
     <message>
         <source>Which number of “{said}” was done?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué número de «{said}» se hizo?</translation>
     </message>
     <message>
         <source>With which load: “{said}”?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Con qué carga: «{said}»?</translation>
     </message>
     <message>
         <source>Write the load into the text, or leave it out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribir la carga en el texto, u omitirlo.</translation>
     </message>
     <message>
         <source>another exercise…</source>
-        <translation type="unfinished"></translation>
+        <translation>otro ejercicio…</translation>
     </message>
     <message>
         <source>as it was read</source>
-        <translation type="unfinished"></translation>
+        <translation>como se leyó</translation>
     </message>
     <message>
         <source>bar at {height}</source>
-        <translation type="unfinished"></translation>
+        <translation>barra a {height}</translation>
     </message>
     <message>
         <source>doubtful</source>
-        <translation type="unfinished"></translation>
+        <translation>dudoso</translation>
     </message>
     <message>
         <source>feet on {height}</source>
-        <translation type="unfinished"></translation>
+        <translation>pies a {height}</translation>
     </message>
     <message>
         <source>hands on {height}</source>
-        <translation type="unfinished"></translation>
+        <translation>manos a {height}</translation>
     </message>
     <message>
         <source>kept as a note</source>
-        <translation type="unfinished"></translation>
+        <translation>guardado como nota</translation>
     </message>
     <message>
         <source>leave it out</source>
-        <translation type="unfinished"></translation>
+        <translation>omitirlo</translation>
     </message>
     <message>
         <source>none of them</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguno de ellos</translation>
     </message>
     <message>
         <source>not read</source>
-        <translation type="unfinished"></translation>
+        <translation>sin leer</translation>
     </message>
     <message>
         <source>read as a mark</source>
-        <translation type="unfinished"></translation>
+        <translation>leído como marca</translation>
     </message>
     <message>
         <source>read as an exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>leído como ejercicio</translation>
     </message>
     <message>
         <source>read as the day</source>
-        <translation type="unfinished"></translation>
+        <translation>leído como día</translation>
     </message>
     <message>
         <source>read as what was done</source>
-        <translation type="unfinished"></translation>
+        <translation>leído como trabajo hecho</translation>
     </message>
     <message>
         <source>the line without a name</source>
-        <translation type="unfinished"></translation>
+        <translation>la línea sin nombre</translation>
     </message>
     <message>
         <source>warm-up {work}</source>
-        <translation type="unfinished"></translation>
+        <translation>calentamiento {work}</translation>
     </message>
     <message>
         <source>{count} in reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} en reserva</translation>
     </message>
     <message>
         <source>{count} left</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} izq.</translation>
     </message>
     <message>
         <source>{count} questions are open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay {count} preguntas pendientes.</translation>
     </message>
     <message>
         <source>{count} right</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} der.</translation>
     </message>
     <message>
         <source>{sets} on {days}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{sets}: {days}.</translation>
     </message>
     <message>
         <source>{work} at ?</source>
-        <translation type="unfinished"></translation>
+        <translation>{work} con ?</translation>
     </message>
     <message>
         <source>{work} at {load}</source>
-        <translation type="unfinished"></translation>
+        <translation>{work} con {load}</translation>
     </message>
 </context>
 <context>
     <name>NotesArea</name>
     <message>
         <source>A few letters of its name</source>
-        <translation type="unfinished"></translation>
+        <translation>Unas letras de su nombre</translation>
     </message>
     <message>
         <source>All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos los archivos (*)</translation>
     </message>
     <message>
         <source>Back to the text</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver al texto</translation>
     </message>
     <message>
         <source>Look it over, and save it with Ctrl+Return.</source>
-        <translation type="unfinished"></translation>
+        <translation>Revisarlo y guardarlo con Ctrl+Intro.</translation>
     </message>
     <message>
         <source>Next question, the one before</source>
-        <translation type="unfinished"></translation>
+        <translation>Pregunta siguiente, la anterior</translation>
     </message>
     <message>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Notas</translation>
     </message>
     <message>
         <source>Open a text</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir un texto</translation>
     </message>
     <message>
         <source>Open notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir notas</translation>
     </message>
     <message>
         <source>Question {number} of {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>Pregunta {number} de {count}</translation>
     </message>
     <message>
         <source>Saved {sets} on {count} days.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardado: {sets} en {count} días.</translation>
     </message>
     <message>
         <source>Take an answer</source>
-        <translation type="unfinished"></translation>
+        <translation>Tomar una respuesta</translation>
     </message>
     <message>
         <source>Take over notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Incorporar notas</translation>
     </message>
     <message>
         <source>Take over what is certain</source>
-        <translation type="unfinished"></translation>
+        <translation>Incorporar lo seguro</translation>
     </message>
     <message>
         <source>Text (*.txt *.md)</source>
-        <translation type="unfinished"></translation>
+        <translation>Texto (*.txt *.md)</translation>
     </message>
     <message>
         <source>The session of {day} is being typed: save or clear it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se está escribiendo la sesión del {day}: antes hay que guardarla o vaciarla.</translation>
     </message>
     <message>
         <source>Which exercise is meant?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿A qué ejercicio se refiere?</translation>
     </message>
     <message>
         <source>here: {word}</source>
-        <translation type="unfinished"></translation>
+        <translation>aquí: {word}</translation>
     </message>
 </context>
 <context>
     <name>NotesPage</name>
     <message>
         <source>Day of what stands under no date</source>
-        <translation type="unfinished"></translation>
+        <translation>Día de lo que no lleva fecha</translation>
     </message>
     <message>
         <source>Open a text…</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir un texto…</translation>
     </message>
     <message>
         <source>Paste what was written, as it was written:
@@ -5547,2938 +5635,3122 @@ Mon 23 Nov
 squat 3x5 60kg
 bench 45 8,8,7 rpe 8
 push ups 12/10/9</source>
-        <translation type="unfinished"></translation>
+        <translation>Pegar lo escrito tal como se escribió:
+
+lun 23 nov
+sentadilla 3x5 60kg
+press banca 45 8,8,7 rpe 8
+flexiones 12/10/9</translation>
     </message>
     <message>
         <source>What is read appears here, day by day, before anything is saved. What is doubtful is asked; words that nothing came of stay visible in the text.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí aparece lo leído, día a día, antes de guardar nada. Lo dudoso se pregunta; las palabras que no dieron nada siguen a la vista en el texto.</translation>
     </message>
     <message>
         <source>underlined: read   waved: doubtful   dashed: not read</source>
-        <translation type="unfinished"></translation>
+        <translation>subrayado: leído   ondulado: dudoso   a trazos: sin leer</translation>
     </message>
 </context>
 <context>
     <name>NotesProposal</name>
     <message>
         <source>= on record already</source>
-        <translation type="unfinished"></translation>
+        <translation>= ya en el registro</translation>
     </message>
     <message>
         <source>? doubtful</source>
-        <translation type="unfinished"></translation>
+        <translation>? dudoso</translation>
     </message>
     <message>
         <source>? which day</source>
-        <translation type="unfinished"></translation>
+        <translation>? qué día</translation>
     </message>
     <message>
         <source>Answer the question about {name}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>N{CHECK MARK} certain</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>N{EN DASH} left out</source>
-        <translation type="unfinished"></translation>
+        <translation>Responder a la pregunta sobre {name}</translation>
     </message>
     <message>
         <source>Which day is it?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué día es?</translation>
     </message>
     <message>
         <source>no set</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna serie</translation>
     </message>
     <message>
         <source>{name}: choose another exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: elegir otro ejercicio</translation>
+    </message>
+    <message>
+        <source>– left out</source>
+        <translation>– omitido</translation>
+    </message>
+    <message>
+        <source>✓ certain</source>
+        <translation>✓ seguro</translation>
     </message>
 </context>
 <context>
     <name>NotesQuestions</name>
     <message>
         <source>Answer</source>
-        <translation type="unfinished"></translation>
+        <translation>Responder</translation>
     </message>
     <message>
         <source>Before</source>
-        <translation type="unfinished"></translation>
+        <translation>Anterior</translation>
     </message>
     <message>
         <source>Next</source>
-        <translation type="unfinished"></translation>
+        <translation>Siguiente</translation>
     </message>
 </context>
 <context>
     <name>NotesText</name>
     <message>
         <source>Notes of the trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>Notas del atleta</translation>
     </message>
 </context>
 <context>
     <name>Notice</name>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar</translation>
     </message>
     <message>
         <source>Copy the text</source>
-        <translation type="unfinished"></translation>
+        <translation>Copiar el texto</translation>
     </message>
     <message>
         <source>Details</source>
-        <translation type="unfinished"></translation>
+        <translation>Detalles</translation>
     </message>
     <message>
         <source>Rungwise</source>
-        <translation type="unfinished"></translation>
+        <translation>Rungwise</translation>
     </message>
 </context>
 <context>
     <name>Numbers</name>
     <message>
         <source>A whole number.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un número entero.</translation>
     </message>
     <message>
         <source>Allowed: {least} to {most}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se admite: {least} a {most}.</translation>
     </message>
     <message>
         <source>At most {decimals} places after the decimal mark.</source>
-        <translation type="unfinished"></translation>
+        <translation>Como mucho {decimals} cifras tras el signo decimal.</translation>
     </message>
     <message>
         <source>At most {most} {unit}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Como mucho {most} {unit}.</translation>
     </message>
     <message>
         <source>Needed: {least} to {most}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Falta: {least} a {most}.</translation>
     </message>
     <message>
         <source>No separators between thousands: write 1250.5 or 1250,5.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin separadores de miles: escribir 1250.5 o 1250,5.</translation>
     </message>
     <message>
         <source>Not a number: digits, and one decimal point or comma.</source>
-        <translation type="unfinished"></translation>
+        <translation>No es un número: cifras y un solo punto o coma decimal.</translation>
     </message>
     <message>
         <source>The other decimal mark.</source>
-        <translation type="unfinished"></translation>
+        <translation>El otro signo decimal.</translation>
     </message>
     <message>
         <source>Thousands or a decimal? Write it without the mark, or with two places after it.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Miles o decimales? Escribirlo sin el signo, o con dos cifras detrás.</translation>
     </message>
     <message>
         <source>{value}: is this meant?</source>
-        <translation type="unfinished"></translation>
+        <translation>{value}: ¿es lo que se quería?</translation>
     </message>
 </context>
 <context>
     <name>OutcomeBlock</name>
     <message>
         <source>Set otherwise</source>
-        <translation type="unfinished"></translation>
+        <translation>Fijar de otro modo</translation>
     </message>
     <message>
         <source>a test</source>
-        <translation type="unfinished"></translation>
+        <translation>una prueba</translation>
     </message>
     <message>
         <source>{exercise}: set the next target otherwise</source>
-        <translation type="unfinished"></translation>
+        <translation>{exercise}: fijar de otro modo el próximo objetivo</translation>
     </message>
 </context>
 <context>
     <name>OutcomeFoot</name>
     <message>
         <source>Back to the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver a la sesión</translation>
     </message>
     <message>
         <source>Next trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>Atleta siguiente</translation>
     </message>
     <message>
         <source>Next: {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Siguiente: {name}</translation>
     </message>
     <message>
         <source>Remove the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar la sesión</translation>
     </message>
     <message>
         <source>To the desk</source>
-        <translation type="unfinished"></translation>
+        <translation>Al escritorio</translation>
     </message>
     <message>
         <source>Undo saving</source>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer lo guardado</translation>
     </message>
 </context>
 <context>
     <name>Outcomes</name>
     <message>
         <source>as asked</source>
-        <translation type="unfinished"></translation>
+        <translation>como se pedía</translation>
     </message>
     <message>
         <source>done, not counted</source>
-        <translation type="unfinished"></translation>
+        <translation>hecho, no cuenta</translation>
     </message>
     <message>
         <source>fewer sets, each as asked</source>
-        <translation type="unfinished"></translation>
+        <translation>menos series, cada una como se pedía</translation>
     </message>
     <message>
         <source>less than asked</source>
-        <translation type="unfinished"></translation>
+        <translation>menos de lo pedido</translation>
     </message>
     <message>
         <source>less than asked, but more than last time</source>
-        <translation type="unfinished"></translation>
+        <translation>menos de lo pedido, pero más que la última vez</translation>
     </message>
     <message>
         <source>more than asked</source>
-        <translation type="unfinished"></translation>
+        <translation>más de lo pedido</translation>
     </message>
     <message>
         <source>not done</source>
-        <translation type="unfinished"></translation>
+        <translation>no hecho</translation>
     </message>
 </context>
 <context>
     <name>PaperOutput</name>
     <message>
         <source>Report saved to {path}</source>
-        <translation type="unfinished"></translation>
+        <translation>Informe guardado en {path}</translation>
     </message>
     <message>
         <source>Report sent to {printer}</source>
-        <translation type="unfinished"></translation>
+        <translation>Informe enviado a {printer}</translation>
     </message>
     <message>
         <source>Save the report</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar el informe</translation>
     </message>
     <message>
         <source>The printer did not take the report.</source>
-        <translation type="unfinished"></translation>
+        <translation>La impresora no aceptó el informe.</translation>
     </message>
 </context>
 <context>
     <name>ParcelPage</name>
     <message>
         <source>Another file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Otro archivo…</translation>
     </message>
     <message>
         <source>Take it in</source>
-        <translation type="unfinished"></translation>
+        <translation>Incorporar</translation>
     </message>
 </context>
 <context>
     <name>PassphraseChange</name>
     <message>
         <source>At least {count} letters; several words are good.</source>
-        <translation type="unfinished"></translation>
+        <translation>Al menos {count} letras; varias palabras van bien.</translation>
     </message>
     <message>
         <source>New passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>Contraseña nueva</translation>
     </message>
     <message>
         <source>Passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>Contraseña</translation>
     </message>
     <message>
         <source>Passphrase of the data file</source>
-        <translation type="unfinished"></translation>
+        <translation>Contraseña del archivo de datos</translation>
     </message>
     <message>
         <source>Remove the passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar la contraseña</translation>
     </message>
     <message>
         <source>Set the passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>Poner la contraseña</translation>
     </message>
     <message>
         <source>The same again</source>
-        <translation type="unfinished"></translation>
+        <translation>La misma otra vez</translation>
     </message>
     <message>
         <source>The two are not the same.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las dos no coinciden.</translation>
     </message>
     <message>
         <source>With a passphrase the data file and all its backups are encrypted; they are written anew now. Nobody can open them without it, and nobody can help if it is forgotten: write it down and keep it where the file is not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con contraseña, el archivo de datos y todas sus copias de seguridad se cifran; se escriben de nuevo ahora. Sin ella nadie puede abrirlos, y nadie puede ayudar si se olvida: apuntarla y guardarla donde no esté el archivo.</translation>
     </message>
 </context>
 <context>
     <name>PassphraseQuestion</name>
     <message>
         <source>Open</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir</translation>
     </message>
     <message>
         <source>Passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>Contraseña</translation>
     </message>
 </context>
 <context>
     <name>Past</name>
     <message>
         <source>Add an exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir un ejercicio</translation>
     </message>
     <message>
         <source>Best of {line}: {change}</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo mejor de {line}: {change}</translation>
     </message>
     <message>
         <source>Both stand on {days}: their sets come together there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ambos están en {days}: allí sus series se juntan.</translation>
     </message>
     <message>
         <source>Change them all</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiarlas todas</translation>
     </message>
     <message>
         <source>Corrected</source>
-        <translation type="unfinished"></translation>
+        <translation>Corregida</translation>
     </message>
     <message>
         <source>Entered</source>
-        <translation type="unfinished"></translation>
+        <translation>Escrita</translation>
     </message>
     <message>
         <source>Every set of both is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se conservan todas las series de ambas.</translation>
     </message>
     <message>
         <source>Join the session of {other} into that of {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Unir la sesión del {other} a la del {day}</translation>
     </message>
     <message>
         <source>Join them</source>
-        <translation type="unfinished"></translation>
+        <translation>Unirlas</translation>
     </message>
     <message>
         <source>Move it</source>
-        <translation type="unfinished"></translation>
+        <translation>Pasarla</translation>
     </message>
     <message>
         <source>Move the session of {day} to {other}</source>
-        <translation type="unfinished"></translation>
+        <translation>Pasar la sesión del {day} al {other}</translation>
     </message>
     <message>
         <source>New caution: {text}</source>
-        <translation type="unfinished"></translation>
+        <translation>Aviso nuevo: {text}</translation>
     </message>
     <message>
         <source>No longer a caution: {text}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya no es un aviso: {text}</translation>
     </message>
     <message>
         <source>No target, best or caution changes: what is asked rests on the same work.</source>
-        <translation type="unfinished"></translation>
+        <translation>No cambia ningún objetivo, mejor serie ni aviso: lo que se pide se apoya en el mismo trabajo.</translation>
     </message>
     <message>
         <source>One is counted and the other is held: choose one measured alike.</source>
-        <translation type="unfinished"></translation>
+        <translation>Uno se cuenta y el otro se aguanta: elegir uno que se mida igual.</translation>
     </message>
     <message>
         <source>Remove it</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitarla</translation>
     </message>
     <message>
         <source>Remove the session of {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar la sesión del {day}</translation>
     </message>
     <message>
         <source>Some sets were done with help: choose a bodyweight exercise.</source>
-        <translation type="unfinished"></translation>
+        <translation>Algunas series se hicieron con ayuda: elegir un ejercicio de peso corporal.</translation>
     </message>
     <message>
         <source>That is the exercise they are recorded as.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ese es el ejercicio con el que están registradas.</translation>
     </message>
     <message>
         <source>Variations of {count} sets are unknown to the other exercise and go.</source>
-        <translation type="unfinished"></translation>
+        <translation>El otro ejercicio no conoce las variaciones de {count} series, que desaparecen.</translation>
     </message>
     <message>
         <source>at {load}</source>
-        <translation type="unfinished"></translation>
+        <translation>con {load}</translation>
     </message>
     <message>
         <source>blank</source>
-        <translation type="unfinished"></translation>
+        <translation>en blanco</translation>
     </message>
     <message>
         <source>day {change}</source>
-        <translation type="unfinished"></translation>
+        <translation>día {change}</translation>
     </message>
     <message>
         <source>effort {change}</source>
-        <translation type="unfinished"></translation>
+        <translation>esfuerzo {change}</translation>
     </message>
     <message>
         <source>left</source>
-        <translation type="unfinished"></translation>
+        <translation>izquierda</translation>
     </message>
     <message>
         <source>minutes {change}</source>
-        <translation type="unfinished"></translation>
+        <translation>minutos {change}</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>no</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna</translation>
     </message>
     <message>
         <source>not saved yet</source>
-        <translation type="unfinished"></translation>
+        <translation>sin guardar aún</translation>
     </message>
     <message>
         <source>note {change}</source>
-        <translation type="unfinished"></translation>
+        <translation>nota {change}</translation>
     </message>
     <message>
         <source>pain {pain}</source>
-        <translation type="unfinished"></translation>
+        <translation>dolor {pain}</translation>
     </message>
     <message>
         <source>red flag {change}</source>
-        <translation type="unfinished"></translation>
+        <translation>señal de alarma {change}</translation>
     </message>
     <message>
         <source>right</source>
-        <translation type="unfinished"></translation>
+        <translation>derecha</translation>
     </message>
     <message>
         <source>wellness {change}</source>
-        <translation type="unfinished"></translation>
+        <translation>bienestar {change}</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>sí</translation>
     </message>
     <message>
         <source>{amounts} s</source>
-        <translation type="unfinished"></translation>
+        <translation>{amounts} s</translation>
     </message>
     <message>
         <source>{count} sessions of {line} become {other}</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} sesiones de {line} pasan a {other}</translation>
     </message>
     <message>
         <source>{done} {when}</source>
-        <translation type="unfinished"></translation>
+        <translation>{done} {when}</translation>
     </message>
     <message>
         <source>{line}, {day}: {change}</source>
-        <translation type="unfinished"></translation>
+        <translation>{line}, {day}: {change}</translation>
     </message>
     <message>
         <source>{name} added</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, añadido</translation>
     </message>
     <message>
         <source>{name} taken out</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, quitado</translation>
     </message>
     <message>
         <source>{name}, note {change}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, nota {change}</translation>
     </message>
     <message>
         <source>{name}, number of sets {change}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, número de series {change}</translation>
     </message>
     <message>
         <source>{name}, set {number}: {change}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, serie {number}: {change}</translation>
     </message>
 </context>
 <context>
     <name>PastArea</name>
     <message>
         <source>A few letters, or the arrow keys</source>
-        <translation type="unfinished"></translation>
+        <translation>Unas letras, o las flechas</translation>
     </message>
     <message>
         <source>Another exercise, in all sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Otro ejercicio, en todas las sesiones</translation>
     </message>
     <message>
         <source>Done. Undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hecho. Deshacer lo devuelve.</translation>
     </message>
     <message>
         <source>Exercise, day or note</source>
-        <translation type="unfinished"></translation>
+        <translation>Ejercicio, día o nota</translation>
     </message>
     <message>
         <source>Join</source>
-        <translation type="unfinished"></translation>
+        <translation>Unir</translation>
     </message>
     <message>
         <source>Join with another session</source>
-        <translation type="unfinished"></translation>
+        <translation>Unir con otra sesión</translation>
     </message>
     <message>
         <source>Join with which session? It goes into the one chosen in the list.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Con qué sesión unirla? Pasa a la elegida en la lista.</translation>
     </message>
     <message>
         <source>Move to another date</source>
-        <translation type="unfinished"></translation>
+        <translation>Pasar a otra fecha</translation>
     </message>
     <message>
         <source>No other session lies within three days.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay otra sesión a menos de tres días.</translation>
     </message>
     <message>
         <source>No session holds all of these words. Escape shows them all.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna sesión contiene todas estas palabras. Esc las muestra todas.</translation>
     </message>
     <message>
         <source>Nothing is on record yet. Sessions typed in the session form, read from notes or imported stand here, the latest first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay nada en el registro. Aquí están las sesiones escritas, leídas de notas o importadas, la última primero.</translation>
     </message>
     <message>
         <source>Open</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir</translation>
     </message>
     <message>
         <source>Open the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir la sesión</translation>
     </message>
     <message>
         <source>Other date</source>
-        <translation type="unfinished"></translation>
+        <translation>Otra fecha</translation>
     </message>
     <message>
         <source>Other exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>Otro ejercicio</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar</translation>
     </message>
     <message>
         <source>Remove the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar la sesión</translation>
     </message>
     <message>
         <source>Search</source>
-        <translation type="unfinished"></translation>
+        <translation>Buscar</translation>
     </message>
     <message>
         <source>Search the sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Buscar en las sesiones</translation>
     </message>
     <message>
         <source>Sessions on record</source>
-        <translation type="unfinished"></translation>
+        <translation>Sesiones registradas</translation>
     </message>
     <message>
         <source>Which exercise was another one, in all sessions?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué ejercicio era otro, en todas las sesiones?</translation>
     </message>
     <message>
         <source>{count} of {all} sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} de {all} sesiones</translation>
     </message>
     <message>
         <source>{count} sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} sesiones</translation>
     </message>
     <message>
         <source>{line}: which exercise was it?</source>
-        <translation type="unfinished"></translation>
+        <translation>{line}: ¿qué ejercicio era?</translation>
     </message>
 </context>
 <context>
     <name>PastDate</name>
     <message>
         <source>Leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejarlo</translation>
     </message>
     <message>
         <source>On which day was it done?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué día se hizo?</translation>
     </message>
     <message>
         <source>The day on which it was done</source>
-        <translation type="unfinished"></translation>
+        <translation>El día en que se hizo</translation>
     </message>
     <message>
         <source>This day has not come yet: today at the latest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Este día aún no ha llegado: hoy como muy tarde.</translation>
     </message>
 </context>
 <context>
     <name>PastModel</name>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Día</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>Sets</source>
-        <translation type="unfinished"></translation>
+        <translation>Series</translation>
     </message>
     <message>
         <source>What was done</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué se hizo</translation>
     </message>
 </context>
 <context>
     <name>PastTable</name>
     <message>
         <source>Sessions on record</source>
-        <translation type="unfinished"></translation>
+        <translation>Sesiones registradas</translation>
     </message>
 </context>
 <context>
     <name>PersonFields</name>
     <message>
         <source>Days to train</source>
-        <translation type="unfinished"></translation>
+        <translation>Días para entrenar</translation>
     </message>
     <message>
         <source>Experience</source>
-        <translation type="unfinished"></translation>
+        <translation>Experiencia</translation>
     </message>
     <message>
         <source>Minutes a session</source>
-        <translation type="unfinished"></translation>
+        <translation>Minutos por sesión</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre</translation>
     </message>
     <message>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Notas</translation>
     </message>
     <message>
         <source>Sex, for body segments only</source>
-        <translation type="unfinished"></translation>
+        <translation>Sexo, solo para segmentos corporales</translation>
     </message>
     <message>
         <source>Stature cm</source>
-        <translation type="unfinished"></translation>
+        <translation>Estatura cm</translation>
     </message>
     <message>
         <source>Unit of loads</source>
-        <translation type="unfinished"></translation>
+        <translation>Unidad de las cargas</translation>
     </message>
     <message>
         <source>What for</source>
-        <translation type="unfinished"></translation>
+        <translation>Para qué</translation>
     </message>
     <message>
         <source>What to avoid</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué evitar</translation>
     </message>
     <message>
         <source>Year of birth</source>
-        <translation type="unfinished"></translation>
+        <translation>Año de nacimiento</translation>
     </message>
     <message>
         <source>advanced</source>
-        <translation type="unfinished"></translation>
+        <translation>avanzado</translation>
     </message>
     <message>
         <source>female</source>
-        <translation type="unfinished"></translation>
+        <translation>femenino</translation>
     </message>
     <message>
         <source>intermediate</source>
-        <translation type="unfinished"></translation>
+        <translation>intermedio</translation>
     </message>
     <message>
         <source>male</source>
-        <translation type="unfinished"></translation>
+        <translation>masculino</translation>
     </message>
     <message>
         <source>novice</source>
-        <translation type="unfinished"></translation>
+        <translation>principiante</translation>
     </message>
 </context>
 <context>
     <name>PhaseLine</name>
     <message>
         <source>Left and right choose a phase, Return edits it, Alt with them moves it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Izquierda y derecha eligen una fase, Intro la edita, Alt con ellas la mueve.</translation>
     </message>
     <message>
         <source>Phase {place} of {count}: {name}, {weeks}</source>
-        <translation type="unfinished"></translation>
+        <translation>Fase {place} de {count}: {name}, {weeks}</translation>
     </message>
     <message>
         <source>week {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>semana {number}</translation>
     </message>
 </context>
 <context>
     <name>PhasePanel</name>
     <message>
         <source>Add a deload week after it</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir una semana de descarga después</translation>
     </message>
     <message>
         <source>Add a phase after it</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir una fase después</translation>
     </message>
     <message>
         <source>Add a test week after it</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir una semana de prueba después</translation>
     </message>
     <message>
         <source>For</source>
-        <translation type="unfinished"></translation>
+        <translation>Para</translation>
     </message>
     <message>
         <source>Name of the phase</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre de la fase</translation>
     </message>
     <message>
         <source>Phase</source>
-        <translation type="unfinished"></translation>
+        <translation>Fase</translation>
     </message>
     <message>
         <source>Rename the phase</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar el nombre de la fase</translation>
     </message>
     <message>
         <source>Weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>Semanas</translation>
     </message>
     <message>
         <source>Weeks of the phase</source>
-        <translation type="unfinished"></translation>
+        <translation>Semanas de la fase</translation>
     </message>
     <message>
         <source>What the phase is for</source>
-        <translation type="unfinished"></translation>
+        <translation>Para qué es la fase</translation>
     </message>
 </context>
 <context>
     <name>Phases</name>
     <message>
         <source>assess</source>
-        <translation type="unfinished"></translation>
+        <translation>evaluación</translation>
     </message>
     <message>
         <source>build</source>
-        <translation type="unfinished"></translation>
+        <translation>desarrollo</translation>
     </message>
     <message>
         <source>deload</source>
-        <translation type="unfinished"></translation>
+        <translation>descarga</translation>
     </message>
 </context>
 <context>
     <name>PlacePanel</name>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar</translation>
     </message>
     <message>
         <source>Duplicate</source>
-        <translation type="unfinished"></translation>
+        <translation>Duplicar</translation>
     </message>
     <message>
         <source>Earlier</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes</translation>
     </message>
     <message>
         <source>Later</source>
-        <translation type="unfinished"></translation>
+        <translation>Después</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar</translation>
     </message>
 </context>
 <context>
     <name>PositionEditor</name>
     <message>
         <source>Leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejarlo</translation>
     </message>
     <message>
         <source>Load</source>
-        <translation type="unfinished"></translation>
+        <translation>Carga</translation>
     </message>
     <message>
         <source>Repetitions</source>
-        <translation type="unfinished"></translation>
+        <translation>Repeticiones</translation>
     </message>
     <message>
         <source>Seconds</source>
-        <translation type="unfinished"></translation>
+        <translation>Segundos</translation>
     </message>
     <message>
         <source>Set it so</source>
-        <translation type="unfinished"></translation>
+        <translation>Fijarlo así</translation>
     </message>
     <message>
         <source>Sets</source>
-        <translation type="unfinished"></translation>
+        <translation>Series</translation>
     </message>
     <message>
         <source>Variation</source>
-        <translation type="unfinished"></translation>
+        <translation>Variación</translation>
     </message>
     <message>
         <source>Why the position is set</source>
-        <translation type="unfinished"></translation>
+        <translation>Por qué se fija la posición</translation>
     </message>
     <message>
         <source>Why? It is kept with the line</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Por qué? Se guarda con la línea</translation>
     </message>
 </context>
 <context>
     <name>ProgramActs</name>
     <message>
         <source>Add a deload week</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir una semana de descarga</translation>
     </message>
     <message>
         <source>Add a phase</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir una fase</translation>
     </message>
     <message>
         <source>Add a training day</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir un día de entrenamiento</translation>
     </message>
     <message>
         <source>Day {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Día {number}</translation>
     </message>
     <message>
         <source>Deload</source>
-        <translation type="unfinished"></translation>
+        <translation>Descarga</translation>
     </message>
     <message>
         <source>Duplicate {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Duplicar {day}</translation>
     </message>
     <message>
         <source>Duplicate {phase}</source>
-        <translation type="unfinished"></translation>
+        <translation>Duplicar {phase}</translation>
     </message>
     <message>
         <source>Mend the balance</source>
-        <translation type="unfinished"></translation>
+        <translation>Arreglar el equilibrio</translation>
     </message>
     <message>
         <source>Move {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Mover {day}</translation>
     </message>
     <message>
         <source>Move {phase}</source>
-        <translation type="unfinished"></translation>
+        <translation>Mover {phase}</translation>
     </message>
     <message>
         <source>Next phase</source>
-        <translation type="unfinished"></translation>
+        <translation>Fase siguiente</translation>
     </message>
     <message>
         <source>Put a test week first</source>
-        <translation type="unfinished"></translation>
+        <translation>Poner antes una semana de prueba</translation>
     </message>
     <message>
         <source>Re-test</source>
-        <translation type="unfinished"></translation>
+        <translation>Nueva prueba</translation>
     </message>
     <message>
         <source>Remove {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar {day}</translation>
     </message>
     <message>
         <source>Remove {phase}</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar {phase}</translation>
     </message>
     <message>
         <source>Rename {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar el nombre de {name}</translation>
     </message>
     <message>
         <source>Test again</source>
-        <translation type="unfinished"></translation>
+        <translation>Probar de nuevo</translation>
     </message>
     <message>
         <source>Test week</source>
-        <translation type="unfinished"></translation>
+        <translation>Semana de prueba</translation>
     </message>
     <message>
         <source>add</source>
-        <translation type="unfinished"></translation>
+        <translation>añadir</translation>
     </message>
     <message>
         <source>duplicate</source>
-        <translation type="unfinished"></translation>
+        <translation>duplicar</translation>
     </message>
     <message>
         <source>move</source>
-        <translation type="unfinished"></translation>
+        <translation>mover</translation>
     </message>
     <message>
         <source>remove</source>
-        <translation type="unfinished"></translation>
+        <translation>quitar</translation>
     </message>
     <message>
         <source>{exercise}: {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>{exercise}: {what}</translation>
     </message>
     <message>
         <source>{old} becomes {new}</source>
-        <translation type="unfinished"></translation>
+        <translation>{old} pasa a {new}</translation>
     </message>
     <message>
         <source>{old} becomes {new} everywhere</source>
-        <translation type="unfinished"></translation>
+        <translation>{old} pasa a {new} en todas partes</translation>
     </message>
     <message>
         <source>{weekday} is taken: choose another one, or move that day first.</source>
-        <translation type="unfinished"></translation>
+        <translation>{weekday} está ocupado: elegir otro, o mover antes ese día.</translation>
     </message>
 </context>
 <context>
     <name>ProgramClipboard</name>
     <message>
         <source>Nothing was copied yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no se ha copiado nada.</translation>
     </message>
     <message>
         <source>Paste {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>Pegar {what}</translation>
     </message>
     <message>
         <source>{what} copied; Ctrl+V pastes it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Copiado: {what}; Ctrl+V lo pega.</translation>
     </message>
 </context>
 <context>
     <name>ProgramEditor</name>
     <message>
         <source>Build</source>
-        <translation type="unfinished"></translation>
+        <translation>Desarrollo</translation>
     </message>
     <message>
         <source>Draft {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrador {name}</translation>
     </message>
     <message>
         <source>Duplicate {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Duplicar {name}</translation>
     </message>
     <message>
         <source>Load {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Cargar {name}</translation>
     </message>
     <message>
         <source>New program</source>
-        <translation type="unfinished"></translation>
+        <translation>Programa nuevo</translation>
     </message>
     <message>
         <source>Remove {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar {name}</translation>
     </message>
     <message>
         <source>{name} is removed; Undo brings it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} está quitado; Deshacer lo devuelve.</translation>
     </message>
 </context>
 <context>
     <name>ProgramHead</name>
     <message>
         <source>End</source>
-        <translation type="unfinished"></translation>
+        <translation>Terminar</translation>
     </message>
     <message>
         <source>End for {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Terminar para {name}</translation>
     </message>
     <message>
         <source>Give to {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Asignar a {name}</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre</translation>
     </message>
     <message>
         <source>Name of the program</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre del programa</translation>
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimir</translation>
     </message>
     <message>
         <source>Programs</source>
-        <translation type="unfinished"></translation>
+        <translation>Programas</translation>
     </message>
     <message>
         <source>Put a test week first</source>
-        <translation type="unfinished"></translation>
+        <translation>Poner antes una semana de prueba</translation>
     </message>
     <message>
         <source>Replace</source>
-        <translation type="unfinished"></translation>
+        <translation>Sustituir</translation>
     </message>
     <message>
         <source>Test again at the end</source>
-        <translation type="unfinished"></translation>
+        <translation>Probar de nuevo al final</translation>
     </message>
     <message>
         <source>Weeks ahead</source>
-        <translation type="unfinished"></translation>
+        <translation>Semanas</translation>
     </message>
     <message>
         <source>{name} started on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} empezó el {day}</translation>
     </message>
     <message>
         <source>{name} starts on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} empieza el {day}</translation>
     </message>
 </context>
 <context>
     <name>ProgramKeys</name>
     <message>
         <source>Add a training day</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir un día de entrenamiento</translation>
     </message>
     <message>
         <source>All programs</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos los programas</translation>
     </message>
     <message>
         <source>Copy what is marked, a slot, a day or a phase</source>
-        <translation type="unfinished"></translation>
+        <translation>Copiar lo marcado, un puesto, un día o una fase</translation>
     </message>
     <message>
         <source>Draft a program</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacer un borrador de programa</translation>
     </message>
     <message>
         <source>Duplicate</source>
-        <translation type="unfinished"></translation>
+        <translation>Duplicar</translation>
     </message>
     <message>
         <source>Earlier or later</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes o después</translation>
     </message>
     <message>
         <source>Edit a slot, a day or a phase</source>
-        <translation type="unfinished"></translation>
+        <translation>Editar un puesto, un día o una fase</translation>
     </message>
     <message>
         <source>Exchange the exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar el ejercicio</translation>
     </message>
     <message>
         <source>Mark a slot, or all of a day</source>
-        <translation type="unfinished"></translation>
+        <translation>Marcar un puesto, o todos los de un día</translation>
     </message>
     <message>
         <source>Mark everything</source>
-        <translation type="unfinished"></translation>
+        <translation>Marcar todo</translation>
     </message>
     <message>
         <source>Mark this and the next</source>
-        <translation type="unfinished"></translation>
+        <translation>Marcar este y el siguiente</translation>
     </message>
     <message>
         <source>New program</source>
-        <translation type="unfinished"></translation>
+        <translation>Programa nuevo</translation>
     </message>
     <message>
         <source>Paste, also into another program</source>
-        <translation type="unfinished"></translation>
+        <translation>Pegar, también en otro programa</translation>
     </message>
     <message>
         <source>Print or save as PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimir o guardar como PDF</translation>
     </message>
     <message>
         <source>Put a test week first, or test again</source>
-        <translation type="unfinished"></translation>
+        <translation>Poner antes una semana de prueba, o probar de nuevo</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar</translation>
     </message>
     <message>
         <source>Replace an exercise everywhere</source>
-        <translation type="unfinished"></translation>
+        <translation>Sustituir un ejercicio en todas partes</translation>
     </message>
     <message>
         <source>Weeks ahead</source>
-        <translation type="unfinished"></translation>
+        <translation>Próximas semanas</translation>
     </message>
 </context>
 <context>
     <name>ProgramMarks</name>
     <message>
         <source>Remove {count} slots</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar {count} puestos</translation>
     </message>
     <message>
         <source>{count} slots: {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} puestos: {what}</translation>
     </message>
 </context>
 <context>
     <name>ProgramPage</name>
     <message>
         <source>Add a training day</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir un día de entrenamiento</translation>
     </message>
 </context>
 <context>
     <name>ProgramPrint</name>
     <message>
         <source>Hard sets in week {number}: {sets}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Series duras en la semana {number}: {sets}.</translation>
     </message>
     <message>
         <source>from the starts of its slots</source>
-        <translation type="unfinished"></translation>
+        <translation>desde los inicios de sus puestos</translation>
     </message>
     <message>
         <source>from {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>desde el {day}</translation>
     </message>
     <message>
         <source>targets if all goes as asked</source>
-        <translation type="unfinished"></translation>
+        <translation>objetivos si todo va como se pide</translation>
     </message>
     <message>
         <source>week {first}</source>
-        <translation type="unfinished"></translation>
+        <translation>semana {first}</translation>
     </message>
     <message>
         <source>weeks {first} to {last}</source>
-        <translation type="unfinished"></translation>
+        <translation>semanas {first} a {last}</translation>
     </message>
     <message>
         <source>{name} · about {time}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} · unos {time}</translation>
     </message>
 </context>
 <context>
     <name>ProgramPrinting</name>
     <message>
         <source>Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimir…</translation>
     </message>
     <message>
         <source>Program saved to {path}</source>
-        <translation type="unfinished"></translation>
+        <translation>Programa guardado en {path}</translation>
     </message>
     <message>
         <source>Program sent to {printer}</source>
-        <translation type="unfinished"></translation>
+        <translation>Programa enviado a {printer}</translation>
     </message>
     <message>
         <source>Save as PDF…</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar como PDF…</translation>
     </message>
     <message>
         <source>Save the program</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar el programa</translation>
     </message>
     <message>
         <source>The printer did not take the program.</source>
-        <translation type="unfinished"></translation>
+        <translation>La impresora no aceptó el programa.</translation>
     </message>
 </context>
 <context>
     <name>ProgramShelf</name>
     <message>
         <source>A program holds phases of some weeks, a phase its training days, a day its exercises. Each exercise gets a rule that says what grows next. Begin with a blank one, have one drafted from days, minutes and equipment, or load one that ships; each becomes yours to edit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un programa contiene fases de algunas semanas; una fase, sus días de entrenamiento; un día, sus ejercicios. Cada ejercicio recibe una regla que dice qué crece después. Se puede empezar en blanco, con un borrador a partir de días, minutos y equipo, o con uno de los incluidos; todos se pueden editar.</translation>
     </message>
     <message>
         <source>Draft a program</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacer un borrador de programa</translation>
     </message>
     <message>
         <source>Load a starter program</source>
-        <translation type="unfinished"></translation>
+        <translation>Cargar un programa inicial</translation>
     </message>
     <message>
         <source>Load the starter program {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Cargar el programa inicial {name}</translation>
     </message>
     <message>
         <source>New program</source>
-        <translation type="unfinished"></translation>
+        <translation>Programa nuevo</translation>
     </message>
     <message>
         <source>No program yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay programa</translation>
     </message>
     <message>
         <source>Programs</source>
-        <translation type="unfinished"></translation>
+        <translation>Programas</translation>
     </message>
     <message>
         <source>it becomes an ordinary program to edit</source>
-        <translation type="unfinished"></translation>
+        <translation>se vuelve un programa normal que se puede editar</translation>
     </message>
 </context>
 <context>
     <name>Programs</name>
     <message>
         <source>1 day a week</source>
-        <translation type="unfinished"></translation>
+        <translation>1 día por semana</translation>
     </message>
     <message>
         <source>{count} days a week</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} días por semana</translation>
     </message>
 </context>
 <context>
     <name>Progress</name>
     <message>
         <source>% of body mass</source>
-        <translation type="unfinished"></translation>
+        <translation>% de la masa corporal</translation>
     </message>
     <message>
         <source>% of the full position</source>
-        <translation type="unfinished"></translation>
+        <translation>% de la posición completa</translation>
     </message>
     <message>
         <source>1 session</source>
-        <translation type="unfinished"></translation>
+        <translation>1 sesión</translation>
     </message>
     <message>
         <source>A plateau is likely ({share}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Un estancamiento es probable ({share}).</translation>
     </message>
     <message>
         <source>A plateau is possible ({share}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Un estancamiento es posible ({share}).</translation>
     </message>
     <message>
         <source>A plateau is unlikely ({share}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Un estancamiento es improbable ({share}).</translation>
     </message>
     <message>
         <source>A plateau is very likely ({share}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Un estancamiento es muy probable ({share}).</translation>
     </message>
     <message>
         <source>A trend needs two weeks: from {day} on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una tendencia necesita dos semanas: desde el {day}.</translation>
     </message>
     <message>
         <source>A year earlier</source>
-        <translation type="unfinished"></translation>
+        <translation>Un año antes</translation>
     </message>
     <message>
         <source>All other variations</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas las demás variaciones</translation>
     </message>
     <message>
         <source>Best set</source>
-        <translation type="unfinished"></translation>
+        <translation>Mejor serie</translation>
     </message>
     <message>
         <source>Best so far ({day}): {done}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo mejor hasta ahora ({day}): {done}.</translation>
     </message>
     <message>
         <source>Down {gain} a week (80 %: {low} to {high}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Baja {gain} por semana (80 %: {low} a {high}).</translation>
     </message>
     <message>
         <source>Effective load</source>
-        <translation type="unfinished"></translation>
+        <translation>Carga efectiva</translation>
     </message>
     <message>
         <source>Estimated maximum</source>
-        <translation type="unfinished"></translation>
+        <translation>Máximo estimado</translation>
     </message>
     <message>
         <source>Four</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuatro</translation>
     </message>
     <message>
         <source>Goal: {goal}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Meta: {goal}.</translation>
     </message>
     <message>
         <source>Hold</source>
-        <translation type="unfinished"></translation>
+        <translation>Isometría</translation>
     </message>
     <message>
         <source>Last done {days} ago.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hecho por última vez hace {days}.</translation>
     </message>
     <message>
         <source>Level: {gain} a week (80 %: {low} to {high}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Estable: {gain} por semana (80 %: {low} a {high}).</translation>
     </message>
     <message>
         <source>Moment</source>
-        <translation type="unfinished"></translation>
+        <translation>Momento</translation>
     </message>
     <message>
         <source>No gain is to be seen ({share}).</source>
-        <translation type="unfinished"></translation>
+        <translation>No se ve ninguna mejora ({share}).</translation>
     </message>
     <message>
         <source>Now: {own} {here} {unit}, {other} {there} {unit}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ahora: {own} {here} {unit}, {other} {there} {unit}.</translation>
     </message>
     <message>
         <source>Of body mass: {own} {here} %, {other} {there} %.</source>
-        <translation type="unfinished"></translation>
+        <translation>De la masa corporal: {own} {here} %, {other} {there} %.</translation>
     </message>
     <message>
         <source>One more session makes a trend.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una sesión más da una tendencia.</translation>
     </message>
     <message>
         <source>Reps</source>
-        <translation type="unfinished"></translation>
+        <translation>Reps</translation>
     </message>
     <message>
         <source>Reps at a load</source>
-        <translation type="unfinished"></translation>
+        <translation>Reps con una carga</translation>
     </message>
     <message>
         <source>Sessions of deload or pain make no trend.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las sesiones de descarga o con dolor no dan tendencia.</translation>
     </message>
     <message>
         <source>Such sets give no estimate of the maximum, so no trend.</source>
-        <translation type="unfinished"></translation>
+        <translation>Estas series no dan un máximo estimado, así que no hay tendencia.</translation>
     </message>
     <message>
         <source>The {weeks} before</source>
-        <translation type="unfinished"></translation>
+        <translation>Las {weeks} anteriores</translation>
     </message>
     <message>
         <source>These {weeks}</source>
-        <translation type="unfinished"></translation>
+        <translation>Estas {weeks}</translation>
     </message>
     <message>
         <source>Three</source>
-        <translation type="unfinished"></translation>
+        <translation>Tres</translation>
     </message>
     <message>
         <source>Top load</source>
-        <translation type="unfinished"></translation>
+        <translation>Carga mayor</translation>
     </message>
     <message>
         <source>Trainee: {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Atleta: {name}</translation>
     </message>
     <message>
         <source>Two</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos</translation>
     </message>
     <message>
         <source>Up {gain} a week (80 %: {low} to {high}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Sube {gain} por semana (80 %: {low} a {high}).</translation>
     </message>
     <message>
         <source>Variation</source>
-        <translation type="unfinished"></translation>
+        <translation>Variación</translation>
     </message>
     <message>
         <source>Variation: {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Variación: {name}</translation>
     </message>
     <message>
         <source>Variations known by their order alone make no trend.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las variaciones de las que solo se conoce el orden no dan tendencia.</translation>
     </message>
     <message>
         <source>Week of {day}: {done} hard sets, none planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Semana del {day}: {done} series duras, ninguna planeada</translation>
     </message>
     <message>
         <source>Week of {day}: {done} of {planned} hard sets planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Semana del {day}: {done} de {planned} series duras planeadas</translation>
     </message>
     <message>
         <source>Which of the two gains faster is open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuál de los dos avanza más rápido está por ver.</translation>
     </message>
     <message>
         <source>a test</source>
-        <translation type="unfinished"></translation>
+        <translation>una prueba</translation>
     </message>
     <message>
         <source>away</source>
-        <translation type="unfinished"></translation>
+        <translation>ausencia</translation>
     </message>
     <message>
         <source>best set, load × reps</source>
-        <translation type="unfinished"></translation>
+        <translation>mejor serie, carga × reps</translation>
     </message>
     <message>
         <source>best so far</source>
-        <translation type="unfinished"></translation>
+        <translation>lo mejor hasta ahora</translation>
     </message>
     <message>
         <source>deload</source>
-        <translation type="unfinished"></translation>
+        <translation>descarga</translation>
     </message>
     <message>
         <source>effective load {load}</source>
-        <translation type="unfinished"></translation>
+        <translation>carga efectiva {load}</translation>
     </message>
     <message>
         <source>estimated one-repetition maximum</source>
-        <translation type="unfinished"></translation>
+        <translation>máximo estimado de una repetición</translation>
     </message>
     <message>
         <source>estimated {load} (80 %: {low} to {high})</source>
-        <translation type="unfinished"></translation>
+        <translation>estimado {load} (80 %: {low} a {high})</translation>
     </message>
     <message>
         <source>estimated {load}, uncertain (80 %: {low} to {high})</source>
-        <translation type="unfinished"></translation>
+        <translation>estimado {load}, incierto (80 %: {low} a {high})</translation>
     </message>
     <message>
         <source>goal {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>meta {what}</translation>
     </message>
     <message>
         <source>highest effective load of a session</source>
-        <translation type="unfinished"></translation>
+        <translation>mayor carga efectiva de una sesión</translation>
     </message>
     <message>
         <source>highest load of a session</source>
-        <translation type="unfinished"></translation>
+        <translation>mayor carga de una sesión</translation>
     </message>
     <message>
         <source>hold of the best set</source>
-        <translation type="unfinished"></translation>
+        <translation>segundos de la mejor serie</translation>
     </message>
     <message>
         <source>ill</source>
-        <translation type="unfinished"></translation>
+        <translation>enfermedad</translation>
     </message>
     <message>
         <source>injured</source>
-        <translation type="unfinished"></translation>
+        <translation>lesión</translation>
     </message>
     <message>
         <source>load × reps {work}</source>
-        <translation type="unfinished"></translation>
+        <translation>carga × reps {work}</translation>
     </message>
     <message>
         <source>moment of the best set, as a share of the full position</source>
-        <translation type="unfinished"></translation>
+        <translation>momento de la mejor serie, como parte de la posición completa</translation>
     </message>
     <message>
         <source>most reps of a set at one load</source>
-        <translation type="unfinished"></translation>
+        <translation>más reps de una serie con una misma carga</translation>
     </message>
     <message>
         <source>not counted</source>
-        <translation type="unfinished"></translation>
+        <translation>no cuenta</translation>
     </message>
     <message>
         <source>pain {pain} of 10</source>
-        <translation type="unfinished"></translation>
+        <translation>dolor {pain} de 10</translation>
     </message>
     <message>
         <source>paler: deload or pain, not counted</source>
-        <translation type="unfinished"></translation>
+        <translation>más pálido: descarga o dolor, no cuenta</translation>
     </message>
     <message>
         <source>reps</source>
-        <translation type="unfinished"></translation>
+        <translation>reps</translation>
     </message>
     <message>
         <source>reps at {load}</source>
-        <translation type="unfinished"></translation>
+        <translation>reps con {load}</translation>
     </message>
     <message>
         <source>reps of the best set</source>
-        <translation type="unfinished"></translation>
+        <translation>reps de la mejor serie</translation>
     </message>
     <message>
         <source>variation of the best set</source>
-        <translation type="unfinished"></translation>
+        <translation>variación de la mejor serie</translation>
     </message>
     <message>
         <source>{count} in reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} en reserva</translation>
     </message>
     <message>
         <source>{count} more sessions make a trend.</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} sesiones más dan una tendencia.</translation>
     </message>
     <message>
         <source>{count} sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} sesiones</translation>
     </message>
     <message>
         <source>{day}: {done}</source>
-        <translation type="unfinished"></translation>
+        <translation>{day}: {done}</translation>
     </message>
     <message>
         <source>{first}, {second} a week.</source>
-        <translation type="unfinished"></translation>
+        <translation>{first}, {second} por semana.</translation>
     </message>
     <message>
         <source>{goal} (wanted by {day})</source>
-        <translation type="unfinished"></translation>
+        <translation>{goal} (para el {day})</translation>
     </message>
     <message>
         <source>{goal} between {first} and {last}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{goal} entre el {first} y el {last}.</translation>
     </message>
     <message>
         <source>{goal} by {last}, perhaps already.</source>
-        <translation type="unfinished"></translation>
+        <translation>{goal} a más tardar el {last}, quizá ya.</translation>
     </message>
     <message>
         <source>{goal} is reached.</source>
-        <translation type="unfinished"></translation>
+        <translation>{goal}: meta alcanzada.</translation>
     </message>
     <message>
         <source>{goal} may be reached, or not within a year.</source>
-        <translation type="unfinished"></translation>
+        <translation>{goal} puede estar alcanzado, o no llegar en un año.</translation>
     </message>
     <message>
         <source>{goal}: not within a year at this rate.</source>
-        <translation type="unfinished"></translation>
+        <translation>{goal}: no en un año a este ritmo.</translation>
     </message>
     <message>
         <source>{goal}: {first} at the earliest, perhaps not within a year.</source>
-        <translation type="unfinished"></translation>
+        <translation>{goal}: no antes del {first}, quizá no en un año.</translation>
     </message>
     <message>
         <source>{name} down {gain}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} baja {gain}</translation>
     </message>
     <message>
         <source>{name} gains faster ({share}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} avanza más rápido ({share}).</translation>
     </message>
     <message>
         <source>{name} has nothing of this to show.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} no tiene nada de esto que mostrar.</translation>
     </message>
     <message>
         <source>{name} has too few sessions for a trend.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} tiene muy pocas sesiones para una tendencia.</translation>
     </message>
     <message>
         <source>{name} level</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} estable</translation>
     </message>
     <message>
         <source>{name} perhaps gains faster ({share}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} quizá avanza más rápido ({share}).</translation>
     </message>
     <message>
         <source>{name} up {gain}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} sube {gain}</translation>
     </message>
     <message>
         <source>{name}: no session.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: ninguna sesión.</translation>
     </message>
     <message>
         <source>{name}: {first} {arrow} {last} {unit} ({change}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: {first} {arrow} {last} {unit} ({change}).</translation>
     </message>
     <message>
         <source>{name}: {sessions}, first {first}, best {best}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: {sessions}, primera {first}, mejor {best}.</translation>
     </message>
     <message>
         <source>{signs} 11 reps and more</source>
-        <translation type="unfinished"></translation>
+        <translation>{signs} 11 reps o más</translation>
     </message>
     <message>
         <source>{signs} 11 reps and more, uncertain</source>
-        <translation type="unfinished"></translation>
+        <translation>{signs} 11 reps o más, incierto</translation>
     </message>
     <message>
         <source>{signs} uncertain</source>
-        <translation type="unfinished"></translation>
+        <translation>{signs} incierto</translation>
     </message>
     <message>
         <source>{signs} uncertain, reserve not told</source>
-        <translation type="unfinished"></translation>
+        <translation>{signs} incierto, reserva sin anotar</translation>
     </message>
     <message>
         <source>■ up to 5 reps</source>
-        <translation type="unfinished"></translation>
+        <translation>■ hasta 5 reps</translation>
     </message>
     <message>
         <source>▲ pain</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ dolor</translation>
     </message>
     <message>
         <source>◇ – – {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>◇ – – {name}</translation>
     </message>
     <message>
         <source>● 6 to 10 reps</source>
-        <translation type="unfinished"></translation>
+        <translation>● 6 a 10 reps</translation>
     </message>
     <message>
         <source>★ best so far</source>
-        <translation type="unfinished"></translation>
+        <translation>★ lo mejor hasta ahora</translation>
     </message>
 </context>
 <context>
     <name>ProgressArea</name>
     <message>
         <source>1 year</source>
-        <translation type="unfinished"></translation>
+        <translation>1 año</translation>
     </message>
     <message>
         <source>A lighter or heavier load</source>
-        <translation type="unfinished"></translation>
+        <translation>Una carga menor o mayor</translation>
     </message>
     <message>
         <source>Alt+Down, Alt+Up</source>
-        <translation type="unfinished"></translation>
+        <translation>Alt+Abajo, Alt+Arriba</translation>
     </message>
     <message>
         <source>Body mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Masa corporal</translation>
     </message>
     <message>
         <source>Compare with something</source>
-        <translation type="unfinished"></translation>
+        <translation>Comparar con algo</translation>
     </message>
     <message>
         <source>Enter</source>
-        <translation type="unfinished"></translation>
+        <translation>Intro</translation>
     </message>
     <message>
         <source>First and last session</source>
-        <translation type="unfinished"></translation>
+        <translation>Primera y última sesión</translation>
     </message>
     <message>
         <source>From session to session</source>
-        <translation type="unfinished"></translation>
+        <translation>De sesión en sesión</translation>
     </message>
     <message>
         <source>Hard sets a week, done over planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Series duras por semana, hechas sobre planeadas</translation>
     </message>
     <message>
         <source>Home, End</source>
-        <translation type="unfinished"></translation>
+        <translation>Inicio, Fin</translation>
     </message>
     <message>
         <source>Left, Right</source>
-        <translation type="unfinished"></translation>
+        <translation>Izquierda, Derecha</translation>
     </message>
     <message>
         <source>Less and more of the time</source>
-        <translation type="unfinished"></translation>
+        <translation>Menos y más tiempo</translation>
     </message>
     <message>
         <source>Open the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir la sesión</translation>
     </message>
     <message>
         <source>Previous and next line</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea anterior y siguiente</translation>
     </message>
     <message>
         <source>Report</source>
-        <translation type="unfinished"></translation>
+        <translation>Informe</translation>
     </message>
     <message>
         <source>Save as…</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar como…</translation>
     </message>
     <message>
         <source>Span</source>
-        <translation type="unfinished"></translation>
+        <translation>Periodo</translation>
     </message>
     <message>
         <source>Table</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabla</translation>
     </message>
     <message>
         <source>Table, body mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabla, masa corporal</translation>
     </message>
     <message>
         <source>What is shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué se muestra</translation>
     </message>
     <message>
         <source>all</source>
-        <translation type="unfinished"></translation>
+        <translation>todo</translation>
     </message>
 </context>
 <context>
     <name>ProgressTable</name>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Día</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>RIR</source>
-        <translation type="unfinished"></translation>
+        <translation>RIR</translation>
     </message>
     <message>
         <source>Sessions of the chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Sesiones del gráfico</translation>
     </message>
     <message>
         <source>Set</source>
-        <translation type="unfinished"></translation>
+        <translation>Serie</translation>
     </message>
 </context>
 <context>
     <name>Proposals</name>
     <message>
         <source>Choose what to do</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir qué hacer</translation>
     </message>
     <message>
         <source>Look at the program</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver el programa</translation>
     </message>
     <message>
         <source>Look at the progress</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver el progreso</translation>
     </message>
     <message>
         <source>Look at the rule</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver la regla</translation>
     </message>
     <message>
         <source>Look at the targets</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver los objetivos</translation>
     </message>
     <message>
         <source>Look at the trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver al atleta</translation>
     </message>
     <message>
         <source>Look at the week</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver la semana</translation>
     </message>
     <message>
         <source>Move a day</source>
-        <translation type="unfinished"></translation>
+        <translation>Mover un día</translation>
     </message>
     <message>
         <source>Plan a deload</source>
-        <translation type="unfinished"></translation>
+        <translation>Planear una descarga</translation>
     </message>
     <message>
         <source>Record the clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Registrar la autorización</translation>
     </message>
     <message>
         <source>Record the screening</source>
-        <translation type="unfinished"></translation>
+        <translation>Registrar el cuestionario</translation>
     </message>
     <message>
         <source>Say what grows next</source>
-        <translation type="unfinished"></translation>
+        <translation>Decir qué crece después</translation>
     </message>
     <message>
         <source>Say what is recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>Decir qué se registra</translation>
     </message>
 </context>
 <context>
     <name>RangeRow</name>
     <message>
         <source>Faster</source>
-        <translation type="unfinished"></translation>
+        <translation>Más rápida</translation>
     </message>
     <message>
         <source>In steps of {by} from {floor}: allowed is {below} or {above}.</source>
-        <translation type="unfinished"></translation>
+        <translation>En pasos de {by} desde {floor}: se admite {below} o {above}.</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar</translation>
     </message>
     <message>
         <source>Say how far: only the slowest may go on without an end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Decir hasta dónde: solo la más lenta puede seguir sin fin.</translation>
     </message>
     <message>
         <source>Slower</source>
-        <translation type="unfinished"></translation>
+        <translation>Más lenta</translation>
     </message>
     <message>
         <source>The hardest is easier than the easiest: exchange them.</source>
-        <translation type="unfinished"></translation>
+        <translation>La más difícil es más fácil que la más fácil: intercambiarlas.</translation>
     </message>
     <message>
         <source>To {ceiling} is below from {floor}: allowed is {floor} and more.</source>
-        <translation type="unfinished"></translation>
+        <translation>«Hasta {ceiling}» queda por debajo de «desde {floor}»: se admite {floor} y más.</translation>
     </message>
     <message>
         <source>easiest</source>
-        <translation type="unfinished"></translation>
+        <translation>la más fácil</translation>
     </message>
     <message>
         <source>hardest</source>
-        <translation type="unfinished"></translation>
+        <translation>la más difícil</translation>
     </message>
     <message>
         <source>the easiest there is</source>
-        <translation type="unfinished"></translation>
+        <translation>la más fácil que hay</translation>
     </message>
     <message>
         <source>the hardest there is</source>
-        <translation type="unfinished"></translation>
+        <translation>la más difícil que hay</translation>
     </message>
     <message>
         <source>{name}, by</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, cada</translation>
     </message>
     <message>
         <source>{name}, from</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, desde</translation>
     </message>
     <message>
         <source>{name}, to</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, hasta</translation>
     </message>
     <message>
         <source>{name}: when a slower one moves</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: cuando avanza una más lenta</translation>
     </message>
 </context>
 <context>
     <name>RangeRows</name>
     <message>
         <source>A floor lies above to {ceiling}: allowed is up to that.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un mínimo está por encima de «hasta {ceiling}»: se admite hasta ese valor.</translation>
     </message>
 </context>
 <context>
     <name>Reasons</name>
     <message>
         <source> on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation> el {day}</translation>
     </message>
     <message>
         <source>(about {share_before} becomes {share_after} of body mass, ± {plus_minus})</source>
-        <translation type="unfinished"></translation>
+        <translation>(aprox. de {share_before} a {share_after} de la masa corporal, ± {plus_minus})</translation>
     </message>
     <message>
         <source>({share_before} becomes {share_after} of body mass)</source>
-        <translation type="unfinished"></translation>
+        <translation>(de {share_before} a {share_after} de la masa corporal)</translation>
     </message>
     <message>
         <source>A deload is not counted</source>
-        <translation type="unfinished"></translation>
+        <translation>Una descarga no cuenta</translation>
     </message>
     <message>
         <source>A start is needed: assess, or enter one</source>
-        <translation type="unfinished"></translation>
+        <translation>Hace falta un inicio: evaluar, o escribir uno</translation>
     </message>
     <message>
         <source>A test is not counted</source>
-        <translation type="unfinished"></translation>
+        <translation>Una prueba no cuenta</translation>
     </message>
     <message>
         <source>A test, no maximum: loads rise; stop after the first set with {stop_rir} or fewer clean repetitions left</source>
-        <translation type="unfinished"></translation>
+        <translation>Una prueba, no un máximo: las cargas suben; parar tras la primera serie con {stop_rir} o menos repeticiones limpias de margen</translation>
     </message>
     <message>
         <source>A test, no maximum: stop while the position is still clean</source>
-        <translation type="unfinished"></translation>
+        <translation>Una prueba, no un máximo: parar mientras la posición aún es limpia</translation>
     </message>
     <message>
         <source>A test, no maximum: stop with {stop_rir} clean repetitions left</source>
-        <translation type="unfinished"></translation>
+        <translation>Una prueba, no un máximo: parar con {stop_rir} repeticiones limpias de margen</translation>
     </message>
     <message>
         <source>Again, and note the reps in reserve: {needed} are needed to go on</source>
-        <translation type="unfinished"></translation>
+        <translation>Otra vez, anotando las reps en reserva: hacen falta {needed} para avanzar</translation>
     </message>
     <message>
         <source>All sets as asked{on_day}: now {after}</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas las series como se pedía{on_day}: ahora {after}</translation>
     </message>
     <message>
         <source>As asked {streak} of {needed} times in a row: once more</source>
-        <translation type="unfinished"></translation>
+        <translation>Como se pedía {streak} de {needed} veces seguidas: una vez más</translation>
     </message>
     <message>
         <source>As asked{on_day}: slower, {after} a repetition</source>
-        <translation type="unfinished"></translation>
+        <translation>Como se pedía{on_day}: más lento, {after} por repetición</translation>
     </message>
     <message>
         <source>As asked{on_day}: {before} becomes {after}</source>
-        <translation type="unfinished"></translation>
+        <translation>Como se pedía{on_day}: de {before} a {after}</translation>
     </message>
     <message>
         <source>Back to the same place twice in {weeks} weeks: a deload or another variable</source>
-        <translation type="unfinished"></translation>
+        <translation>De vuelta en el mismo punto dos veces en {weeks} semanas: una descarga u otra variable</translation>
     </message>
     <message>
         <source>Cleared by a licensed professional: goes on</source>
-        <translation type="unfinished"></translation>
+        <translation>Autorizado por un profesional de la salud habilitado: se sigue</translation>
     </message>
     <message>
         <source>Deload: sets times {sets_factor}, {load_percent} % lighter</source>
-        <translation type="unfinished"></translation>
+        <translation>Descarga: series por {sets_factor}, carga {load_percent} % menor</translation>
     </message>
     <message>
         <source>Done above what was asked: {before_g} becomes {after_g}</source>
-        <translation type="unfinished"></translation>
+        <translation>Hecho por encima de lo pedido: de {before_g} a {after_g}</translation>
     </message>
     <message>
         <source>Done while nothing was asked: not counted</source>
-        <translation type="unfinished"></translation>
+        <translation>Hecho mientras no se pedía nada: no cuenta</translation>
     </message>
     <message>
         <source>Done, but hard: {rir} reps in reserve where {target_rir} were meant</source>
-        <translation type="unfinished"></translation>
+        <translation>Hecho, pero duro: {rir} reps en reserva donde se querían {target_rir}</translation>
     </message>
     <message>
         <source>Every set reached {before}{on_day}: now {after}</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada serie llegó a {before}{on_day}: ahora {after}</translation>
     </message>
     <message>
         <source>From the re-test{on_day}</source>
-        <translation type="unfinished"></translation>
+        <translation>De la nueva prueba{on_day}</translation>
     </message>
     <message>
         <source>Held {before} in every set{on_day}: now {after}</source>
-        <translation type="unfinished"></translation>
+        <translation>{before} aguantados en cada serie{on_day}: ahora {after}</translation>
     </message>
     <message>
         <source>Less than asked ({streak} of {allowed} in a row): the same again</source>
-        <translation type="unfinished"></translation>
+        <translation>Menos de lo pedido ({streak} de {allowed} seguidas): otra vez lo mismo</translation>
     </message>
     <message>
         <source>Missed {misses} in a row, and nothing easier can be set up</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin alcanzar lo pedido ({misses}), y no se puede montar nada más fácil</translation>
     </message>
     <message>
         <source>Missed {misses} in a row: {variable} back, {before} becomes {after}</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin alcanzar lo pedido ({misses}): paso atrás en {variable}, de {before} a {after}</translation>
     </message>
     <message>
         <source>New range: {before} becomes {after}</source>
-        <translation type="unfinished"></translation>
+        <translation>Rango nuevo: de {before} a {after}</translation>
     </message>
     <message>
         <source>Not done the last time: the same again</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin hacer la última vez: otra vez lo mismo</translation>
     </message>
     <message>
         <source>Nothing is asked until a licensed professional&apos;s clearance is recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pide nada hasta registrar la autorización de un profesional de la salud habilitado</translation>
     </message>
     <message>
         <source>Pain {pain} of 10: no increase</source>
-        <translation type="unfinished"></translation>
+        <translation>Dolor {pain} de 10: sin aumento</translation>
     </message>
     <message>
         <source>Pain {pain} of 10: not counted</source>
-        <translation type="unfinished"></translation>
+        <translation>Dolor {pain} de 10: no cuenta</translation>
     </message>
     <message>
         <source>Pain {pain} of 10: nothing is asked until you choose lighter, a substitute or a clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Dolor {pain} de 10: no se pide nada hasta elegir menos carga, un sustituto o una autorización</translation>
     </message>
     <message>
         <source>Ready for one more day, but {weekdays} leave no full day between</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay margen para un día más, pero {weekdays} no dejan un día entero en medio</translation>
     </message>
     <message>
         <source>Ready for one more day: {weekday}</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay margen para un día más: {weekday}</translation>
     </message>
     <message>
         <source>Set by the coach{on_day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Fijado por el entrenador{on_day}</translation>
     </message>
     <message>
         <source>Set by the coach{on_day}: {note}</source>
-        <translation type="unfinished"></translation>
+        <translation>Fijado por el entrenador{on_day}: {note}</translation>
     </message>
     <message>
         <source>Start from a test</source>
-        <translation type="unfinished"></translation>
+        <translation>Inicio por una prueba</translation>
     </message>
     <message>
         <source>The rule is at its end: say what should grow next</source>
-        <translation type="unfinished"></translation>
+        <translation>La regla ha llegado a su fin: decir qué debe crecer después</translation>
     </message>
     <message>
         <source>The start</source>
-        <translation type="unfinished"></translation>
+        <translation>El inicio</translation>
     </message>
     <message>
         <source>The start by what was done before</source>
-        <translation type="unfinished"></translation>
+        <translation>El inicio por lo hecho antes</translation>
     </message>
     <message>
         <source>The start corrected: {before_g} becomes {after_g}</source>
-        <translation type="unfinished"></translation>
+        <translation>Inicio corregido: de {before_g} a {after_g}</translation>
     </message>
     <message>
         <source>The start that the coach set</source>
-        <translation type="unfinished"></translation>
+        <translation>El inicio que fijó el entrenador</translation>
     </message>
     <message>
         <source>The start that the program gives</source>
-        <translation type="unfinished"></translation>
+        <translation>El inicio que da el programa</translation>
     </message>
     <message>
         <source>Top of the range at {amount}{on_day}: {before} becomes {after}, from {restart}</source>
-        <translation type="unfinished"></translation>
+        <translation>Tope del rango con {amount}{on_day}: de {before} a {after}, desde {restart}</translation>
     </message>
     <message>
         <source>Top of the range{on_day}: {before} becomes {after}</source>
-        <translation type="unfinished"></translation>
+        <translation>Tope del rango{on_day}: de {before} a {after}</translation>
     </message>
     <message>
         <source>the first session may correct it</source>
-        <translation type="unfinished"></translation>
+        <translation>la primera sesión puede corregirlo</translation>
     </message>
     <message>
         <source>the first {count} sessions may correct it</source>
-        <translation type="unfinished"></translation>
+        <translation>las primeras {count} sesiones pueden corregirlo</translation>
     </message>
     <message>
         <source>{after} is {over} more, too large a jump for now</source>
-        <translation type="unfinished"></translation>
+        <translation>{after} es un {over} más, un salto demasiado grande por ahora</translation>
     </message>
     <message>
         <source>{after} is {over} more, too large a jump: {reps_needed} reps here first</source>
-        <translation type="unfinished"></translation>
+        <translation>{after} es un {over} más, un salto demasiado grande: antes {reps_needed} reps aquí</translation>
     </message>
     <message>
         <source>{before_g} cannot be made with the equipment: {after_g}</source>
-        <translation type="unfinished"></translation>
+        <translation>{before_g} no se puede montar con el equipo: {after_g}</translation>
     </message>
     <message>
         <source>{before} cannot be set up with the equipment: {after}</source>
-        <translation type="unfinished"></translation>
+        <translation>{before} no se puede montar con el equipo: {after}</translation>
     </message>
     <message>
         <source>{days} since the last time: a new start is needed</source>
-        <translation type="unfinished"></translation>
+        <translation>{days} desde la última vez: hace falta un inicio nuevo</translation>
     </message>
     <message>
         <source>{days} since the last time: from the bottom of the range</source>
-        <translation type="unfinished"></translation>
+        <translation>{days} desde la última vez: desde el mínimo del rango</translation>
     </message>
     <message>
         <source>{days} since the last time: one variation easier</source>
-        <translation type="unfinished"></translation>
+        <translation>{days} desde la última vez: una variación más fácil</translation>
     </message>
     <message>
         <source>{days} since the last time: the last again</source>
-        <translation type="unfinished"></translation>
+        <translation>{days} desde la última vez: otra vez lo último</translation>
     </message>
     <message>
         <source>{days} since the last time: {percent} % lighter</source>
-        <translation type="unfinished"></translation>
+        <translation>{days} desde la última vez: {percent} % menos</translation>
     </message>
     <message>
         <source>{done_g} was done, far above what was asked: taken up to {limit_g}. Is it right?</source>
-        <translation type="unfinished"></translation>
+        <translation>Se hizo {done_g}, muy por encima de lo pedido: se sube hasta {limit_g}. ¿Es correcto?</translation>
     </message>
     <message>
         <source>{done} in the last set, {needed} needed to go on: the same again</source>
-        <translation type="unfinished"></translation>
+        <translation>{done} en la última serie, hacen falta {needed} para avanzar: otra vez lo mismo</translation>
     </message>
     <message>
         <source>{done} of {asked} sets done: the same again</source>
-        <translation type="unfinished"></translation>
+        <translation>{done} de {asked} series hechas: otra vez lo mismo</translation>
     </message>
     <message>
         <source>{percent} % of the main line</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent} % de la línea principal</translation>
     </message>
     <message>
         <source>{percent} % of {line}</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent} % de {line}</translation>
     </message>
     <message>
         <source>{rir} reps in reserve, {needed} needed to go on: the same again</source>
-        <translation type="unfinished"></translation>
+        <translation>{rir} reps en reserva, hacen falta {needed} para avanzar: otra vez lo mismo</translation>
     </message>
     <message>
         <source>{total} in all, {before} the last time: the same again</source>
-        <translation type="unfinished"></translation>
+        <translation>{total} en total, {before} la última vez: otra vez lo mismo</translation>
     </message>
 </context>
 <context>
     <name>Record</name>
     <message>
         <source>Look at it again, then repeat the change.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mirarlo de nuevo y repetir el cambio.</translation>
     </message>
 </context>
 <context>
     <name>RedFlagBanner</name>
     <message>
         <source>Nothing is asked of this trainee until a licensed professional&apos;s clearance is recorded with name and date.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pide nada a este atleta hasta registrar la autorización de un profesional de la salud habilitado, con nombre y fecha.</translation>
     </message>
 </context>
 <context>
     <name>ReplaceBar</name>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar</translation>
     </message>
     <message>
         <source>Replace everywhere</source>
-        <translation type="unfinished"></translation>
+        <translation>Sustituir en todas partes</translation>
     </message>
     <message>
         <source>The exercise to put in its place</source>
-        <translation type="unfinished"></translation>
+        <translation>El ejercicio que se pone en su lugar</translation>
     </message>
     <message>
         <source>The exercise to replace</source>
-        <translation type="unfinished"></translation>
+        <translation>El ejercicio que se sustituye</translation>
     </message>
     <message>
         <source>with: part of its name</source>
-        <translation type="unfinished"></translation>
+        <translation>por: parte de su nombre</translation>
     </message>
 </context>
 <context>
     <name>Report</name>
     <message>
         <source>Ahead</source>
-        <translation type="unfinished"></translation>
+        <translation>Adelante</translation>
     </message>
     <message>
         <source>All trainees</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos los atletas</translation>
     </message>
     <message>
         <source>Best set</source>
-        <translation type="unfinished"></translation>
+        <translation>Mejor serie</translation>
     </message>
     <message>
         <source>Best set, better than ever</source>
-        <translation type="unfinished"></translation>
+        <translation>Mejor serie, mejor que nunca</translation>
     </message>
     <message>
         <source>Body mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Masa corporal</translation>
     </message>
     <message>
         <source>Chart: {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>Gráfico: {what}</translation>
     </message>
     <message>
         <source>Chart: {what}, {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>Gráfico: {what}, {unit}</translation>
     </message>
     <message>
         <source>Coach&apos;s report</source>
-        <translation type="unfinished"></translation>
+        <translation>Informe del entrenador</translation>
     </message>
     <message>
         <source>Days kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Días cumplidos</translation>
     </message>
     <message>
         <source>Days trained</source>
-        <translation type="unfinished"></translation>
+        <translation>Días entrenados</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Hecho</translation>
     </message>
     <message>
         <source>Down: {lines}</source>
-        <translation type="unfinished"></translation>
+        <translation>Baja: {lines}</translation>
     </message>
     <message>
         <source>Estimates from load and repetitions: square up to 5 reps, disc 6 to 10, ring 11 and more or uncertain; grey not counted; star best so far. Line and band: trend with 80 % band, dashed where it is only foreseen. Bars: hard sets a week, outlined as planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Estimaciones por carga y repeticiones: cuadrado hasta 5 reps, disco 6 a 10, anillo 11 o más o incierto; gris no cuenta; estrella lo mejor hasta ahora. Línea y franja: tendencia con franja del 80 %, a trazos donde solo se prevé. Barras: series duras por semana, con contorno las planeadas.</translation>
     </message>
     <message>
         <source>Goal: {line}, {goal}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Meta: {line}, {goal}.</translation>
     </message>
     <message>
         <source>Hard sets</source>
-        <translation type="unfinished"></translation>
+        <translation>Series duras</translation>
     </message>
     <message>
         <source>Hard sets a week by muscle</source>
-        <translation type="unfinished"></translation>
+        <translation>Series duras por semana y músculo</translation>
     </message>
     <message>
         <source>Hard sets a week, everybody</source>
-        <translation type="unfinished"></translation>
+        <translation>Series duras por semana, todos</translation>
     </message>
     <message>
         <source>Highest load of a best set</source>
-        <translation type="unfinished"></translation>
+        <translation>Mayor carga de una mejor serie</translation>
     </message>
     <message>
         <source>Next session: {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Próxima sesión: {day}.</translation>
     </message>
     <message>
         <source>Not trained</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin entrenar</translation>
     </message>
     <message>
         <source>Planned days kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Días planeados cumplidos</translation>
     </message>
     <message>
         <source>Progress</source>
-        <translation type="unfinished"></translation>
+        <translation>Progreso</translation>
     </message>
     <message>
         <source>Progress report</source>
-        <translation type="unfinished"></translation>
+        <translation>Informe de progreso</translation>
     </message>
     <message>
         <source>Sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Sesiones</translation>
     </message>
     <message>
         <source>Sessions with pain</source>
-        <translation type="unfinished"></translation>
+        <translation>Sesiones con dolor</translation>
     </message>
     <message>
         <source>Source: {source}</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuente: {source}</translation>
     </message>
     <message>
         <source>Time noted</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiempo anotado</translation>
     </message>
     <message>
         <source>To be careful about</source>
-        <translation type="unfinished"></translation>
+        <translation>A tener en cuenta</translation>
     </message>
     <message>
         <source>Too few sessions to tell</source>
-        <translation type="unfinished"></translation>
+        <translation>Muy pocas sesiones para decirlo</translation>
     </message>
     <message>
         <source>Trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>Atleta</translation>
     </message>
     <message>
         <source>Trainees</source>
-        <translation type="unfinished"></translation>
+        <translation>Atletas</translation>
     </message>
     <message>
         <source>Trainees to be careful about</source>
-        <translation type="unfinished"></translation>
+        <translation>Atletas con algo a tener en cuenta</translation>
     </message>
     <message>
         <source>Trainees with a line going up</source>
-        <translation type="unfinished"></translation>
+        <translation>Atletas con una línea que sube</translation>
     </message>
     <message>
         <source>Up and down: the 80 % band of the trend lies on one side of level.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sube y baja: la franja del 80 % de la tendencia queda a un lado de lo estable.</translation>
     </message>
     <message>
         <source>Up: {lines}</source>
-        <translation type="unfinished"></translation>
+        <translation>Sube: {lines}</translation>
     </message>
     <message>
         <source>level or open: {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>estable o por ver: {count}</translation>
     </message>
     <message>
         <source>{count} more</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} más</translation>
     </message>
     <message>
         <source>{done} of {planned}</source>
-        <translation type="unfinished"></translation>
+        <translation>{done} de {planned}</translation>
     </message>
     <message>
         <source>{done} of {planned} planned ({share})</source>
-        <translation type="unfinished"></translation>
+        <translation>{done} de {planned} planeados ({share})</translation>
     </message>
     <message>
         <source>{done}, {planned} planned</source>
-        <translation type="unfinished"></translation>
+        <translation>{done}, {planned} planeados</translation>
     </message>
     <message>
         <source>{first} to {last}</source>
-        <translation type="unfinished"></translation>
+        <translation>{first} a {last}</translation>
     </message>
     <message>
         <source>{goal} by {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{goal} para el {day}</translation>
     </message>
     <message>
         <source>{hours} h {minutes} min</source>
-        <translation type="unfinished"></translation>
+        <translation>{hours} h {minutes} min</translation>
     </message>
     <message>
         <source>{sessions} sessions, {sets} hard sets</source>
-        <translation type="unfinished"></translation>
+        <translation>{sessions} sesiones, {sets} series duras</translation>
     </message>
     <message>
         <source>{sets} a week: {what} ({source})</source>
-        <translation type="unfinished"></translation>
+        <translation>{sets} por semana: {what} ({source})</translation>
     </message>
 </context>
 <context>
     <name>ReportArea</name>
     <message>
         <source>1 page</source>
-        <translation type="unfinished"></translation>
+        <translation>1 página</translation>
     </message>
     <message>
         <source>1 year</source>
-        <translation type="unfinished"></translation>
+        <translation>1 año</translation>
     </message>
     <message>
         <source>A4</source>
-        <translation type="unfinished"></translation>
+        <translation>A4</translation>
     </message>
     <message>
         <source>Choose a trainee in the roster, or everybody.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir un atleta en la lista, o todos.</translation>
     </message>
     <message>
         <source>Everybody</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos</translation>
     </message>
     <message>
         <source>First day</source>
-        <translation type="unfinished"></translation>
+        <translation>Primer día</translation>
     </message>
     <message>
         <source>Give up</source>
-        <translation type="unfinished"></translation>
+        <translation>Abandonar</translation>
     </message>
     <message>
         <source>Given up. Choose a span to begin again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abandonado. Elegir un periodo para empezar de nuevo.</translation>
     </message>
     <message>
         <source>Larger, smaller, whole page</source>
-        <translation type="unfinished"></translation>
+        <translation>Más grande, más pequeño, página entera</translation>
     </message>
     <message>
         <source>Last day</source>
-        <translation type="unfinished"></translation>
+        <translation>Último día</translation>
     </message>
     <message>
         <source>Letter</source>
-        <translation type="unfinished"></translation>
+        <translation>Carta</translation>
     </message>
     <message>
         <source>Not saved: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation>No se guardó: {why}</translation>
     </message>
     <message>
         <source>Numbers…</source>
-        <translation type="unfinished"></translation>
+        <translation>Números…</translation>
     </message>
     <message>
         <source>Of whom</source>
-        <translation type="unfinished"></translation>
+        <translation>De quién</translation>
     </message>
     <message>
         <source>One trainee, everybody</source>
-        <translation type="unfinished"></translation>
+        <translation>Un atleta, todos</translation>
     </message>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Papel</translation>
     </message>
     <message>
         <source>Preview of the report</source>
-        <translation type="unfinished"></translation>
+        <translation>Vista previa del informe</translation>
     </message>
     <message>
         <source>Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimir…</translation>
     </message>
     <message>
         <source>Progress</source>
-        <translation type="unfinished"></translation>
+        <translation>Progreso</translation>
     </message>
     <message>
         <source>Reading everybody&apos;s record: {share}</source>
-        <translation type="unfinished"></translation>
+        <translation>Leyendo los registros de todos: {share}</translation>
     </message>
     <message>
         <source>Reading everybody&apos;s record…</source>
-        <translation type="unfinished"></translation>
+        <translation>Leyendo los registros de todos…</translation>
     </message>
     <message>
         <source>Reports</source>
-        <translation type="unfinished"></translation>
+        <translation>Informes</translation>
     </message>
     <message>
         <source>Save as PDF…</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar como PDF…</translation>
     </message>
     <message>
         <source>Save the numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar los números</translation>
     </message>
     <message>
         <source>Save the numbers…</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar los números…</translation>
     </message>
     <message>
         <source>Saved to {path}</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardado en {path}</translation>
     </message>
     <message>
         <source>Span</source>
-        <translation type="unfinished"></translation>
+        <translation>Periodo</translation>
     </message>
     <message>
         <source>The trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>El atleta</translation>
     </message>
     <message>
         <source>{count} pages</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} páginas</translation>
     </message>
     <message>
         <source>{name} did not train in this span: choose other days.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} no entrenó en este periodo: elegir otros días.</translation>
     </message>
 </context>
 <context>
     <name>Roster</name>
     <message>
         <source>1 trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>1 atleta</translation>
     </message>
     <message>
         <source>Find a trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>Buscar un atleta</translation>
     </message>
     <message>
         <source>Find a trainee by name</source>
-        <translation type="unfinished"></translation>
+        <translation>Buscar un atleta por su nombre</translation>
     </message>
     <message>
         <source>Roster</source>
-        <translation type="unfinished"></translation>
+        <translation>Lista</translation>
     </message>
     <message>
         <source>away</source>
-        <translation type="unfinished"></translation>
+        <translation>ausencia</translation>
     </message>
     <message>
         <source>deload from {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>descarga desde {day}</translation>
     </message>
     <message>
         <source>due today</source>
-        <translation type="unfinished"></translation>
+        <translation>hoy toca</translation>
     </message>
     <message>
         <source>first week</source>
-        <translation type="unfinished"></translation>
+        <translation>primera semana</translation>
     </message>
     <message>
         <source>ill</source>
-        <translation type="unfinished"></translation>
+        <translation>enfermedad</translation>
     </message>
     <message>
         <source>injured</source>
-        <translation type="unfinished"></translation>
+        <translation>lesión</translation>
     </message>
     <message>
         <source>next {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>próxima {day}</translation>
     </message>
     <message>
         <source>no program</source>
-        <translation type="unfinished"></translation>
+        <translation>sin programa</translation>
     </message>
     <message>
         <source>{count} trainees</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} atletas</translation>
     </message>
     <message>
         <source>{days} since last</source>
-        <translation type="unfinished"></translation>
+        <translation>{days} desde la última</translation>
     </message>
 </context>
 <context>
     <name>RuleEditor</name>
     <message>
         <source>%</source>
-        <translation type="unfinished"></translation>
+        <translation>%</translation>
     </message>
     <message>
         <source>A step when</source>
-        <translation type="unfinished"></translation>
+        <translation>Un paso cuando</translation>
     </message>
     <message>
         <source>After</source>
-        <translation type="unfinished"></translation>
+        <translation>Tras</translation>
     </message>
     <message>
         <source>Back off by percent</source>
-        <translation type="unfinished"></translation>
+        <translation>Retroceder un porcentaje</translation>
     </message>
     <message>
         <source>Follows another line</source>
-        <translation type="unfinished"></translation>
+        <translation>Sigue a otra línea</translation>
     </message>
     <message>
         <source>How the sets relate</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo se relacionan las series</translation>
     </message>
     <message>
         <source>Let grow too:</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar crecer también:</translation>
     </message>
     <message>
         <source>Lighter sets lower by percent</source>
-        <translation type="unfinished"></translation>
+        <translation>Series ligeras, porcentaje menos</translation>
     </message>
     <message>
         <source>Misses in a row</source>
-        <translation type="unfinished"></translation>
+        <translation>Veces seguidas sin alcanzar</translation>
     </message>
     <message>
         <source>Moves by</source>
-        <translation type="unfinished"></translation>
+        <translation>Sigue</translation>
     </message>
     <message>
         <source>Percent of the line followed</source>
-        <translation type="unfinished"></translation>
+        <translation>Porcentaje de la línea seguida</translation>
     </message>
     <message>
         <source>Repetitions over in the last set</source>
-        <translation type="unfinished"></translation>
+        <translation>Repeticiones de más en la última serie</translation>
     </message>
     <message>
         <source>Rule</source>
-        <translation type="unfinished"></translation>
+        <translation>Regla</translation>
     </message>
     <message>
         <source>Sets</source>
-        <translation type="unfinished"></translation>
+        <translation>Series</translation>
     </message>
     <message>
         <source>So many times in a row</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuántas veces seguidas</translation>
     </message>
     <message>
         <source>What gets easier after misses</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué se aligera si no se alcanza</translation>
     </message>
     <message>
         <source>at</source>
-        <translation type="unfinished"></translation>
+        <translation>al</translation>
     </message>
     <message>
         <source>by</source>
-        <translation type="unfinished"></translation>
+        <translation>en</translation>
     </message>
     <message>
         <source>how sets relate</source>
-        <translation type="unfinished"></translation>
+        <translation>relación entre series</translation>
     </message>
     <message>
         <source>in a row</source>
-        <translation type="unfinished"></translation>
+        <translation>veces seguidas</translation>
     </message>
     <message>
         <source>its own rule</source>
-        <translation type="unfinished"></translation>
+        <translation>su propia regla</translation>
     </message>
     <message>
         <source>less</source>
-        <translation type="unfinished"></translation>
+        <translation>menos</translation>
     </message>
     <message>
         <source>lower by</source>
-        <translation type="unfinished"></translation>
+        <translation>menos un</translation>
     </message>
     <message>
         <source>misses in a row</source>
-        <translation type="unfinished"></translation>
+        <translation>veces sin alcanzar</translation>
     </message>
     <message>
         <source>range of the rule</source>
-        <translation type="unfinished"></translation>
+        <translation>rango de la regla</translation>
     </message>
     <message>
         <source>reps</source>
-        <translation type="unfinished"></translation>
+        <translation>reps</translation>
     </message>
     <message>
         <source>the main line</source>
-        <translation type="unfinished"></translation>
+        <translation>la línea principal</translation>
     </message>
     <message>
         <source>what follows misses</source>
-        <translation type="unfinished"></translation>
+        <translation>qué pasa si no se alcanza</translation>
     </message>
     <message>
         <source>what it follows</source>
-        <translation type="unfinished"></translation>
+        <translation>a qué sigue</translation>
     </message>
     <message>
         <source>when it steps</source>
-        <translation type="unfinished"></translation>
+        <translation>cuándo da el paso</translation>
     </message>
 </context>
 <context>
     <name>RuleExtras</name>
     <message>
         <source>% of body mass more</source>
-        <translation type="unfinished"></translation>
+        <translation>% de la masa corporal</translation>
     </message>
     <message>
         <source>A harder variation is at least</source>
-        <translation type="unfinished"></translation>
+        <translation>Una variación más difícil suma al menos</translation>
     </message>
     <message>
         <source>At most so many days a week</source>
-        <translation type="unfinished"></translation>
+        <translation>Como mucho tantos días por semana</translation>
     </message>
     <message>
         <source>One more day a week after</source>
-        <translation type="unfinished"></translation>
+        <translation>Un día más por semana tras</translation>
     </message>
     <message>
         <source>One more day a week after so many steps</source>
-        <translation type="unfinished"></translation>
+        <translation>Un día más por semana tras tantos pasos</translation>
     </message>
     <message>
         <source>One more day a week after so many weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>Un día más por semana tras tantas semanas</translation>
     </message>
     <message>
         <source>Smallest step of the variation, in percent of body mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Paso mínimo de la variación, en porcentaje de la masa corporal</translation>
     </message>
     <message>
         <source>days</source>
-        <translation type="unfinished"></translation>
+        <translation>días</translation>
     </message>
     <message>
         <source>one more day a week</source>
-        <translation type="unfinished"></translation>
+        <translation>un día más por semana</translation>
     </message>
     <message>
         <source>smallest step</source>
-        <translation type="unfinished"></translation>
+        <translation>paso mínimo</translation>
     </message>
     <message>
         <source>steps or</source>
-        <translation type="unfinished"></translation>
+        <translation>pasos o</translation>
     </message>
     <message>
         <source>weeks, up to</source>
-        <translation type="unfinished"></translation>
+        <translation>semanas, hasta</translation>
     </message>
 </context>
 <context>
     <name>Rules</name>
     <message>
         <source>All sets together reach a total, however they fall; then it gets harder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas las series juntas llegan a un total, se repartan como se repartan; luego se hace más difícil.</translation>
     </message>
     <message>
         <source>Each repetition gets slower first, then there are more, then it gets harder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada repetición se hace primero más lenta, luego hay más, luego se hace más difícil.</translation>
     </message>
     <message>
         <source>Hold</source>
-        <translation type="unfinished"></translation>
+        <translation>Isometría</translation>
     </message>
     <message>
         <source>Load</source>
-        <translation type="unfinished"></translation>
+        <translation>Carga</translation>
     </message>
     <message>
         <source>Nothing grows: sets, repetitions and load stay until you change them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada crece: series, repeticiones y carga quedan hasta que se cambien.</translation>
     </message>
     <message>
         <source>Repetitions</source>
-        <translation type="unfinished"></translation>
+        <translation>Repeticiones</translation>
     </message>
     <message>
         <source>Repetitions grow first, then a set is added, then the load takes a step.</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero crecen las repeticiones, luego se añade una serie, luego la carga da un paso.</translation>
     </message>
     <message>
         <source>Repetitions grow to the top of the range, then the load takes a step.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las repeticiones crecen hasta el tope del rango; luego la carga da un paso.</translation>
     </message>
     <message>
         <source>Repetitions grow to the top of the range, then the variation gets harder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las repeticiones crecen hasta el tope del rango; luego la variación se hace más difícil.</translation>
     </message>
     <message>
         <source>Seconds grow to the top of the range, then the load takes a step.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los segundos crecen hasta el tope del rango; luego la carga da un paso.</translation>
     </message>
     <message>
         <source>Seconds grow to the top of the range, then the variation gets harder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los segundos crecen hasta el tope del rango; luego la variación se hace más difícil.</translation>
     </message>
     <message>
         <source>Sets</source>
-        <translation type="unfinished"></translation>
+        <translation>Series</translation>
     </message>
     <message>
         <source>Tempo</source>
-        <translation type="unfinished"></translation>
+        <translation>Tempo</translation>
     </message>
     <message>
         <source>The same sets and repetitions; the load grows each time all are done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las mismas series y repeticiones; la carga crece cada vez que se hacen todas.</translation>
     </message>
     <message>
         <source>Total repetitions</source>
-        <translation type="unfinished"></translation>
+        <translation>Repeticiones totales</translation>
     </message>
     <message>
         <source>Variation</source>
-        <translation type="unfinished"></translation>
+        <translation>Variación</translation>
     </message>
     <message>
         <source>What stands first grows first; the next one when it is full.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo primero de la lista crece primero; lo siguiente, cuando está lleno.</translation>
     </message>
     <message>
         <source>a rule of your own</source>
-        <translation type="unfinished"></translation>
+        <translation>una regla propia</translation>
     </message>
     <message>
         <source>a top set, then lighter</source>
-        <translation type="unfinished"></translation>
+        <translation>una serie fuerte, luego más ligeras</translation>
     </message>
     <message>
         <source>a total, split freely</source>
-        <translation type="unfinished"></translation>
+        <translation>un total, a repartir libremente</translation>
     </message>
     <message>
         <source>all alike</source>
-        <translation type="unfinished"></translation>
+        <translation>todas iguales</translation>
     </message>
     <message>
         <source>all sets are done as asked</source>
-        <translation type="unfinished"></translation>
+        <translation>todas las series se hacen como se pide</translation>
     </message>
     <message>
         <source>ascending to the last</source>
-        <translation type="unfinished"></translation>
+        <translation>subiendo hasta la última</translation>
     </message>
     <message>
         <source>fixed</source>
-        <translation type="unfinished"></translation>
+        <translation>fija</translation>
     </message>
     <message>
         <source>hold, then a harder variation</source>
-        <translation type="unfinished"></translation>
+        <translation>isometría, luego variación más difícil</translation>
     </message>
     <message>
         <source>hold, then load</source>
-        <translation type="unfinished"></translation>
+        <translation>isometría, luego carga</translation>
     </message>
     <message>
         <source>linear loading</source>
-        <translation type="unfinished"></translation>
+        <translation>carga lineal</translation>
     </message>
     <message>
         <source>load</source>
-        <translation type="unfinished"></translation>
+        <translation>carga</translation>
     </message>
     <message>
         <source>matches the demand</source>
-        <translation type="unfinished"></translation>
+        <translation>iguala la exigencia</translation>
     </message>
     <message>
         <source>one more is left in reserve than meant</source>
-        <translation type="unfinished"></translation>
+        <translation>queda una más en reserva de lo previsto</translation>
     </message>
     <message>
         <source>repetitions</source>
-        <translation type="unfinished"></translation>
+        <translation>repeticiones</translation>
     </message>
     <message>
         <source>repetitions, sets, then load</source>
-        <translation type="unfinished"></translation>
+        <translation>repeticiones, series, luego carga</translation>
     </message>
     <message>
         <source>repetitions, then a harder variation</source>
-        <translation type="unfinished"></translation>
+        <translation>repeticiones, luego variación más difícil</translation>
     </message>
     <message>
         <source>repetitions, then load</source>
-        <translation type="unfinished"></translation>
+        <translation>repeticiones, luego carga</translation>
     </message>
     <message>
         <source>slow tempo first</source>
-        <translation type="unfinished"></translation>
+        <translation>primero tempo lento</translation>
     </message>
     <message>
         <source>starts again</source>
-        <translation type="unfinished"></translation>
+        <translation>vuelve a empezar</translation>
     </message>
     <message>
         <source>stays</source>
-        <translation type="unfinished"></translation>
+        <translation>se queda</translation>
     </message>
     <message>
         <source>the last set goes over</source>
-        <translation type="unfinished"></translation>
+        <translation>la última serie se pasa</translation>
     </message>
     <message>
         <source>the total is reached</source>
-        <translation type="unfinished"></translation>
+        <translation>se llega al total</translation>
     </message>
     <message>
         <source>total repetitions</source>
-        <translation type="unfinished"></translation>
+        <translation>repeticiones totales</translation>
     </message>
     <message>
         <source>variation</source>
-        <translation type="unfinished"></translation>
+        <translation>variación</translation>
     </message>
 </context>
 <context>
     <name>SafeKeeping</name>
     <message>
         <source>1 other fact goes, comes back or changes</source>
-        <translation type="unfinished"></translation>
+        <translation>1 dato más desaparece, vuelve o cambia</translation>
     </message>
     <message>
         <source>1 session</source>
-        <translation type="unfinished"></translation>
+        <translation>1 sesión</translation>
     </message>
     <message>
         <source>1 trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>1 atleta</translation>
     </message>
     <message>
         <source>Going back to it would change:</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver a ella cambiaría:</translation>
     </message>
     <message>
         <source>In it: {trainees}, {sessions}, the last of {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Contiene: {trainees}, {sessions}, la última del {day}.</translation>
     </message>
     <message>
         <source>In it: {trainees}, {sessions}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Contiene: {trainees}, {sessions}.</translation>
     </message>
     <message>
         <source>It holds the same as the present file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Contiene lo mismo que el archivo actual.</translation>
     </message>
     <message>
         <source>Programs change back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los programas vuelven a cambiar.</translation>
     </message>
     <message>
         <source>The present file cannot be read, so it cannot be compared with it.</source>
-        <translation type="unfinished"></translation>
+        <translation>El archivo actual no se puede leer, así que no se puede comparar.</translation>
     </message>
     <message>
         <source>{count} other facts go, come back or change</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} datos más desaparecen, vuelven o cambian</translation>
     </message>
     <message>
         <source>{count} sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} sesiones</translation>
     </message>
     <message>
         <source>{count} trainees</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} atletas</translation>
     </message>
     <message>
         <source>{sessions} as they were before</source>
-        <translation type="unfinished"></translation>
+        <translation>{sessions} quedan como antes</translation>
     </message>
     <message>
         <source>{sessions} come back</source>
-        <translation type="unfinished"></translation>
+        <translation>{sessions} vuelven</translation>
     </message>
     <message>
         <source>{sessions} lost</source>
-        <translation type="unfinished"></translation>
+        <translation>{sessions} se pierden</translation>
     </message>
 </context>
 <context>
     <name>SafeKeepingPanel</name>
     <message>
         <source>A copy of everything is made on closing, and kept for the last 7 days, 4 weeks and 12 months. The copies lie in {folder}. What is there now is copied before anything is put in its place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Al cerrar se hace una copia de todo, y se conserva durante los últimos 7 días, 4 semanas y 12 meses. Las copias están en {folder}. Lo que hay ahora se copia antes de poner nada en su lugar.</translation>
     </message>
     <message>
         <source>Backups</source>
-        <translation type="unfinished"></translation>
+        <translation>Copias de seguridad</translation>
     </message>
     <message>
         <source>Backups, the newest first</source>
-        <translation type="unfinished"></translation>
+        <translation>Copias de seguridad, la más reciente primero</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar</translation>
     </message>
     <message>
         <source>Go back to this backup</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver a esta copia de seguridad</translation>
     </message>
     <message>
         <source>There is no backup yet.</source>
+        <translation>Aún no hay copias de seguridad.</translation>
+    </message>
+</context>
+<context>
+    <name>Sentences</name>
+    <message>
+        <source>Drafted for {level}, {weeks} weeks, {minutes} minutes a session at most. {first}; repetitions or seconds grow before load or variation. Starts are light on purpose: set each trainee&apos;s own, or put an assessment first. {easier} The ranges are common practice. {caution}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every sixth week is a deload.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Five days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For healthy people: whoever has a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Four days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Friday</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Holds and harder variations come first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Monday</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No deload is planned: for novices it is the coach&apos;s call.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saturday</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Six days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sunday</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The large exercises come first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Three days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thursday</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tuesday</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wednesday</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a novice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a well-equipped room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an advanced trainee</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an intermediate trainee</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>arms and calves</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>barbell, bench and bar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>carry</source>
+        <translation type="unfinished">transporte</translation>
+    </message>
+    <message>
+        <source>dumbbells and a bench</source>
+        <translation type="unfinished">mancuernas y banco</translation>
+    </message>
+    <message>
+        <source>hinge</source>
+        <translation type="unfinished">bisagra</translation>
+    </message>
+    <message>
+        <source>lunge</source>
+        <translation type="unfinished">zancada</translation>
+    </message>
+    <message>
+        <source>no equipment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>own equipment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>press</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pull-up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>push</source>
+        <translation type="unfinished">empuje</translation>
+    </message>
+    <message>
+        <source>row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation type="unfinished">hipertrofia</translation>
+    </message>
+    <message>
+        <source>skill</source>
+        <translation type="unfinished">habilidad</translation>
+    </message>
+    <message>
+        <source>squat</source>
+        <translation type="unfinished">sentadilla</translation>
+    </message>
+    <message>
+        <source>strength</source>
+        <translation type="unfinished">fuerza</translation>
+    </message>
+    <message>
+        <source>trunk</source>
+        <translation type="unfinished">tronco</translation>
+    </message>
+    <message>
+        <source>{days}, {equipment}: {aim}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{exercise}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{weekday}: {day}</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -8486,1267 +8758,1267 @@ push ups 12/10/9</source>
     <name>Session</name>
     <message>
         <source>0 or more: help is typed for bodyweight only.</source>
-        <translation type="unfinished"></translation>
+        <translation>0 o más: la ayuda solo se escribe con peso corporal.</translation>
     </message>
     <message>
         <source>A rest day: nothing is planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Día de descanso: no hay nada planeado.</translation>
     </message>
     <message>
         <source>Add an activity</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir una actividad</translation>
     </message>
     <message>
         <source>Add an exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir un ejercicio</translation>
     </message>
     <message>
         <source>Away on this day: nothing is asked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausencia este día: no se pide nada.</translation>
     </message>
     <message>
         <source>Body mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Masa corporal</translation>
     </message>
     <message>
         <source>Correct session of {name}, {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Corregir la sesión de {name}, {day}</translation>
     </message>
     <message>
         <source>Effort</source>
-        <translation type="unfinished"></translation>
+        <translation>Esfuerzo</translation>
     </message>
     <message>
         <source>Effort of the other activity, 0 to 10</source>
-        <translation type="unfinished"></translation>
+        <translation>Esfuerzo de la otra actividad, 0 a 10</translation>
     </message>
     <message>
         <source>Effort of the session, 0 to 10</source>
-        <translation type="unfinished"></translation>
+        <translation>Esfuerzo de la sesión, 0 a 10</translation>
     </message>
     <message>
         <source>How hard, 0 to 10? Name, minutes, effort: all three.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué esfuerzo, 0 a 10? Nombre, minutos, esfuerzo: los tres.</translation>
     </message>
     <message>
         <source>How many minutes? Name, minutes, effort: all three.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Cuántos minutos? Nombre, minutos, esfuerzo: los tres.</translation>
     </message>
     <message>
         <source>How many? Type 0 if none was clean.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Cuántas? Escribir 0 si ninguna fue limpia.</translation>
     </message>
     <message>
         <source>Left and right, like 8/7.</source>
-        <translation type="unfinished"></translation>
+        <translation>Izquierda y derecha, como 8/7.</translation>
     </message>
     <message>
         <source>Minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>Minutos</translation>
     </message>
     <message>
         <source>Minutes of the other activity</source>
-        <translation type="unfinished"></translation>
+        <translation>Minutos de la otra actividad</translation>
     </message>
     <message>
         <source>Motivation</source>
-        <translation type="unfinished"></translation>
+        <translation>Motivación</translation>
     </message>
     <message>
         <source>Motivation, 1 bad to 5 good</source>
-        <translation type="unfinished"></translation>
+        <translation>Motivación, 1 malo a 5 bueno</translation>
     </message>
     <message>
         <source>No program is assigned to this trainee.</source>
-        <translation type="unfinished"></translation>
+        <translation>Este atleta no tiene ningún programa asignado.</translation>
     </message>
     <message>
         <source>No target changes: training went on as asked, and that still stands.</source>
-        <translation type="unfinished"></translation>
+        <translation>No cambia ningún objetivo: se entrenó como se pedía, y eso sigue en pie.</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>Note on the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota de la sesión</translation>
     </message>
     <message>
         <source>Nothing is asked until a licensed professional&apos;s clearance is recorded with name and date.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pide nada hasta registrar la autorización de un profesional de la salud habilitado, con nombre y fecha.</translation>
     </message>
     <message>
         <source>One number: both sides work at once here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un solo número: aquí trabajan ambos lados a la vez.</translation>
     </message>
     <message>
         <source>Other activity</source>
-        <translation type="unfinished"></translation>
+        <translation>Otra actividad</translation>
     </message>
     <message>
         <source>Remove session of {name}, {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar la sesión de {name}, {day}</translation>
     </message>
     <message>
         <source>Session of {name}, {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Sesión de {name}, {day}</translation>
     </message>
     <message>
         <source>Set {exercise} otherwise</source>
-        <translation type="unfinished"></translation>
+        <translation>Fijar {exercise} de otro modo</translation>
     </message>
     <message>
         <source>Sleep</source>
-        <translation type="unfinished"></translation>
+        <translation>Sueño</translation>
     </message>
     <message>
         <source>Sleep, 1 bad to 5 good</source>
-        <translation type="unfinished"></translation>
+        <translation>Sueño, 1 malo a 5 bueno</translation>
     </message>
     <message>
         <source>Soreness</source>
-        <translation type="unfinished"></translation>
+        <translation>Molestias</translation>
     </message>
     <message>
         <source>Soreness, 1 bad to 5 good</source>
-        <translation type="unfinished"></translation>
+        <translation>Molestias, 1 malo a 5 bueno</translation>
     </message>
     <message>
         <source>Stress</source>
-        <translation type="unfinished"></translation>
+        <translation>Estrés</translation>
     </message>
     <message>
         <source>Stress, 1 bad to 5 good</source>
-        <translation type="unfinished"></translation>
+        <translation>Estrés, 1 malo a 5 bueno</translation>
     </message>
     <message>
         <source>The program has ended: assign the next one.</source>
-        <translation type="unfinished"></translation>
+        <translation>El programa ha terminado: asignar el siguiente.</translation>
     </message>
     <message>
         <source>The program has not started yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>El programa aún no ha empezado.</translation>
     </message>
     <message>
         <source>Which activity? Its minutes or effort are typed.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué actividad? Sus minutos o su esfuerzo están escritos.</translation>
     </message>
     <message>
         <source>Which load? None was asked.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué carga? No se pedía ninguna.</translation>
     </message>
     <message>
         <source>best {work}</source>
-        <translation type="unfinished"></translation>
+        <translation>mejor {work}</translation>
     </message>
     <message>
         <source>done</source>
-        <translation type="unfinished"></translation>
+        <translation>hecho</translation>
     </message>
     <message>
         <source>in reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>en reserva</translation>
     </message>
     <message>
         <source>load</source>
-        <translation type="unfinished"></translation>
+        <translation>carga</translation>
     </message>
     <message>
         <source>load in {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>carga en {unit}</translation>
     </message>
     <message>
         <source>not judged</source>
-        <translation type="unfinished"></translation>
+        <translation>sin valorar</translation>
     </message>
     <message>
         <source>not planned</source>
-        <translation type="unfinished"></translation>
+        <translation>sin planear</translation>
     </message>
     <message>
         <source>not planned yet</source>
-        <translation type="unfinished"></translation>
+        <translation>sin planear aún</translation>
     </message>
     <message>
         <source>nothing is asked</source>
-        <translation type="unfinished"></translation>
+        <translation>no se pide nada</translation>
     </message>
     <message>
         <source>on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>el {day}</translation>
     </message>
     <message>
         <source>pain 0-10</source>
-        <translation type="unfinished"></translation>
+        <translation>dolor 0-10</translation>
     </message>
     <message>
         <source>pain, 0 to 10</source>
-        <translation type="unfinished"></translation>
+        <translation>dolor, 0 a 10</translation>
     </message>
     <message>
         <source>recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>registrada</translation>
     </message>
     <message>
         <source>recorded, changed</source>
-        <translation type="unfinished"></translation>
+        <translation>registrada, cambiada</translation>
     </message>
     <message>
         <source>repetitions done</source>
-        <translation type="unfinished"></translation>
+        <translation>repeticiones hechas</translation>
     </message>
     <message>
         <source>repetitions in reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>repeticiones en reserva</translation>
     </message>
     <message>
         <source>seconds held</source>
-        <translation type="unfinished"></translation>
+        <translation>segundos aguantados</translation>
     </message>
     <message>
         <source>with {count} in reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>con {count} en reserva</translation>
     </message>
     <message>
         <source>{amount} less than asked</source>
-        <translation type="unfinished"></translation>
+        <translation>{amount} menos de lo pedido</translation>
     </message>
     <message>
         <source>{amount} more than asked</source>
-        <translation type="unfinished"></translation>
+        <translation>{amount} más de lo pedido</translation>
     </message>
     <message>
         <source>{day} {name} {minutes}, effort {effort}</source>
-        <translation type="unfinished"></translation>
+        <translation>{day} {name} {minutes}, esfuerzo {effort}</translation>
     </message>
     <message>
         <source>{exercise}, set {number}, {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>{exercise}, serie {number}, {what}</translation>
     </message>
     <message>
         <source>{program}, week {week} of {weeks}</source>
-        <translation type="unfinished"></translation>
+        <translation>{program}, semana {week} de {weeks}</translation>
     </message>
     <message>
         <source>{text}, deload</source>
-        <translation type="unfinished"></translation>
+        <translation>{text}, descarga</translation>
     </message>
     <message>
         <source>{unit} are typed here: that is {value}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí se escriben {unit}: eso son {value}.</translation>
     </message>
     <message>
         <source>{unit} are typed here: that is {value}. Return again takes it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí se escriben {unit}: eso son {value}. Intro otra vez lo acepta.</translation>
     </message>
     <message>
         <source>{value} against {asked}: Return again if it is meant.</source>
-        <translation type="unfinished"></translation>
+        <translation>{value} frente a {asked}: Intro otra vez si es correcto.</translation>
     </message>
     <message>
         <source>{work} again</source>
-        <translation type="unfinished"></translation>
+        <translation>{work} otra vez</translation>
     </message>
 </context>
 <context>
     <name>SessionFoot</name>
     <message>
         <source>1 bad, 5 good</source>
-        <translation type="unfinished"></translation>
+        <translation>1 malo, 5 bueno</translation>
     </message>
     <message>
         <source>Add exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir ejercicio</translation>
     </message>
     <message>
         <source>Body mass, sleep, soreness, stress, motivation, other activities, red flags</source>
-        <translation type="unfinished"></translation>
+        <translation>Masa corporal, sueño, molestias, estrés, motivación, otras actividades, señales de alarma</translation>
     </message>
     <message>
         <source>Exercise as asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Ejercicio como se pide</translation>
     </message>
     <message>
         <source>Extra set</source>
-        <translation type="unfinished"></translation>
+        <translation>Serie extra</translation>
     </message>
     <message>
         <source>Load</source>
-        <translation type="unfinished"></translation>
+        <translation>Carga</translation>
     </message>
     <message>
         <source>More</source>
-        <translation type="unfinished"></translation>
+        <translation>Más</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>Note on the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota de la sesión</translation>
     </message>
     <message>
         <source>Red flag: chest pain, fainting, sudden severe pain or numbness</source>
-        <translation type="unfinished"></translation>
+        <translation>Señal de alarma: dolor de pecho, desmayo, dolor fuerte y repentino o entumecimiento</translation>
     </message>
     <message>
         <source>Save</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar</translation>
     </message>
     <message>
         <source>Set as asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Serie como se pide</translation>
     </message>
     <message>
         <source>Variation</source>
-        <translation type="unfinished"></translation>
+        <translation>Variación</translation>
     </message>
     <message>
         <source>Warm-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Calentamiento</translation>
     </message>
     <message>
         <source>cycling, a match</source>
-        <translation type="unfinished"></translation>
+        <translation>bicicleta, un partido</translation>
     </message>
     <message>
         <source>min</source>
-        <translation type="unfinished"></translation>
+        <translation>min</translation>
     </message>
     <message>
         <source>of 10</source>
-        <translation type="unfinished"></translation>
+        <translation>de 10</translation>
     </message>
     <message>
         <source>training load {load}</source>
-        <translation type="unfinished"></translation>
+        <translation>carga de entrenamiento {load}</translation>
     </message>
 </context>
 <context>
     <name>SessionForm</name>
     <message>
         <source>Nothing is typed yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay nada escrito.</translation>
     </message>
     <message>
         <source>Removed. Undo brings it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitada. Deshacer la devuelve.</translation>
     </message>
     <message>
         <source>Save</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar</translation>
     </message>
     <message>
         <source>Save the correction</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar la corrección</translation>
     </message>
     <message>
         <source>Saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardado</translation>
     </message>
     <message>
         <source>This day has not come yet: today at the latest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Este día aún no ha llegado: hoy como muy tarde.</translation>
     </message>
 </context>
 <context>
     <name>SessionHeading</name>
     <message>
         <source>All as asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo como se pide</translation>
     </message>
     <message>
         <source>Day of the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Día de la sesión</translation>
     </message>
     <message>
         <source>Next day</source>
-        <translation type="unfinished"></translation>
+        <translation>Día siguiente</translation>
     </message>
     <message>
         <source>Next day: Alt+Page Down. Training day: Ctrl+Page Down</source>
-        <translation type="unfinished"></translation>
+        <translation>Día siguiente: Alt+Av Pág. Día de entrenamiento: Ctrl+Av Pág</translation>
     </message>
     <message>
         <source>Previous day</source>
-        <translation type="unfinished"></translation>
+        <translation>Día anterior</translation>
     </message>
     <message>
         <source>Previous day: Alt+Page Up. Training day: Ctrl+Page Up</source>
-        <translation type="unfinished"></translation>
+        <translation>Día anterior: Alt+Re Pág. Día de entrenamiento: Ctrl+Re Pág</translation>
     </message>
     <message>
         <source>Today</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoy</translation>
     </message>
     <message>
         <source>Today: Alt+Home</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoy: Alt+Inicio</translation>
     </message>
 </context>
 <context>
     <name>SessionKeys</name>
     <message>
         <source>Add an exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir un ejercicio</translation>
     </message>
     <message>
         <source>All as asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo como se pide</translation>
     </message>
     <message>
         <source>Body mass, wellness, other activity, red flag</source>
-        <translation type="unfinished"></translation>
+        <translation>Masa corporal, bienestar, otra actividad, señal de alarma</translation>
     </message>
     <message>
         <source>Clear a cell</source>
-        <translation type="unfinished"></translation>
+        <translation>Vaciar una celda</translation>
     </message>
     <message>
         <source>Done instead</source>
-        <translation type="unfinished"></translation>
+        <translation>Hecho en su lugar</translation>
     </message>
     <message>
         <source>Drop a set</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar una serie</translation>
     </message>
     <message>
         <source>Exercise as asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Ejercicio como se pide</translation>
     </message>
     <message>
         <source>Extra set</source>
-        <translation type="unfinished"></translation>
+        <translation>Serie extra</translation>
     </message>
     <message>
         <source>Go to a date</source>
-        <translation type="unfinished"></translation>
+        <translation>Ir a una fecha</translation>
     </message>
     <message>
         <source>Load, where none is asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Carga, donde no se pide</translation>
     </message>
     <message>
         <source>Next cell</source>
-        <translation type="unfinished"></translation>
+        <translation>Celda siguiente</translation>
     </message>
     <message>
         <source>Next day</source>
-        <translation type="unfinished"></translation>
+        <translation>Día siguiente</translation>
     </message>
     <message>
         <source>Next exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>Ejercicio siguiente</translation>
     </message>
     <message>
         <source>Next row</source>
-        <translation type="unfinished"></translation>
+        <translation>Fila siguiente</translation>
     </message>
     <message>
         <source>Next session on record</source>
-        <translation type="unfinished"></translation>
+        <translation>Sesión registrada siguiente</translation>
     </message>
     <message>
         <source>Next training day</source>
-        <translation type="unfinished"></translation>
+        <translation>Próximo día de entrenamiento</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>One more session on this day</source>
-        <translation type="unfinished"></translation>
+        <translation>Una sesión más este día</translation>
     </message>
     <message>
         <source>Other variation</source>
-        <translation type="unfinished"></translation>
+        <translation>Otra variación</translation>
     </message>
     <message>
         <source>Save; then next trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar; luego, atleta siguiente</translation>
     </message>
     <message>
         <source>Search the past</source>
-        <translation type="unfinished"></translation>
+        <translation>Buscar en el historial</translation>
     </message>
     <message>
         <source>Set as asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Serie como se pide</translation>
     </message>
     <message>
         <source>Take typing back</source>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer lo escrito</translation>
     </message>
     <message>
         <source>Today</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoy</translation>
     </message>
     <message>
         <source>Warm-up set</source>
-        <translation type="unfinished"></translation>
+        <translation>Serie de calentamiento</translation>
     </message>
 </context>
 <context>
     <name>SessionTyping</name>
     <message>
         <source>Instead: {exercise}</source>
-        <translation type="unfinished"></translation>
+        <translation>En su lugar: {exercise}</translation>
     </message>
     <message>
         <source>Nothing was asked of this set: type what was done.</source>
-        <translation type="unfinished"></translation>
+        <translation>A esta serie no se le pedía nada: escribir lo hecho.</translation>
     </message>
     <message>
         <source>This exercise has no variations.</source>
-        <translation type="unfinished"></translation>
+        <translation>Este ejercicio no tiene variaciones.</translation>
     </message>
 </context>
 <context>
     <name>SessionWay</name>
     <message>
         <source>No further session is on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay más sesiones registradas.</translation>
     </message>
     <message>
         <source>There is no further training day.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay más días de entrenamiento.</translation>
     </message>
 </context>
 <context>
     <name>Sheet</name>
     <message>
         <source> on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation> el {day}</translation>
     </message>
     <message>
         <source>, with collars</source>
-        <translation type="unfinished"></translation>
+        <translation>, con cierres</translation>
     </message>
     <message>
         <source>Best: {work}</source>
-        <translation type="unfinished"></translation>
+        <translation>Mejor: {work}</translation>
     </message>
     <message>
         <source>Clean: in the form agreed; only these count. Reserve: how many more would have been clean. Pain: 0 to 10; where it grows, stop that exercise and tell your coach. Effort of the whole session: 0 rest, 10 the hardest ever. 1-5: 1 bad, 5 good.</source>
-        <translation type="unfinished"></translation>
+        <translation>Limpia: en la forma acordada; solo estas cuentan. Reserva: cuántas limpias más habrían salido. Dolor: 0 a 10; si crece, parar ese ejercicio y avisar a quien te entrena. Esfuerzo de toda la sesión: 0 descanso, 10 lo más duro posible. 1-5: 1 malo, 5 bueno.</translation>
     </message>
     <message>
-        <source>First set: as many clean reps as you can, stop atN{NO-BREAK SPACE}{stop}</source>
-        <translation type="unfinished"></translation>
+        <source>First set: as many clean reps as you can, stop at&#xa0;{stop}</source>
+        <translation>Primera serie: todas las reps limpias que salgan, parar en {stop}</translation>
     </message>
     <message>
         <source>In between, if your coach agrees: {ways}</source>
-        <translation type="unfinished"></translation>
+        <translation>Entre medias, si quien te entrena está de acuerdo: {ways}</translation>
     </message>
     <message>
-        <source>Last set: as many clean reps as you can, stop atN{NO-BREAK SPACE}{stop}</source>
-        <translation type="unfinished"></translation>
+        <source>Last set: as many clean reps as you can, stop at&#xa0;{stop}</source>
+        <translation>Última serie: todas las reps limpias que salgan, parar en {stop}</translation>
     </message>
     <message>
-        <source>Last set: hold as long as it is clean, stop atN{NO-BREAK SPACE}{stop}</source>
-        <translation type="unfinished"></translation>
+        <source>Last set: hold as long as it is clean, stop at&#xa0;{stop}</source>
+        <translation>Última serie: aguantar mientras sea limpio, parar en {stop}</translation>
     </message>
     <message>
         <source>Last time, {day}: {work}</source>
-        <translation type="unfinished"></translation>
+        <translation>La última vez, {day}: {work}</translation>
     </message>
     <message>
         <source>No font is installed on this computer: a sheet needs one.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay ninguna fuente de letra en este ordenador: una hoja necesita una.</translation>
     </message>
     <message>
         <source>Nobody is asked anything on {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pide nada a nadie el {day}.</translation>
     </message>
     <message>
         <source>Not asked: pain {pain} of 10{on_day}; ask your coach</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pide: dolor {pain} de 10{on_day}; preguntar a quien te entrena</translation>
     </message>
     <message>
         <source>Not asked: {days} since the last time; ask your coach where to start</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pide: {days} desde la última vez; preguntar a quien te entrena por dónde empezar</translation>
     </message>
     <message>
         <source>Not asked: {why}; ask your coach</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pide: {why}; preguntar a quien te entrena</translation>
     </message>
     <message>
         <source>Not set yet: ask your coach where to start</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin fijar aún: preguntar a quien te entrena por dónde empezar</translation>
     </message>
     <message>
         <source>Nothing is asked of {name} on {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pide nada a {name} el {day}.</translation>
     </message>
     <message>
         <source>Nothing is asked of {name} until a licensed professional&apos;s clearance is recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pide nada a {name} hasta registrar la autorización de un profesional de la salud habilitado.</translation>
     </message>
     <message>
         <source>The program of {name} has ended before {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>El programa de {name} ha terminado antes del {day}.</translation>
     </message>
     <message>
         <source>The program of {name} has not begun on {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>El programa de {name} no ha empezado el {day}.</translation>
     </message>
     <message>
         <source>The sheet cannot be written to {path}: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation>La hoja no se puede escribir en {path}: {why}</translation>
     </message>
     <message>
         <source>Upper boxes: clean repetitions or seconds of each set, under what is asked. Lower boxes: the load where it was another, how many more would have been clean, pain 0 to 10; where pain grows, stop that exercise and tell your coach.</source>
-        <translation type="unfinished"></translation>
+        <translation>Casillas de arriba: repeticiones limpias o segundos de cada serie, bajo lo que se pide. Casillas de abajo: la carga si fue otra, cuántas limpias más habrían salido, dolor 0 a 10; si el dolor crece, parar ese ejercicio y avisar a quien te entrena.</translation>
     </message>
     <message>
         <source>Warm-up {ramp}</source>
-        <translation type="unfinished"></translation>
+        <translation>Calentamiento {ramp}</translation>
     </message>
     <message>
         <source>about {minutes}</source>
-        <translation type="unfinished"></translation>
+        <translation>unos {minutes}</translation>
     </message>
     <message>
         <source>band: {band}</source>
-        <translation type="unfinished"></translation>
+        <translation>banda: {band}</translation>
     </message>
     <message>
         <source>body mass {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>masa corporal {unit}</translation>
     </message>
     <message>
         <source>clean</source>
-        <translation type="unfinished"></translation>
+        <translation>en limpio</translation>
     </message>
     <message>
         <source>deload</source>
-        <translation type="unfinished"></translation>
+        <translation>descarga</translation>
     </message>
     <message>
         <source>dumbbell handle alone</source>
-        <translation type="unfinished"></translation>
+        <translation>mancuerna vacía</translation>
     </message>
     <message>
         <source>dumbbell handle: {discs} at each end</source>
-        <translation type="unfinished"></translation>
+        <translation>mancuerna: {discs} en cada extremo</translation>
     </message>
     <message>
         <source>effort 0-10</source>
-        <translation type="unfinished"></translation>
+        <translation>esfuerzo 0-10</translation>
     </message>
     <message>
         <source>from {first}</source>
-        <translation type="unfinished"></translation>
+        <translation>desde {first}</translation>
     </message>
     <message>
         <source>help of {band}</source>
-        <translation type="unfinished"></translation>
+        <translation>ayuda de {band}</translation>
     </message>
     <message>
         <source>in turn with {others}</source>
-        <translation type="unfinished"></translation>
+        <translation>alternado con {others}</translation>
     </message>
     <message>
         <source>left</source>
-        <translation type="unfinished"></translation>
+        <translation>izq.</translation>
     </message>
     <message>
         <source>left s</source>
-        <translation type="unfinished"></translation>
+        <translation>izq. s</translation>
     </message>
     <message>
         <source>load {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>carga {unit}</translation>
     </message>
     <message>
         <source>minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>minutos</translation>
     </message>
     <message>
         <source>motivation 1-5</source>
-        <translation type="unfinished"></translation>
+        <translation>motivación 1-5</translation>
     </message>
     <message>
         <source>not done</source>
-        <translation type="unfinished"></translation>
+        <translation>sin hacer</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>nota</translation>
     </message>
     <message>
         <source>one more rep</source>
-        <translation type="unfinished"></translation>
+        <translation>una rep más</translation>
     </message>
     <message>
         <source>one more set</source>
-        <translation type="unfinished"></translation>
+        <translation>una serie más</translation>
     </message>
     <message>
         <source>page {number} of {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>página {number} de {count}</translation>
     </message>
     <message>
         <source>pain</source>
-        <translation type="unfinished"></translation>
+        <translation>dolor</translation>
     </message>
     <message>
         <source>reps</source>
-        <translation type="unfinished"></translation>
+        <translation>reps</translation>
     </message>
     <message>
         <source>reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>reserva</translation>
     </message>
     <message>
         <source>rest {clock}</source>
-        <translation type="unfinished"></translation>
+        <translation>descanso {clock}</translation>
     </message>
     <message>
         <source>right</source>
-        <translation type="unfinished"></translation>
+        <translation>der.</translation>
     </message>
     <message>
         <source>right s</source>
-        <translation type="unfinished"></translation>
+        <translation>der. s</translation>
     </message>
     <message>
         <source>seconds</source>
-        <translation type="unfinished"></translation>
+        <translation>segundos</translation>
     </message>
     <message>
         <source>sleep 1-5</source>
-        <translation type="unfinished"></translation>
+        <translation>sueño 1-5</translation>
     </message>
     <message>
         <source>slower</source>
-        <translation type="unfinished"></translation>
+        <translation>más lento</translation>
     </message>
     <message>
         <source>smaller discs</source>
-        <translation type="unfinished"></translation>
+        <translation>discos más pequeños</translation>
     </message>
     <message>
         <source>soreness 1-5</source>
-        <translation type="unfinished"></translation>
+        <translation>molestias 1-5</translation>
     </message>
     <message>
         <source>stress 1-5</source>
-        <translation type="unfinished"></translation>
+        <translation>estrés 1-5</translation>
     </message>
     <message>
         <source>tempo {tempo}</source>
-        <translation type="unfinished"></translation>
+        <translation>tempo {tempo}</translation>
     </message>
     <message>
         <source>then {work}</source>
-        <translation type="unfinished"></translation>
+        <translation>luego {work}</translation>
     </message>
     <message>
         <source>to {last}</source>
-        <translation type="unfinished"></translation>
+        <translation>hasta {last}</translation>
     </message>
     <message>
         <source>week {week} of {weeks}</source>
-        <translation type="unfinished"></translation>
+        <translation>semana {week} de {weeks}</translation>
     </message>
     <message>
         <source>{amount} in {sets}</source>
-        <translation type="unfinished"></translation>
+        <translation>{amount} en {sets}</translation>
     </message>
     <message>
         <source>{bar} alone</source>
-        <translation type="unfinished"></translation>
+        <translation>{bar} sola</translation>
     </message>
     <message>
         <source>{bar}: {discs} a side</source>
-        <translation type="unfinished"></translation>
+        <translation>{bar}: {discs} por lado</translation>
     </message>
     <message>
         <source>{count} in reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} en reserva</translation>
     </message>
     <message>
         <source>{count} trainees</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} atletas</translation>
     </message>
     <message>
         <source>{day} is a rest day of {name}: nothing is asked.</source>
-        <translation type="unfinished"></translation>
+        <translation>{day} es día de descanso de {name}: no se pide nada.</translation>
     </message>
     <message>
         <source>{load}, {loading}</source>
-        <translation type="unfinished"></translation>
+        <translation>{load}, {loading}</translation>
     </message>
     <message>
         <source>{name} has no program: assign one, and its days can be printed.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} no tiene programa: con uno asignado, sus días se pueden imprimir.</translation>
     </message>
     <message>
         <source>{name} is away on {day}: nothing is asked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausencia de {name} el {day}: no se pide nada.</translation>
     </message>
     <message>
         <source>{ramp} each</source>
-        <translation type="unfinished"></translation>
+        <translation>{ramp} cada una</translation>
     </message>
     <message>
         <source>{reps} without load</source>
-        <translation type="unfinished"></translation>
+        <translation>{reps} sin carga</translation>
     </message>
     <message>
         <source>{seconds} a repetition</source>
-        <translation type="unfinished"></translation>
+        <translation>{seconds} por repetición</translation>
     </message>
     <message>
         <source>{sets}, each side,</source>
-        <translation type="unfinished"></translation>
+        <translation>{sets}, por lado,</translation>
     </message>
     <message>
         <source>{stack}: pin at {load}</source>
-        <translation type="unfinished"></translation>
+        <translation>{stack}: pasador en {load}</translation>
     </message>
     <message>
         <source>{stack}: pin at {load}, with the small plate</source>
-        <translation type="unfinished"></translation>
+        <translation>{stack}: pasador en {load}, con la placa pequeña</translation>
     </message>
     <message>
         <source>{work} each side</source>
-        <translation type="unfinished"></translation>
+        <translation>{work} por lado</translation>
     </message>
 </context>
 <context>
     <name>SheetArea</name>
     <message>
         <source>1 page. Boxes are left blank for the pencil.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 página. Las casillas quedan en blanco para el lápiz.</translation>
     </message>
     <message>
         <source>A4</source>
-        <translation type="unfinished"></translation>
+        <translation>A4</translation>
     </message>
     <message>
         <source>Day of the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Día de la hoja</translation>
     </message>
     <message>
         <source>Go to a date</source>
-        <translation type="unfinished"></translation>
+        <translation>Ir a una fecha</translation>
     </message>
     <message>
         <source>Group</source>
-        <translation type="unfinished"></translation>
+        <translation>Grupo</translation>
     </message>
     <message>
         <source>Larger  +</source>
-        <translation type="unfinished"></translation>
+        <translation>Más grande  +</translation>
     </message>
     <message>
         <source>Letter</source>
-        <translation type="unfinished"></translation>
+        <translation>Carta</translation>
     </message>
     <message>
         <source>Next day</source>
-        <translation type="unfinished"></translation>
+        <translation>Día siguiente</translation>
     </message>
     <message>
         <source>Next day of training</source>
-        <translation type="unfinished"></translation>
+        <translation>Próximo día de entrenamiento</translation>
     </message>
     <message>
         <source>Next day of training: Ctrl+Page Down</source>
-        <translation type="unfinished"></translation>
+        <translation>Próximo día de entrenamiento: Ctrl+Av Pág</translation>
     </message>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Papel</translation>
     </message>
     <message>
         <source>Previous day of training</source>
-        <translation type="unfinished"></translation>
+        <translation>Día de entrenamiento anterior</translation>
     </message>
     <message>
         <source>Previous day of training: Ctrl+Page Up</source>
-        <translation type="unfinished"></translation>
+        <translation>Día de entrenamiento anterior: Ctrl+Re Pág</translation>
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimir</translation>
     </message>
     <message>
         <source>Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimir…</translation>
     </message>
     <message>
         <source>Save as PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar como PDF</translation>
     </message>
     <message>
         <source>Save as PDF…</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar como PDF…</translation>
     </message>
     <message>
         <source>Save the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar la hoja</translation>
     </message>
     <message>
         <source>Sheet saved to {path}</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja guardada en {path}</translation>
     </message>
     <message>
         <source>Sheet sent to {printer}</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja enviada a {printer}</translation>
     </message>
     <message>
         <source>Smaller  −</source>
-        <translation type="unfinished"></translation>
+        <translation>Más pequeño  −</translation>
     </message>
     <message>
         <source>The group</source>
-        <translation type="unfinished"></translation>
+        <translation>El grupo</translation>
     </message>
     <message>
         <source>The group, or this trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>El grupo, o este atleta</translation>
     </message>
     <message>
         <source>The printer did not take the sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>La impresora no aceptó la hoja.</translation>
     </message>
     <message>
         <source>This trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>Este atleta</translation>
     </message>
     <message>
         <source>Whole page  0</source>
-        <translation type="unfinished"></translation>
+        <translation>Página entera  0</translation>
     </message>
     <message>
         <source>Whose sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>De quién es la hoja</translation>
     </message>
     <message>
         <source>{count} pages. Boxes are left blank for the pencil.</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} páginas. Las casillas quedan en blanco para el lápiz.</translation>
     </message>
     <message>
         <source>{count} train on this day; save and next follows the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} entrenan este día; guardar y siguiente sigue la hoja</translation>
     </message>
 </context>
 <context>
     <name>SheetPreview</name>
     <message>
         <source>Preview of the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Vista previa de la hoja</translation>
     </message>
 </context>
 <context>
     <name>ShelfRow</name>
     <message>
         <source>Ctrl+D</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+D</translation>
     </message>
     <message>
         <source>Delete</source>
-        <translation type="unfinished"></translation>
+        <translation>Supr</translation>
     </message>
     <message>
         <source>Duplicate</source>
-        <translation type="unfinished"></translation>
+        <translation>Duplicar</translation>
     </message>
     <message>
         <source>Open</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar</translation>
     </message>
     <message>
         <source>Return</source>
-        <translation type="unfinished"></translation>
+        <translation>Intro</translation>
     </message>
     <message>
         <source>{action}: {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{action}: {name}</translation>
     </message>
 </context>
 <context>
     <name>SlotBlock</name>
     <message>
         <source>Not planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin planear</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar</translation>
     </message>
     <message>
         <source>{exercise}, note</source>
-        <translation type="unfinished"></translation>
+        <translation>{exercise}, nota</translation>
     </message>
 </context>
 <context>
     <name>SlotFields</name>
     <message>
         <source>A name tells two lines of one exercise apart, such as heavy and light</source>
-        <translation type="unfinished"></translation>
+        <translation>Un nombre distingue dos líneas de un mismo ejercicio, como pesada y ligera</translation>
     </message>
     <message>
         <source>In reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>En reserva</translation>
     </message>
     <message>
         <source>In turn</source>
-        <translation type="unfinished"></translation>
+        <translation>Alternar</translation>
     </message>
     <message>
         <source>Letter of slots done in turn</source>
-        <translation type="unfinished"></translation>
+        <translation>Letra de los puestos que se alternan</translation>
     </message>
     <message>
         <source>Line</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea</translation>
     </message>
     <message>
         <source>Load at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>Carga al inicio</translation>
     </message>
     <message>
         <source>Load at the start as a percentage of the maximum</source>
-        <translation type="unfinished"></translation>
+        <translation>Carga al inicio como porcentaje del máximo</translation>
     </message>
     <message>
         <source>Name of the line</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre de la línea</translation>
     </message>
     <message>
         <source>Note for the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota para la hoja</translation>
     </message>
     <message>
         <source>Reckoned once, from the trend on the day the program is given; without a trend the load beside it holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Se calcula una vez, con la tendencia del día en que se asigna el programa; sin tendencia vale la carga de al lado</translation>
     </message>
     <message>
         <source>Repetitions at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>Repeticiones al inicio</translation>
     </message>
     <message>
         <source>Repetitions in reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>Repeticiones en reserva</translation>
     </message>
     <message>
         <source>Rest</source>
-        <translation type="unfinished"></translation>
+        <translation>Descanso</translation>
     </message>
     <message>
         <source>Rest after a set</source>
-        <translation type="unfinished"></translation>
+        <translation>Descanso tras una serie</translation>
     </message>
     <message>
         <source>Seconds a repetition at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>Segundos por repetición al inicio</translation>
     </message>
     <message>
         <source>Seconds each</source>
-        <translation type="unfinished"></translation>
+        <translation>Segundos c/u</translation>
     </message>
     <message>
         <source>Sets at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>Series al inicio</translation>
     </message>
     <message>
         <source>Start: sets</source>
-        <translation type="unfinished"></translation>
+        <translation>Inicio: series</translation>
     </message>
     <message>
         <source>Tempo</source>
-        <translation type="unfinished"></translation>
+        <translation>Tempo</translation>
     </message>
     <message>
         <source>Tempo: seconds down, held, up</source>
-        <translation type="unfinished"></translation>
+        <translation>Tempo: segundos al bajar, parado, al subir</translation>
     </message>
     <message>
         <source>The start lies outside the rule&apos;s {floor} to {ceiling}.</source>
-        <translation type="unfinished"></translation>
+        <translation>El inicio queda fuera del rango de la regla, {floor} a {ceiling}.</translation>
     </message>
     <message>
         <source>Variation at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>Variación al inicio</translation>
     </message>
     <message>
         <source>hold s</source>
-        <translation type="unfinished"></translation>
+        <translation>segundos</translation>
     </message>
     <message>
         <source>in all</source>
-        <translation type="unfinished"></translation>
+        <translation>en total</translation>
     </message>
     <message>
         <source>load</source>
-        <translation type="unfinished"></translation>
+        <translation>carga</translation>
     </message>
     <message>
         <source>name of the line</source>
-        <translation type="unfinished"></translation>
+        <translation>nombre de la línea</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>nota</translation>
     </message>
     <message>
         <source>or % of max</source>
-        <translation type="unfinished"></translation>
+        <translation>o % del máx.</translation>
     </message>
     <message>
         <source>reps</source>
-        <translation type="unfinished"></translation>
+        <translation>reps</translation>
     </message>
     <message>
         <source>reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>reserva</translation>
     </message>
     <message>
         <source>rest</source>
-        <translation type="unfinished"></translation>
+        <translation>descanso</translation>
     </message>
     <message>
         <source>sets</source>
-        <translation type="unfinished"></translation>
+        <translation>series</translation>
     </message>
     <message>
         <source>slots in turn</source>
-        <translation type="unfinished"></translation>
+        <translation>puestos alternados</translation>
     </message>
     <message>
         <source>start</source>
-        <translation type="unfinished"></translation>
+        <translation>inicio</translation>
     </message>
     <message>
         <source>tempo</source>
-        <translation type="unfinished"></translation>
+        <translation>tempo</translation>
     </message>
     <message>
         <source>the only one</source>
-        <translation type="unfinished"></translation>
+        <translation>la única</translation>
     </message>
     <message>
         <source>variation</source>
-        <translation type="unfinished"></translation>
+        <translation>variación</translation>
     </message>
 </context>
 <context>
     <name>SlotPanel</name>
     <message>
         <source>Another exercise here</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí otro ejercicio</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar</translation>
     </message>
     <message>
         <source>Down</source>
-        <translation type="unfinished"></translation>
+        <translation>Bajar</translation>
     </message>
     <message>
         <source>Duplicate</source>
-        <translation type="unfinished"></translation>
+        <translation>Duplicar</translation>
     </message>
     <message>
         <source>Exchange the exercise of this slot</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar el ejercicio de este puesto</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar</translation>
     </message>
     <message>
         <source>Up</source>
-        <translation type="unfinished"></translation>
+        <translation>Subir</translation>
     </message>
 </context>
 <context>
     <name>SlotRow</name>
     <message>
         <source>Return edits, Space marks, Alt with the arrows moves, Delete removes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Intro edita, Espacio marca, Alt con las flechas mueve, Supr quita.</translation>
     </message>
     <message>
         <source>marked</source>
-        <translation type="unfinished"></translation>
+        <translation>marcado</translation>
     </message>
 </context>
 <context>
     <name>SlotSheet</name>
     <message>
         <source>asked</source>
-        <translation type="unfinished"></translation>
+        <translation>pedido</translation>
     </message>
     <message>
         <source>last time</source>
-        <translation type="unfinished"></translation>
+        <translation>última vez</translation>
     </message>
     <message>
         <source>warm-up</source>
-        <translation type="unfinished"></translation>
+        <translation>calentamiento</translation>
     </message>
 </context>
 <context>
     <name>Slots</name>
     <message>
         <source>changed for {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>cambiado para {name}</translation>
     </message>
     <message>
         <source>deload</source>
-        <translation type="unfinished"></translation>
+        <translation>descarga</translation>
     </message>
     <message>
         <source>in turn {letter}</source>
-        <translation type="unfinished"></translation>
+        <translation>alternar {letter}</translation>
     </message>
     <message>
         <source>missed</source>
-        <translation type="unfinished"></translation>
+        <translation>sin alcanzar</translation>
     </message>
     <message>
         <source>rest {time}</source>
-        <translation type="unfinished"></translation>
+        <translation>descanso {time}</translation>
     </message>
     <message>
         <source>rolls over</source>
-        <translation type="unfinished"></translation>
+        <translation>avanza la siguiente</translation>
     </message>
     <message>
         <source>tempo {tempo}</source>
-        <translation type="unfinished"></translation>
+        <translation>tempo {tempo}</translation>
     </message>
     <message>
         <source>the main line</source>
-        <translation type="unfinished"></translation>
+        <translation>la línea principal</translation>
     </message>
     <message>
         <source>{count} in all over {sets}</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} en total en {sets}</translation>
     </message>
     <message>
         <source>{count} in reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} en reserva</translation>
     </message>
     <message>
         <source>{percent} % of {line}</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent} % de {line}</translation>
     </message>
     <message>
         <source>{time} a repetition</source>
-        <translation type="unfinished"></translation>
+        <translation>{time} por repetición</translation>
     </message>
 </context>
 <context>
@@ -9816,7 +10088,7 @@ push ups 12/10/9</source>
     </message>
     <message>
         <source>Build</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Desarrollo</translation>
     </message>
     <message>
         <source>Deadlift, front squat</source>
@@ -9824,7 +10096,7 @@ push ups 12/10/9</source>
     </message>
     <message>
         <source>Deload</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Descarga</translation>
     </message>
     <message>
         <source>Five days, mixed equipment, for size</source>
@@ -10003,775 +10275,775 @@ push ups 12/10/9</source>
     <name>StatusLine</name>
     <message>
         <source>Error: {text}</source>
-        <translation type="unfinished"></translation>
+        <translation>Error: {text}</translation>
     </message>
     <message>
         <source>Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer</translation>
     </message>
 </context>
 <context>
     <name>StepStrip</name>
     <message>
         <source>Filled: where the trainee stands. Outlined: what comes next.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lleno: donde está el atleta. Con contorno: lo que viene después.</translation>
     </message>
     <message>
         <source>Step strip, empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Tira de pasos, vacía</translation>
     </message>
 </context>
 <context>
     <name>Terms</name>
     <message>
         <source>Deload: a planned easier week with fewer sets and lighter loads; afterwards all goes on where it stood.</source>
-        <translation type="unfinished"></translation>
+        <translation>Descarga: una semana planeada más fácil, con menos series y cargas más ligeras; después todo sigue donde estaba.</translation>
     </message>
     <message>
         <source>Effective load: what the muscles really move; in bodyweight exercises a share of body mass, plus what is added, minus help.</source>
-        <translation type="unfinished"></translation>
+        <translation>Carga efectiva: lo que los músculos mueven de verdad; en ejercicios de peso corporal, una parte de la masa corporal, más el lastre, menos la ayuda.</translation>
     </message>
     <message>
         <source>Hard set: a working set, no warm-up; it counts 1 for a muscle trained directly and 0.5 for one that helps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Serie dura: una serie de trabajo, no de calentamiento; cuenta 1 para un músculo entrenado directamente y 0,5 para uno que ayuda.</translation>
     </message>
     <message>
         <source>Monotony: how alike the days of a week are, as the mean of the seven daily loads over their standard deviation.</source>
-        <translation type="unfinished"></translation>
+        <translation>Monotonía: lo parecidos que son los días de una semana, como la media de las siete cargas diarias entre su desviación típica.</translation>
     </message>
     <message>
         <source>RIR, repetitions in reserve: how many more clean ones would have been possible at the end of the set; blank is unknown, not none.</source>
-        <translation type="unfinished"></translation>
+        <translation>RIR, repeticiones en reserva: cuántas limpias más habrían salido al final de la serie; en blanco es desconocido, no ninguna.</translation>
     </message>
     <message>
         <source>Strain: the week&apos;s training load times its monotony.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tensión: la carga de entrenamiento de la semana por su monotonía.</translation>
     </message>
     <message>
         <source>Training load: how hard the session was (0 to 10) times its minutes; other activities count too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Carga de entrenamiento: lo dura que fue la sesión (0 a 10) por sus minutos; las otras actividades también cuentan.</translation>
     </message>
     <message>
         <source>e1RM, the estimated one-repetition maximum: the load that would go once, reckoned from a set with more repetitions.</source>
-        <translation type="unfinished"></translation>
+        <translation>e1RM, el máximo estimado de una repetición: la carga que saldría una vez, calculada con una serie de más repeticiones.</translation>
     </message>
 </context>
 <context>
     <name>Tests</name>
     <message>
         <source>No maximum: clean reps until {reserve} are left</source>
-        <translation type="unfinished"></translation>
+        <translation>No es un máximo: reps limpias hasta que queden {reserve}</translation>
     </message>
     <message>
         <source>No maximum: end after the first set with {reserve} or fewer clean reps left</source>
-        <translation type="unfinished"></translation>
+        <translation>No es un máximo: terminar tras la primera serie con {reserve} o menos reps limpias de margen</translation>
     </message>
     <message>
         <source>No maximum: hold while it is clean</source>
-        <translation type="unfinished"></translation>
+        <translation>No es un máximo: aguantar mientras sea limpio</translation>
     </message>
     <message>
         <source>No start could be read: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo leer un inicio: {why}</translation>
     </message>
     <message>
         <source>Read from this test, ± {percent}</source>
-        <translation type="unfinished"></translation>
+        <translation>Leído de esta prueba, ± {percent}</translation>
     </message>
     <message>
         <source>Read from this test; how far off is not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Leído de esta prueba; no se sabe cuánto puede desviarse</translation>
     </message>
     <message>
         <source>Starts at {work}</source>
-        <translation type="unfinished"></translation>
+        <translation>Empieza con {work}</translation>
     </message>
     <message>
         <source>Test: sets of {amount}, from {first} up to {last}</source>
-        <translation type="unfinished"></translation>
+        <translation>Prueba: series de {amount}, desde {first} hasta {last}</translation>
     </message>
     <message>
         <source>Test: {amount}</source>
-        <translation type="unfinished"></translation>
+        <translation>Prueba: {amount}</translation>
     </message>
     <message>
         <source>Test: {amount} or more</source>
-        <translation type="unfinished"></translation>
+        <translation>Prueba: {amount} o más</translation>
     </message>
     <message>
         <source>no start yet</source>
-        <translation type="unfinished"></translation>
+        <translation>sin inicio aún</translation>
     </message>
     <message>
         <source>rest {time}</source>
-        <translation type="unfinished"></translation>
+        <translation>descanso {time}</translation>
     </message>
     <message>
-        <source>stop atN{NO-BREAK SPACE}{stop}</source>
-        <translation type="unfinished"></translation>
+        <source>stop at&#xa0;{stop}</source>
+        <translation>parar en {stop}</translation>
     </message>
     <message>
         <source>test with reps in reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>prueba con reps en reserva</translation>
     </message>
     <message>
         <source>test: held while it is clean</source>
-        <translation type="unfinished"></translation>
+        <translation>prueba: aguantar mientras sea limpio</translation>
     </message>
     <message>
         <source>{test} at {load}</source>
-        <translation type="unfinished"></translation>
+        <translation>{test} con {load}</translation>
     </message>
     <message>
         <source>{test} each side</source>
-        <translation type="unfinished"></translation>
+        <translation>{test} por lado</translation>
     </message>
     <message>
         <source>{work}, as before</source>
-        <translation type="unfinished"></translation>
+        <translation>{work}, como antes</translation>
     </message>
 </context>
 <context>
     <name>TitleField</name>
     <message>
         <source>Type to rename</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribir para cambiar el nombre</translation>
     </message>
 </context>
 <context>
     <name>TraineeForm</name>
     <message>
         <source>A change counts from today on; earlier sessions keep what was there then.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un cambio vale desde hoy; las sesiones anteriores conservan lo que había entonces.</translation>
     </message>
     <message>
         <source>A trainee needs a name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un atleta necesita un nombre.</translation>
     </message>
     <message>
         <source>Add {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir a {name}</translation>
     </message>
     <message>
         <source>Archive</source>
-        <translation type="unfinished"></translation>
+        <translation>Archivar</translation>
     </message>
     <message>
         <source>Archive {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Archivar a {name}</translation>
     </message>
     <message>
         <source>Body mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Masa corporal</translation>
     </message>
     <message>
         <source>Body mass on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Masa corporal el {day}</translation>
     </message>
     <message>
         <source>Bring back</source>
-        <translation type="unfinished"></translation>
+        <translation>Recuperar</translation>
     </message>
     <message>
         <source>Bring {name} back</source>
-        <translation type="unfinished"></translation>
+        <translation>Recuperar a {name}</translation>
     </message>
     <message>
         <source>Change the equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar el equipo</translation>
     </message>
     <message>
         <source>Change {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar a {name}</translation>
     </message>
     <message>
         <source>Equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Equipo</translation>
     </message>
     <message>
         <source>Health and consent</source>
-        <translation type="unfinished"></translation>
+        <translation>Salud y consentimiento</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished"></translation>
+        <translation>Persona</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar</translation>
     </message>
     <message>
         <source>Remove {name} and all sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar a {name} y todas sus sesiones</translation>
     </message>
     <message>
         <source>Somebody has this name already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alguien tiene ya este nombre.</translation>
     </message>
     <message>
         <source>Somebody new</source>
-        <translation type="unfinished"></translation>
+        <translation>Alguien nuevo</translation>
     </message>
     <message>
         <source>every change is kept, and can be undone</source>
-        <translation type="unfinished"></translation>
+        <translation>cada cambio se guarda y se puede deshacer</translation>
     </message>
     <message>
         <source>kept as soon as a name stands</source>
-        <translation type="unfinished"></translation>
+        <translation>se guarda en cuanto hay un nombre</translation>
     </message>
 </context>
 <context>
     <name>TraineeProgram</name>
     <message>
         <source>End {program} for {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Terminar {program} para {name}</translation>
     </message>
     <message>
         <source>Give {program} to {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Asignar {program} a {name}</translation>
     </message>
     <message>
         <source>Take back a change for {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirar un cambio para {name}</translation>
     </message>
     <message>
         <source>{exercise}: one more day a week</source>
-        <translation type="unfinished"></translation>
+        <translation>{exercise}: un día más por semana</translation>
     </message>
     <message>
         <source>{what}, for {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{what}, para {name}</translation>
     </message>
 </context>
 <context>
     <name>Ways</name>
     <message>
         <source>Add a day off: train on {weekday}</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir un día libre: entrenar el {weekday}</translation>
     </message>
     <message>
         <source>Back off to {work}</source>
-        <translation type="unfinished"></translation>
+        <translation>Retroceder a {work}</translation>
     </message>
     <message>
         <source>Deload from {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Descarga desde el {day}</translation>
     </message>
     <message>
         <source>Let another variable grow</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar crecer otra variable</translation>
     </message>
     <message>
         <source>Look at the deload</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver la descarga</translation>
     </message>
     <message>
         <source>Look at the program</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver el programa</translation>
     </message>
     <message>
         <source>Look at the progress</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver el progreso</translation>
     </message>
     <message>
         <source>Look at the rule</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver la regla</translation>
     </message>
     <message>
         <source>Look at the targets</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver los objetivos</translation>
     </message>
     <message>
         <source>Look at the trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver al atleta</translation>
     </message>
     <message>
         <source>Look at the week</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver la semana</translation>
     </message>
     <message>
         <source>Record a clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Registrar una autorización</translation>
     </message>
     <message>
         <source>Say what is recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>Decir qué se registra</translation>
     </message>
     <message>
         <source>Stay at {work}</source>
-        <translation type="unfinished"></translation>
+        <translation>Quedarse en {work}</translation>
     </message>
     <message>
         <source>Take another exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>Tomar otro ejercicio</translation>
     </message>
 </context>
 <context>
     <name>Weeks</name>
     <message>
         <source>About {time}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unos {time}.</translation>
     </message>
     <message>
         <source>At or above {count} ({of}; {source}).</source>
-        <translation type="unfinished"></translation>
+        <translation>En {count} o más ({of}; {source}).</translation>
     </message>
     <message>
         <source>Hard sets a week</source>
-        <translation type="unfinished"></translation>
+        <translation>Series duras por semana</translation>
     </message>
     <message>
         <source>No trend yet says how likely it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay tendencia que diga lo probable que es.</translation>
     </message>
     <message>
         <source>Not trained.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin entrenar.</translation>
     </message>
     <message>
         <source>Nothing is planned yet: Return leads to the day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay nada planeado: Intro lleva al día.</translation>
     </message>
     <message>
         <source>Nothing is planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay nada planeado.</translation>
     </message>
     <message>
         <source>Sets a week</source>
-        <translation type="unfinished"></translation>
+        <translation>Series por semana</translation>
     </message>
     <message>
         <source>The trainee has {time}.</source>
-        <translation type="unfinished"></translation>
+        <translation>El atleta tiene {time}.</translation>
     </message>
     <message>
         <source>The trend expects a maximum of {low} to {high} then (80 % band)</source>
-        <translation type="unfinished"></translation>
+        <translation>La tendencia espera entonces un máximo de {low} a {high} (franja del 80 %)</translation>
     </message>
     <message>
         <source>Under the first published mark of {count}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por debajo de la primera referencia publicada, {count}.</translation>
     </message>
     <message>
         <source>Week {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Semana {number}</translation>
     </message>
     <message>
         <source>a deload is proposed</source>
-        <translation type="unfinished"></translation>
+        <translation>se propone una descarga</translation>
     </message>
     <message>
         <source>by muscle; dotted: published marks at {marks}; hollow: under {least}</source>
-        <translation type="unfinished"></translation>
+        <translation>por músculo; punteado: referencias publicadas en {marks}; hueco: menos de {least}</translation>
     </message>
     <message>
         <source>by pattern; no published range exists: what counts is the balance</source>
-        <translation type="unfinished"></translation>
+        <translation>por patrón; no hay rango publicado: lo que cuenta es el equilibrio</translation>
     </message>
     <message>
         <source>deload</source>
-        <translation type="unfinished"></translation>
+        <translation>descarga</translation>
     </message>
     <message>
         <source>deload?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿descarga?</translation>
     </message>
     <message>
         <source>done: {sets}</source>
-        <translation type="unfinished"></translation>
+        <translation>hecho: {sets}</translation>
     </message>
     <message>
         <source>from {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>desde el {day}</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna</translation>
     </message>
     <message>
         <source>nothing was done</source>
-        <translation type="unfinished"></translation>
+        <translation>no se hizo nada</translation>
     </message>
     <message>
         <source>over {share}</source>
-        <translation type="unfinished"></translation>
+        <translation>más de {share}</translation>
     </message>
     <message>
         <source>push for each pull</source>
-        <translation type="unfinished"></translation>
+        <translation>empuje por cada tracción</translation>
     </message>
     <message>
         <source>under {share}</source>
-        <translation type="unfinished"></translation>
+        <translation>menos de {share}</translation>
     </message>
     <message>
         <source>upper for each lower</source>
-        <translation type="unfinished"></translation>
+        <translation>superior por cada inferior</translation>
     </message>
     <message>
         <source>{day}: {work} was asked; {done}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{day}: se pedía {work}; {done}.</translation>
     </message>
     <message>
         <source>{name}, {count} hard sets.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, {count} series duras.</translation>
     </message>
     <message>
         <source>{name}, {count} sets.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, {count} series.</translation>
     </message>
     <message>
         <source>{said}; chance to do this: {chance}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{said}; probabilidad de hacerlo: {chance}.</translation>
     </message>
 </context>
 <context>
     <name>WeeksPage</name>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimir</translation>
     </message>
     <message>
         <source>Program</source>
-        <translation type="unfinished"></translation>
+        <translation>Programa</translation>
     </message>
     <message>
         <source>being worked out …</source>
-        <translation type="unfinished"></translation>
+        <translation>calculando …</translation>
     </message>
     <message>
         <source>from the starts of its slots, for nobody yet</source>
-        <translation type="unfinished"></translation>
+        <translation>desde los inicios de sus puestos, para nadie aún</translation>
     </message>
     <message>
         <source>from the starts of its slots, with what {name} has</source>
-        <translation type="unfinished"></translation>
+        <translation>desde los inicios de sus puestos, con lo que tiene {name}</translation>
     </message>
     <message>
         <source>from where {name} stands</source>
-        <translation type="unfinished"></translation>
+        <translation>desde donde está {name}</translation>
     </message>
     <message>
         <source>weeks ahead</source>
-        <translation type="unfinished"></translation>
+        <translation>próximas semanas</translation>
     </message>
 </context>
 <context>
     <name>WeeksTable</name>
     <message>
         <source>Arrows choose a cell, Return leads to its rule.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las flechas eligen una celda, Intro lleva a su regla.</translation>
     </message>
     <message>
         <source>Weeks ahead</source>
-        <translation type="unfinished"></translation>
+        <translation>Próximas semanas</translation>
     </message>
 </context>
 <context>
     <name>Words</name>
     <message>
         <source>1 day</source>
-        <translation type="unfinished"></translation>
+        <translation>1 día</translation>
     </message>
     <message>
         <source>1 rep</source>
-        <translation type="unfinished"></translation>
+        <translation>1 rep</translation>
     </message>
     <message>
         <source>1 set</source>
-        <translation type="unfinished"></translation>
+        <translation>1 serie</translation>
     </message>
     <message>
         <source>1 week</source>
-        <translation type="unfinished"></translation>
+        <translation>1 semana</translation>
     </message>
     <message>
         <source>hold</source>
-        <translation type="unfinished"></translation>
+        <translation>isometría</translation>
     </message>
     <message>
         <source>load</source>
-        <translation type="unfinished"></translation>
+        <translation>carga</translation>
     </message>
     <message>
         <source>next {value}</source>
-        <translation type="unfinished"></translation>
+        <translation>siguiente {value}</translation>
     </message>
     <message>
         <source>not set</source>
-        <translation type="unfinished"></translation>
+        <translation>sin fijar</translation>
     </message>
     <message>
         <source>of {first} to {last}</source>
-        <translation type="unfinished"></translation>
+        <translation>de {first} a {last}</translation>
     </message>
     <message>
         <source>once</source>
-        <translation type="unfinished"></translation>
+        <translation>una vez</translation>
     </message>
     <message>
         <source>reps</source>
-        <translation type="unfinished"></translation>
+        <translation>reps</translation>
     </message>
     <message>
         <source>sets</source>
-        <translation type="unfinished"></translation>
+        <translation>series</translation>
     </message>
     <message>
         <source>tempo</source>
-        <translation type="unfinished"></translation>
+        <translation>tempo</translation>
     </message>
     <message>
         <source>then {variable} moves</source>
-        <translation type="unfinished"></translation>
+        <translation>luego avanza {variable}</translation>
     </message>
     <message>
         <source>twice</source>
-        <translation type="unfinished"></translation>
+        <translation>dos veces</translation>
     </message>
     <message>
         <source>variation</source>
-        <translation type="unfinished"></translation>
+        <translation>variación</translation>
     </message>
     <message>
         <source>with {load}</source>
-        <translation type="unfinished"></translation>
+        <translation>con {load} de lastre</translation>
     </message>
     <message>
         <source>with {load} of help</source>
-        <translation type="unfinished"></translation>
+        <translation>con {load} de ayuda</translation>
     </message>
     <message>
         <source>{count} days</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} días</translation>
     </message>
     <message>
         <source>{count} min</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} min</translation>
     </message>
     <message>
         <source>{count} reps</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} reps</translation>
     </message>
     <message>
         <source>{count} sets</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} series</translation>
     </message>
     <message>
         <source>{count} times</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} veces</translation>
     </message>
     <message>
         <source>{count} weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} semanas</translation>
     </message>
     <message>
         <source>{first} and {last}</source>
-        <translation type="unfinished"></translation>
+        <translation>{first} y {last}</translation>
     </message>
     <message>
         <source>{work} at {load}</source>
-        <translation type="unfinished"></translation>
+        <translation>{work} con {load}</translation>
     </message>
 </context>
 <context>
     <name>WorkAreas</name>
     <message>
         <source>&amp;Desk</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Escritorio</translation>
     </message>
     <message>
         <source>&amp;Import</source>
-        <translation type="unfinished"></translation>
+        <translation>I&amp;mportar</translation>
     </message>
     <message>
         <source>&amp;Notes</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Notas</translation>
     </message>
     <message>
         <source>&amp;Program</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Programa</translation>
     </message>
     <message>
         <source>&amp;Session</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Sesión</translation>
     </message>
     <message>
         <source>&amp;Trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Atleta</translation>
     </message>
     <message>
         <source>&amp;Week and load</source>
-        <translation type="unfinished"></translation>
+        <translation>Semana y &amp;carga</translation>
     </message>
     <message>
         <source>P&amp;ast</source>
-        <translation type="unfinished"></translation>
+        <translation>H&amp;istorial</translation>
     </message>
     <message>
         <source>P&amp;rogress</source>
-        <translation type="unfinished"></translation>
+        <translation>P&amp;rogreso</translation>
     </message>
     <message>
         <source>Rep&amp;orts</source>
-        <translation type="unfinished"></translation>
+        <translation>In&amp;formes</translation>
     </message>
     <message>
         <source>S&amp;heet</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hoja</translation>
     </message>
 </context>
 <context>
     <name>WorkPanel</name>
     <message>
         <source>Cancel</source>
-        <translation type="unfinished"></translation>
+        <translation>Cancelar</translation>
     </message>
     <message>
         <source>Cancelled, nothing is changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cancelado, no ha cambiado nada.</translation>
     </message>
     <message>
         <source>How far it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Por dónde va</translation>
     </message>
     <message>
         <source>Rungwise</source>
-        <translation type="unfinished"></translation>
+        <translation>Rungwise</translation>
     </message>
 </context>
 <context>
     <name>_CandidateList</name>
     <message>
         <source>Exercises found</source>
-        <translation type="unfinished"></translation>
+        <translation>Ejercicios encontrados</translation>
     </message>
 </context>
 <context>
     <name>_FirstSteps</name>
     <message>
         <source>Add a trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir un atleta</translation>
     </message>
     <message>
         <source>Loads in</source>
-        <translation type="unfinished"></translation>
+        <translation>Cargas en</translation>
     </message>
     <message>
         <source>Open the demo scenario</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir el caso de demostración</translation>
     </message>
     <message>
         <source>Start with one person: their name, what they can train with, and when. Then give them a program, print the first sheet, and type what was done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Empezar por una persona: su nombre, con qué puede entrenar y cuándo. Después asignarle un programa, imprimir la primera hoja y escribir lo hecho.</translation>
     </message>
     <message>
         <source>The demo is an invented rowing club in a data file of its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>La demostración es un club de remo inventado, en un archivo de datos propio.</translation>
     </message>
     <message>
         <source>Unit of loads</source>
-        <translation type="unfinished"></translation>
+        <translation>Unidad de las cargas</translation>
     </message>
     <message>
         <source>each trainee can have their own</source>
-        <translation type="unfinished"></translation>
+        <translation>cada atleta puede tener la suya</translation>
     </message>
 </context>
 <context>
     <name>_Headings</name>
     <message>
         <source>Fastest first</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero la más rápida</translation>
     </message>
     <message>
         <source>by</source>
-        <translation type="unfinished"></translation>
+        <translation>cada</translation>
     </message>
     <message>
         <source>from</source>
-        <translation type="unfinished"></translation>
+        <translation>desde</translation>
     </message>
     <message>
         <source>to</source>
-        <translation type="unfinished"></translation>
+        <translation>hasta</translation>
     </message>
     <message>
         <source>when a slower one moves</source>
-        <translation type="unfinished"></translation>
+        <translation>cuando avanza una más lenta</translation>
     </message>
 </context>
 <context>
     <name>_NameRow</name>
     <message>
         <source>1 line</source>
-        <translation type="unfinished"></translation>
+        <translation>1 fila</translation>
     </message>
     <message>
         <source>What is {name}?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué es {name}?</translation>
     </message>
     <message>
         <source>Which trainee is {name}?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué atleta es {name}?</translation>
     </message>
     <message>
         <source>a new exercise, like…</source>
-        <translation type="unfinished"></translation>
+        <translation>un ejercicio nuevo, como…</translation>
     </message>
     <message>
         <source>another exercise…</source>
-        <translation type="unfinished"></translation>
+        <translation>otro ejercicio…</translation>
     </message>
     <message>
         <source>another trainee…</source>
-        <translation type="unfinished"></translation>
+        <translation>otro atleta…</translation>
     </message>
     <message>
         <source>leave its lines out</source>
-        <translation type="unfinished"></translation>
+        <translation>omitir sus filas</translation>
     </message>
     <message>
         <source>new on the roster</source>
-        <translation type="unfinished"></translation>
+        <translation>alguien nuevo en la lista</translation>
     </message>
     <message>
         <source>which exercise?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿qué ejercicio?</translation>
     </message>
     <message>
         <source>which trainee?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿qué atleta?</translation>
     </message>
     <message>
         <source>{count} lines</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} filas</translation>
     </message>
 </context>
 <context>
     <name>_Nobody</name>
     <message>
         <source>Choose a trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir un atleta</translation>
     </message>
     <message>
         <source>Pick one in the roster at the left, or type a name after Ctrl+L.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir uno en la lista de la izquierda, o escribir un nombre tras Ctrl+L.</translation>
     </message>
 </context>
 <context>
     <name>_NoteField</name>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota</translation>
     </message>
 </context>
 <context>
     <name>dialog</name>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar</translation>
     </message>
 </context>
 </TS>
