@@ -13,7 +13,7 @@ from desktop.planning.lines import ASSESSMENT_START as ASSESSMENT_START
 from desktop.planning.lines import PROGRAM_START, rule_revisions
 from desktop.planning.schedule import place_on, slot_in_phase
 from desktop.planning.standing import Standing
-from desktop.planning.surroundings import scope_of, surroundings_at, trained_parts
+from desktop.planning.surroundings import scope_of, surroundings_at
 from desktop.training.assessment import AssessmentError, EffortLimits, limits_for
 from desktop.training.assessment_day import LineTest, line_test, start_from_test
 from desktop.training.position import Position, ProgressionRule
@@ -62,8 +62,7 @@ def line_test_on(history: History, standing: Standing, day: date) -> LineTest | 
     if state.held is not None:
         return None
     trained = any(
-        session.day < day and not part.test
-        for session, part in trained_parts(history, standing.line)
+        session.day < day and not part.test for session, part in history.trained(standing.line)
     )
     return line_test(
         standing.exercise,
@@ -161,7 +160,7 @@ def _with(history: History, line: Line, start: LineStart) -> tuple[LineStart, ..
     """The line's starts with that of the test in place of an earlier reading of the same day, and,
     where nothing was trained before, of what the program had supposed.
     """
-    trained = any(session.day < start.day for session, _ in trained_parts(history, line))
+    trained = any(session.day < start.day for session, _ in history.trained(line))
     kept = [
         one
         for one in line.starts

@@ -24,7 +24,7 @@ from desktop.planning.schedule import (
     training_days,
 )
 from desktop.planning.standing import LineKey, Standing, key_of
-from desktop.planning.surroundings import equipment_on, trained_parts
+from desktop.planning.surroundings import equipment_on
 from desktop.training.demand import body_part_g
 from desktop.training.equipment import Bar
 from desktop.training.exercises import Exercise, LoadingKind
@@ -178,9 +178,7 @@ def _slot_plan(
         target = target_of(standing, test)
     around = state.surroundings
     before = [
-        (session, part)
-        for session, part in trained_parts(history, standing.line)
-        if session.day < day
+        (session, part) for session, part in history.trained(standing.line) if session.day < day
     ]
     last = before[-1] if before else None
     heaviest = max(target.sets, key=lambda asked: asked.load_g, default=None)

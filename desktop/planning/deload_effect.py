@@ -17,7 +17,6 @@ from typing import TYPE_CHECKING, Final
 
 from desktop.planning.history import History
 from desktop.planning.progress import Point, points_of, surroundings_by_day
-from desktop.planning.surroundings import trained_parts
 from desktop.training.coach import CoachSettings
 from desktop.training.exercises import Exercise
 from desktop.training.program import Line
@@ -107,7 +106,7 @@ def _line(
     until = min(today, window.last + AFTER)
     done = [
         (session, part)
-        for session, part in trained_parts(history, line)
+        for session, part in history.trained(line)
         if window.first - BEFORE <= session.day <= until
     ]
     if not done:

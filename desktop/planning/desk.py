@@ -26,7 +26,6 @@ from desktop.planning.schedule import (
     place_on,
     training_days,
 )
-from desktop.planning.surroundings import trained_parts
 from desktop.training.brief import NO_SPARK, Brief, GoalBrief, Spark, SparkKind
 from desktop.training.limits import LimitId
 from desktop.training.program import Line
@@ -240,7 +239,7 @@ def _goal(history: History, goal: Goal) -> GoalBrief:
     if goal.kind is not GoalKind.ONE_REP_MAX or goal.value <= 0:
         return brief
     line = history.line(goal.line_id)
-    done = trained_parts(history, line)
+    done = history.trained(line)
     around = surroundings_by_day(history, line, [session.day for session, _ in done])
     trend = trend_of(points_of(history, line, done, around), history.library.settings)
     if trend is None:
@@ -282,7 +281,7 @@ def _main_lines(history: History, brief: Brief) -> Iterable[Line]:
 
 def _maxima(history: History, line: Line, since: date) -> tuple[tuple[int, float], ...]:
     """The best estimate of each week, in grams."""
-    done = [each for each in trained_parts(history, line) if each[0].day > since]
+    done = [each for each in history.trained(line) if each[0].day > since]
     around = surroundings_by_day(history, line, [session.day for session, _ in done])
     weeks: dict[int, tuple[int, float]] = {}
     for point in points_of(history, line, done, around):

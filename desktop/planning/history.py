@@ -67,7 +67,10 @@ class History:
     goals: tuple[Goal, ...] = ()
     dismissed: tuple[DismissedCaution, ...] = ()
     tracks: Tracks = field(default_factory=Tracks, compare=False, repr=False)
-    _parts: dict[int, list[Part]] = field(
+    _parts: dict[int, tuple[Part, ...]] = field(
+        default_factory=dict, init=False, compare=False, repr=False
+    )
+    _trained: dict[tuple[int, str], tuple[Part, ...]] = field(
         default_factory=dict, init=False, compare=False, repr=False
     )
 
@@ -101,11 +104,26 @@ class History:
     def done(self, line_id: int, before: date | None = None) -> tuple[Part, ...]:
         """Every session part of one line, oldest first, on days before ``before`` (None: all)."""
         if not self._parts:
+            by_line: dict[int, list[Part]] = {}
             for session in self.sessions:
                 for part in session.lines:
-                    self._parts.setdefault(part.line_id, []).append((session, part))
+                    by_line.setdefault(part.line_id, []).append((session, part))
+            self._parts.update((key, tuple(parts)) for key, parts in by_line.items())
         parts = self._parts.get(line_id, ())
-        return tuple(each for each in parts if before is None or each[0].day < before)
+        return parts if before is None else tuple(each for each in parts if each[0].day < before)
+
+    def trained(self, line: Line) -> tuple[Part, ...]:
+        """The session parts in which the line's own exercise was done with working sets."""
+        if line.id is None:
+            return ()
+        known = self._trained.get((line.id, line.exercise))
+        if known is None:
+            known = self._trained[line.id, line.exercise] = tuple(
+                each
+                for each in self.done(line.id)
+                if each[1].exercise == line.exercise and each[1].trained
+            )
+        return known
 
     def body_mass_on(self, day: date) -> int | None:
         """Grams by the last entry on or before ``day``; before the first entry, by the first."""

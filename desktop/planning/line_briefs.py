@@ -10,7 +10,7 @@ from desktop.planning.history import History
 from desktop.planning.progress import plateau_probability, points_of, surroundings_by_day, trend_of
 from desktop.planning.schedule import WEEK
 from desktop.planning.standing import LineKey, Standing, key_of
-from desktop.planning.surroundings import parts_of, trained_parts
+from desktop.planning.surroundings import parts_of
 from desktop.training import recovery
 from desktop.training.brief import LineBrief, Told
 from desktop.training.demand import effective_load_g, position_demand
@@ -41,7 +41,7 @@ def line_brief(
     """The line of ``standing`` in brief as of ``day``; ``standings`` are the lines around it."""
     line, state = standing.line, standing.state
     seen = [session.day for session, _ in parts_of(history, line) if session.day <= day]
-    done = [each for each in trained_parts(history, line) if each[0].day <= day]
+    done = [each for each in history.trained(line) if each[0].day <= day]
     step = _standing_step(standing)
     return LineBrief(
         exercise=line.exercise,

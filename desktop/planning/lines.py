@@ -15,7 +15,6 @@ from desktop.planning.surroundings import (
     scope_of,
     surrounded_of,
     surroundings_at,
-    trained_parts,
 )
 from desktop.planning.surroundings import surrounded_events as surrounded_events
 from desktop.planning.surroundings import surroundings_on as surroundings_on
@@ -49,7 +48,7 @@ def start_of(history: History, line: Line) -> LineStart | None:
     Else None: the first session trained is where the line begins, and later starts act as
     overrides. A start that a program's slot gave is for somebody without history and gives way.
     """
-    trained = next((session.day for session, _ in trained_parts(history, line)), None)
+    trained = next((session.day for session, _ in history.trained(line)), None)
     first = min(line.starts, key=lambda one: one.day, default=None)
     if first is None or (trained is not None and trained < first.day):
         return None

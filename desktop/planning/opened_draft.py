@@ -12,7 +12,6 @@ from desktop.planning.history import History
 from desktop.planning.progress import best_of
 from desktop.planning.session_draft import LineDraft, SessionDraft, SetDraft
 from desktop.planning.standing import standing_on
-from desktop.planning.surroundings import trained_parts
 from desktop.planning.typed_cells import (
     MOST_REPS,
     CellKind,
@@ -136,7 +135,7 @@ def slot_of_line(history: History, exercise: Exercise, name: str, day: date) -> 
         fresh = Line(history.trainee_id, exercise.key, name)
         return SlotPlan(_no_slot(exercise, name), exercise, fresh, State(None), _no_target(None))
     standing = standing_on(history, day, line)
-    before = [each for each in trained_parts(history, line) if each[0].day < day]
+    before = [each for each in history.trained(line) if each[0].day < day]
     done = [each for _, part in before for each in part.working_sets]
     return SlotPlan(
         slot=_no_slot(exercise, name),

@@ -14,7 +14,6 @@ from desktop.planning.outcomes import Effect, effects_between
 from desktop.planning.progress import best_of
 from desktop.planning.schedule import DAY
 from desktop.planning.standing import standing_on
-from desktop.planning.surroundings import trained_parts
 from desktop.training.exercises import Exercise
 from desktop.training.program import Line
 from desktop.training.recovery import Caution
@@ -93,7 +92,7 @@ def _best_changes(was: History, will_be: History, line_ids: Sequence[int]) -> It
         before, after = (
             best_of(done, around) if done else None
             for done in (
-                [each for _, part in trained_parts(history, line) for each in part.working_sets]
+                [each for _, part in history.trained(line) for each in part.working_sets]
                 for history in (was, will_be)
             )
         )

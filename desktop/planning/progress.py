@@ -24,7 +24,6 @@ from desktop.planning.estimates import trend_of as trend_of
 from desktop.planning.history import History
 from desktop.planning.line_history import read_about, with_line
 from desktop.planning.marks import Mark, marks_of
-from desktop.planning.surroundings import trained_parts
 from desktop.planning.training_weeks import Week as Week
 from desktop.planning.training_weeks import week_of as week_of
 from desktop.planning.training_weeks import weeks_of
@@ -110,9 +109,7 @@ def progress(
 
 def progress_of(history: History, line: Line, today: date, week_starts: int = 0) -> LineProgress:
     """The chart of one line up to ``today``, from what was read."""
-    done = [
-        (session, part) for session, part in trained_parts(history, line) if session.day <= today
-    ]
+    done = [(session, part) for session, part in history.trained(line) if session.day <= today]
     around = surroundings_by_day(history, line, [session.day for session, _ in done])
     worked = worked_of(done, around)
     points = points_in(history, line, worked)

@@ -7,14 +7,13 @@ from dataclasses import dataclass, replace
 from datetime import date
 from typing import Final
 
-from desktop.planning.history import History, body_mass_on
+from desktop.planning.history import History, Part, body_mass_on
 from desktop.training.equipment import Equipment
 from desktop.training.exercises import Exercise, LoadingKind
 from desktop.training.loading import reachable
 from desktop.training.position import ProgressionRule, Surroundings, Variable
 from desktop.training.program import Line
 from desktop.training.scale import ALL_FAMILIES, family_of, scale
-from desktop.training.session import LineDone, Session
 from desktop.training.state import Surrounded
 from desktop.training.trainee import BodyMass, EquipmentFrom, Trainee
 
@@ -104,8 +103,7 @@ def scope_of(history: History, line: Line, rules: Iterable[ProgressionRule]) -> 
     if exercise.loading is not LoadingKind.BODYWEIGHT:
         return NO_SCOPE
     named = [
-        (session.day, part.working_sets[0].variation)
-        for session, part in trained_parts(history, line)[:1]
+        (session.day, part.working_sets[0].variation) for session, part in history.trained(line)[:1]
     ]
     named += [(one.day, one.position.variation) for one in line.starts]
     named += [(one.day, one.position.variation) for one in line.overrides]
@@ -157,15 +155,6 @@ def surrounded_of(history: History, line: Line, scope: Scope = NO_SCOPE) -> tupl
     )
 
 
-def parts_of(history: History, line: Line) -> tuple[tuple[Session, LineDone], ...]:
+def parts_of(history: History, line: Line) -> tuple[Part, ...]:
     """Every session part of a line, oldest first; a line not saved yet has none."""
     return () if line.id is None else history.done(line.id)
-
-
-def trained_parts(history: History, line: Line) -> tuple[tuple[Session, LineDone], ...]:
-    """The session parts in which the line's own exercise was done with working sets."""
-    return tuple(
-        (session, part)
-        for session, part in parts_of(history, line)
-        if part.exercise == line.exercise and part.working_sets and not part.skipped
-    )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from typing import Final
 
 from desktop.training.program import Line, RuleRevision
@@ -14,7 +15,14 @@ MOST_LINES: Final = 64
 """Of so many lines the track is kept; one of ten years takes about 1 MB."""
 
 _Key = tuple[int, str, str]
-_Told = tuple[Session, LineDone, SessionDone]
+
+
+@dataclass(frozen=True, slots=True)
+class _Told:
+    """The parts of sessions last seen (kept, so that their ids stay theirs), and their events."""
+
+    parts: tuple[tuple[Session, LineDone], ...] = ()
+    events: tuple[SessionDone, ...] = ()
 
 
 class Tracks:
@@ -24,7 +32,7 @@ class Tracks:
 
     def __init__(self) -> None:
         self._tracks: dict[_Key, Track] = {}
-        self._told: dict[_Key, dict[tuple[int, int], _Told]] = {}
+        self._told: dict[_Key, _Told] = {}
 
     def replay(
         self,
@@ -46,17 +54,24 @@ class Tracks:
         return replayed
 
     def events(
-        self, line: Line, parts: Sequence[tuple[Session, LineDone]]
+        self, line: Line, parts: tuple[tuple[Session, LineDone], ...]
     ) -> tuple[SessionDone, ...]:
         """What the ``parts`` of sessions tell the line: of those seen before the same events."""
-        known = self._told.get(_key(line), {})
-        told = {
-            (id(session), id(part)): known.get((id(session), id(part)))
-            or (session, part, _event(session, part, line))
-            for session, part in parts
+        last = self._told.get(_key(line), _Told())
+        if parts is last.parts:
+            return last.events
+        known = {
+            id(part): (session, event)
+            for (session, part), event in zip(last.parts, last.events, strict=True)
         }
-        self._told[_key(line)] = told  # it holds sessions and parts, so that their ids stay theirs
-        return tuple(event for _, _, event in told.values())
+        events: list[SessionDone] = []
+        for session, part in parts:
+            told_in, event = known.get(id(part), (None, None))
+            if event is None or told_in is not session:
+                event = _event(session, part, line)
+            events.append(event)
+        told = self._told[_key(line)] = _Told(parts, tuple(events))
+        return told.events
 
 
 def _key(line: Line) -> _Key:

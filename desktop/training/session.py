@@ -84,6 +84,11 @@ class LineDone:
         return tuple(done for done in self.sets if not done.warm_up)
 
     @property
+    def trained(self) -> bool:
+        """Whether any set counts: not only warm-ups, nor skipped after them."""
+        return not self.skipped and any(not done.warm_up for done in self.sets)
+
+    @property
     def worst_pain(self) -> int:
         """The highest pain noted on any set, 0-10."""
         return max((done.pain for done in self.sets), default=0)

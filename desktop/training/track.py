@@ -10,6 +10,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date
 from itertools import groupby
+from operator import eq
 
 from desktop.training.event_effects import after_event
 from desktop.training.program import RuleRevision
@@ -104,24 +105,23 @@ def in_order(events: Iterable[AnyEvent]) -> list[AnyEvent]:
     """The events in the order they take effect; what is told alike is ordered by its contents,
     so that the order of arrival never matters. Revisions of one day stay as given.
     """
-    keyed = sorted(((_order(event), event) for event in events), key=_first)
-    ordered: list[AnyEvent] = []
-    for _, alike in groupby(keyed, key=_first):
-        group = [event for _, event in alike]
+    arrived = list(events)
+    keys = [_order(event) for event in arrived]
+    places = sorted(range(len(arrived)), key=keys.__getitem__)
+    ordered = [arrived[place] for place in places]
+    keys = [keys[place] for place in places]
+    if not any(map(eq, keys, keys[1:])):
+        return ordered
+    told: list[AnyEvent] = []
+    for _, alike in groupby(range(len(ordered)), key=keys.__getitem__):
+        group = [ordered[place] for place in alike]
         if len(group) > 1 and not isinstance(group[0], RuleRevision):
             group.sort(key=repr)
-        ordered.extend(group)
-    return ordered
+        told.extend(group)
+    return told
 
 
-_Order = tuple[date, int, int, int, int]
-
-
-def _first(keyed: tuple[_Order, AnyEvent]) -> _Order:
-    return keyed[0]
-
-
-def _order(event: AnyEvent) -> _Order:
+def _order(event: AnyEvent) -> tuple[date, int, int, int, int]:
     """Date, rank on the day, entry, overrides before sessions, the session's id."""
     match event:
         case SessionDone():
