@@ -13,11 +13,9 @@ from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import (
     QCoreApplication,
-    QLibraryInfo,
     QLocale,
     QObject,
     QTimer,
-    QTranslator,
     Signal,
 )
 from PySide6.QtGui import QIcon
@@ -30,21 +28,23 @@ from desktop.keeper import Keeper
 from desktop.settings import Paper as PaperSetting
 from desktop.settings import Settings
 from desktop.settings import Theme as SchemeSetting
+from desktop.translators import Translators, languages, locale_for
 from views.main_window import MainWindow
 from views.record import MessageKind, Record
 from views.theme import Theme
 from views.work_areas import DESK
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
     from logging import Logger
 
     from db.database import Database
     from db.repository import Repository
+    from desktop.training.exercises import Exercise
     from views.notice import Notice
 
 _LOOK_ELSEWHERE_MS: Final = 3000
 ICON: Final = Path(__file__).parent.parent / "resources" / "desktop" / "rungwise.svg"
-TRANSLATIONS: Final = Path(__file__).parent.parent / "resources" / "translations"
 
 translate = QCoreApplication.translate
 
@@ -57,18 +57,15 @@ def run(database: Path | None = None, arriving: Path | None = None) -> int:
     application = QApplication(sys.argv[:1])
     application.setApplicationName(paths.NAME)
     application.setDesktopFileName("rungwise")
-    QLocale.setDefault(QLocale(settings.language) if settings.language else QLocale.system())
-    translators = install_translators(application, QLocale())
     theme = Theme(settings.theme.value, settings.text_percent, paper=settings.paper.value)
     theme.apply(application)
-    desk = Desk(settings, theme)
+    desk = Desk(settings, theme, application)
     sys.excepthook = desk.unexpected
     opened = desk.start(database or settings.last_file or paths.default_data_file())
     if opened and arriving is not None:
         desk.bring_in(arriving.absolute())
     code = application.exec()
     desk.close()
-    del translators
     return code
 
 
@@ -77,10 +74,16 @@ class Desk(QObject):
 
     checked = Signal(object, list)
 
-    def __init__(self, settings: Settings, theme: Theme) -> None:
+    def __init__(
+        self, settings: Settings, theme: Theme, application: QCoreApplication | None = None
+    ) -> None:
+        """``application``: where to install translators; None leaves the language as it is."""
         super().__init__()
         self._settings = settings
         self._theme = theme
+        self._translators = None if application is None else Translators(application)
+        self._translated = False
+        self._take_language()
         self._path = paths.default_data_file()
         self.record: Record | None = None
         self.notice: Notice | None = None
@@ -128,7 +131,9 @@ class Desk(QObject):
         from desktop.data_file import open_data_file
 
         try:
-            return open_data_file(path, create, passphrase)
+            repository = open_data_file(path, create, passphrase)
+            repository.said = self._exercise_names()
+            return repository
         except (PassphraseNeeded, WrongPassphrase) as error:
             self.keeper.ask_passphrase(path, error)
             return None
@@ -145,6 +150,8 @@ class Desk(QObject):
         self.window.open_wanted.connect(self._choose_file)
         self.window.demo_wanted.connect(self._open_demo)
         self.window.backup_wanted.connect(self._back_up)
+        self.window.language_wanted.connect(self.speak)
+        self.window.menus.offer_languages(languages(), self._settings.language)
         self.keeper.attend(path, self.window)
         self.window.painted.connect(self._go_on)
         self.window.show()
@@ -168,6 +175,35 @@ class Desk(QObject):
         if self.window is not None:
             self.window.setWindowIcon(QIcon(str(ICON)))
         self._check(self.record)
+
+    def speak(self, language: str) -> None:
+        """Take another language ("" for the system's), at once: the window is made anew over the
+        same file, where it stood. What was done before can no longer be undone there.
+        """
+        self._settings.language = language
+        self._take_language()
+        window, record = self.window, self.record
+        if window is None or record is None or not record.attached:
+            return  # not past the first paint: from the next window on
+        window.leave()
+        record.repository.said = self._exercise_names()
+        self.keeper.close()
+        self._show(self._path, Record(record.repository))
+        window.close()
+        window.deleteLater()
+        record.deleteLater()
+
+    def _take_language(self) -> None:
+        if self._translators is not None:
+            locale = locale_for(self._settings.language, QLocale.system())
+            self._translated = self._translators.use(locale)
+
+    def _exercise_names(self) -> Callable[[Exercise], Exercise] | None:
+        if not self._translated:
+            return None
+        from views.language import ExerciseNames
+
+        return ExerciseNames()
 
     def close(self) -> None:
         """Close the window and the file, with a backup."""
@@ -317,15 +353,3 @@ def _log() -> Logger:
     import logging
 
     return logging.getLogger("rungwise")
-
-
-def install_translators(application: QApplication, locale: QLocale) -> tuple[QTranslator, ...]:
-    """Our translation and Qt's own for ``locale``, where there are any; keep what is returned."""
-    qt_folder = QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath)
-    installed = []
-    for name, folder in (("rungwise", str(TRANSLATIONS)), ("qtbase", qt_folder)):
-        translator = QTranslator(application)
-        if translator.load(locale, name, "_", folder):
-            application.installTranslator(translator)
-            installed.append(translator)
-    return tuple(installed)

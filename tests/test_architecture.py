@@ -62,7 +62,13 @@ MAY_IMPORT: dict[str, tuple[str, ...] | None] = {
         "db",
     ),
     "desktop.command_line": (
-        "numpy",
+        "desktop.arguments",
+        "desktop.entries",
+        "desktop.planning",
+        "desktop.verbs",
+        "db",
+    ),
+    "desktop.verbs": (
         "desktop.training",
         "desktop.planning",
         "desktop.entries",
@@ -73,10 +79,9 @@ MAY_IMPORT: dict[str, tuple[str, ...] | None] = {
         "desktop.demo",
         "desktop.answers",
         "desktop.note_answers",
-        "desktop.arguments",
         "desktop.menu_entry",
         "desktop.tour",
-        "desktop.command_line",
+        "desktop.verbs",
         "db",
     ),
     "desktop.demo": ("desktop.planning", "db"),
@@ -97,6 +102,7 @@ MAY_IMPORT: dict[str, tuple[str, ...] | None] = {
         "views",
     ),
     "desktop.settings": ("PySide6.QtCore",),
+    "desktop.translators": ("PySide6.QtCore",),
     "desktop.bootstrap": (),
     "desktop.startup_guard": (),
     "views": (
@@ -222,7 +228,14 @@ def test_decisions_do_not_wait_for_numpy() -> None:
 
 
 def test_the_store_and_the_command_line_stand_without_qt() -> None:
-    parts = ["db", "desktop.planning", "desktop.command_line", "desktop.notes", "desktop.drafting"]
+    parts = [
+        "db",
+        "desktop.planning",
+        "desktop.command_line",
+        "desktop.verbs",
+        "desktop.notes",
+        "desktop.drafting",
+    ]
     started = in_fresh_interpreter(
         "import sys, pkgutil, importlib\n"
         "for name in ('PySide6', 'shiboken6', 'pyqtgraph'):\n"

@@ -65,6 +65,7 @@ class MainWindow(QMainWindow):
     open_wanted = Signal()
     demo_wanted = Signal()
     backup_wanted = Signal()
+    language_wanted = Signal(str)
     keeping_wanted = Signal(str)
 
     def __init__(
@@ -77,7 +78,7 @@ class MainWindow(QMainWindow):
     ) -> None:
         super().__init__(parent)
         self._record, self._today, self._settings = record, today, settings
-        self._was_painted = False
+        self._was_painted = self._left = False
         self._breath = QTimer(self)
         self._breath.setSingleShot(True)
         self._breath.timeout.connect(self.painted)
@@ -154,6 +155,7 @@ class MainWindow(QMainWindow):
         self.menus.open_wanted.connect(self.open_wanted)
         self.menus.demo_wanted.connect(self.demo_wanted)
         self.menus.backup_wanted.connect(self.backup_wanted)
+        self.menus.language_wanted.connect(self.language_wanted)
         self.drop.dropped.connect(self.bring_in)
         self.menus.keeping_wanted.connect(self.keeping_wanted)
 
@@ -275,6 +277,13 @@ class MainWindow(QMainWindow):
             self._breath.start(_BREATH_MS)
 
     def closeEvent(self, event: QCloseEvent) -> None:
+        if not self._left:
+            self.leave()
+        super().closeEvent(event)
+
+    def leave(self) -> None:
+        """Keep what is being typed, and how the window stands, once before it goes."""
+        self._left = True
         self.areas.leave()
         self._settings.geometry = bytes(self.saveGeometry().data())
         self._settings.last_trainee = self.roster.trainee_id
@@ -282,4 +291,3 @@ class MainWindow(QMainWindow):
         for key, left in self.areas.to_recall().items():
             if left != self._settings.recalled(key):
                 self._settings.keep(key, left)
-        super().closeEvent(event)

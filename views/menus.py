@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
@@ -21,6 +21,9 @@ _TEXT_STEP = 25
 LOCK_MINUTES = (0, 5, 15, 30)
 """After how many idle minutes the window may be locked; 0 is never."""
 
+LANGUAGE_NAMES = {"en": "&English", "de": "&Deutsch", "es": "Españ&ol"}
+"""Each language as it calls itself, whatever the screens speak."""
+
 
 class Menus(QObject):
     """Builds the menus of a window and says by signals what was chosen."""
@@ -34,6 +37,7 @@ class Menus(QObject):
     demo_wanted = Signal()
     backup_wanted = Signal()
     keeping_wanted = Signal(str)
+    language_wanted = Signal(str)
 
     def __init__(self, window: QMainWindow, record: Record, theme: Theme) -> None:
         super().__init__(window)
@@ -170,6 +174,7 @@ class Menus(QObject):
             self._areas[entry.key] = action
         menu.addSeparator()
         self._colours(menu)
+        self._languages = menu.addMenu(self.tr("Lan&guage"))
         percent = self._theme
         self._add(menu, self.tr("&Larger text"), lambda: self._resize(_TEXT_STEP), "Ctrl++")
         self._add(menu, self.tr("S&maller text"), lambda: self._resize(-_TEXT_STEP), "Ctrl+-")
@@ -187,6 +192,21 @@ class Menus(QObject):
             action = self._add(below, text, lambda chosen=scheme: self._theme.choose(chosen))  # type: ignore[misc]
             action.setCheckable(True)
             action.setChecked(scheme is self._theme.scheme)
+            group.addAction(action)
+
+    def offer_languages(self, codes: Sequence[str], chosen: str) -> None:
+        """Fill the menu of languages; ``chosen`` is a code, or "" for the system's."""
+        self._languages.clear()
+        group = QActionGroup(self._languages)
+        texts = {"": self.tr("As the &system")} | {code: LANGUAGE_NAMES[code] for code in codes}
+        for code, text in texts.items():
+            action = self._add(
+                self._languages,
+                text,
+                lambda wish=code: self.language_wanted.emit(wish),  # type: ignore[misc]
+            )
+            action.setCheckable(True)
+            action.setChecked(code == chosen)
             group.addAction(action)
 
     def _resize(self, by: int) -> None:
