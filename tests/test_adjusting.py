@@ -90,12 +90,50 @@ def test_a_hold_backs_off_in_seconds() -> None:
 def test_loads_and_variations_outside_new_ranges_are_brought_inside() -> None:
     bounded = replace(LOAD, floor=40_000, ceiling=60_000)
     mover = Mover(ProgressionRule((REPS_8_12, bounded)), BARBELL)
-    assert fitted(Position(30_000, 8, 3), mover).load_g == 40_000
+    assert fitted(Position(37_500, 8, 3), mover).load_g == 40_000
     assert fitted(Position(80_000, 8, 3), mover).load_g == 60_000
     ranged = ProgressionRule((REPS_8_12, replace(VARIATION, easiest="step", hardest="step")))
     for here in ("chair", "step", "floor", "unheard of"):
         inside = fitted(Position(0, 8, 3, variation=here), Mover(ranged, BODY))
         assert inside.variation == "step"
+
+
+def test_a_floor_out_of_reach_is_grown_into() -> None:
+    bounded = replace(LOAD, floor=40_000)
+    rule = ProgressionRule((REPS_8_12, bounded))
+    near = fitted(Position(30_000, 8, 3), Mover(rule, BARBELL))
+    assert near == Position(32_500, 8, 3)  # 10 % more than 30 kg, rounded down
+    grown = grow(replace(near, reps=12), Mover(rule, BARBELL))
+    assert grown.position == Position(35_000, 8, 3)
+    # Fewer repetitions bring the load up by 10 % at most, and the floor brings it no further.
+    strong = ProgressionRule((VariableRange(Variable.REPS, 3, 5), bounded))
+    assert fitted(Position(30_000, 10, 3), Mover(strong, BARBELL)) == Position(32_500, 5, 3)
+    # Where nothing between can be loaded the line stays; where nothing is loaded yet the floor is.
+    gap = Surroundings((30_000, 40_000))
+    assert fitted(Position(30_000, 8, 3), Mover(rule, gap)) == Position(30_000, 8, 3)
+    assert fitted(Position(0, 8, 3), Mover(rule, BARBELL)) == Position(40_000, 8, 3)
+    assert fitted(Position(25_000, 8, 3), Mover(rule, gap)) == Position(25_000, 8, 3)
+
+
+def test_a_variation_out_of_reach_is_grown_into() -> None:
+    rule = ProgressionRule((REPS_8_12, replace(VARIATION, easiest="floor")))
+    chair = Position(0, 8, 3, variation="chair")
+    # The floor asks 16 % more than the chair, the step 9 %.
+    near = fitted(chair, Mover(rule, BODY))
+    assert near == replace(chair, variation="step")
+    assert grow(replace(near, reps=12), Mover(rule, BODY)).position.variation == "floor"
+    none_between = replace(BODY, scale=(SCALE[0], SCALE[2]))
+    assert fitted(chair, Mover(rule, none_between)) == chair
+    # By order alone nothing can be compared, and the coach's word holds.
+    assert fitted(chair, Mover(rule, UNWEIGHED)).variation == "floor"
+
+
+def test_repetitions_begin_at_the_floor_of_the_variation_that_the_rule_leads_to() -> None:
+    floors = replace(VARIATION, easiest="step"), (("step", 5),)
+    hold = VariableRange(Variable.HOLD, 10, 30, 5, floors=floors[1])
+    rule = ProgressionRule((hold, floors[0]))
+    fresh = Position(0, None, 3, hold_s=3, variation="chair")
+    assert fitted(fresh, Mover(rule, BODY)) == replace(fresh, variation="step", hold_s=5)
 
 
 def test_new_repetitions_keep_the_maximum_below_the_ceiling_of_load() -> None:

@@ -212,6 +212,19 @@ def test_a_follower_too_does_fewer_sets_in_an_easier_week() -> None:
     assert len(follow_target(leader, light, BARBELL).sets) == len(leader.sets) == 2
 
 
+def test_a_follower_of_a_follower_is_eased_as_well() -> None:
+    window = DeloadWindow(1, day(0), day(6))
+    heavy = target_on(state_at(), day(0), CONTEXT, deload=window)
+    own = Position(60_000, 8, 3)
+    medium = follow_target(heavy, replace(DOUBLE, follow=Follow("heavy", 90)), BARBELL, own)
+    rule = replace(DOUBLE, follow=Follow("medium", 90))
+    light = follow_target(medium, rule, BARBELL, Position(40_000, 8, 5))
+    # 60 kg eased to 52.5, of which 90 % are 47.25, and 90 % of 45 are 40.5; 5 x 0.6 sets are 3
+    assert [(each.load_g, each.reps) for each in light.sets] == [(40_000, 8)] * 3
+    assert [note.code for note in light.notes] == [ReasonCode.DELOAD]
+    assert light.reason.code is ReasonCode.FOLLOWS
+
+
 def test_a_follower_held_for_pain_asks_nothing_though_its_leader_does() -> None:
     light = replace(DOUBLE, follow=Follow("heavy", 85))
     held = run(did(0, 8, 8, 8, pain=6), start=state_at(rule=light)).state

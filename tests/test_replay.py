@@ -199,6 +199,51 @@ def test_reserve_well_under_its_target_repeats_whatever_the_criterion() -> None:
     assert place(result) == (60_000, 8)
 
 
+def test_one_set_well_under_its_reserve_is_enough_to_repeat() -> None:
+    state = state_at(rule=replace(DOUBLE, target_rir=2.0))
+
+    def after(*rirs: float | None, start: State = state, reps: int = 8) -> Replay:
+        sets = tuple(SetDone(60_000, reps, rir=rir) for rir in rirs)
+        return run(SessionDone(day(0), sets), start=start)
+
+    hard = after(None, 0, 1)
+    assert codes(hard) == [ReasonCode.REPEAT_HARD]
+    assert hard.steps[0].reason["rir"] == 0
+    assert codes(after(1, 1, 1)) == [ReasonCode.GROW]
+    # A set more than was asked may go as far as the trainee likes.
+    assert codes(after(2, 2, 2, 0)) == [ReasonCode.GROW]
+    # A top set speaks for its back-off sets.
+    top = replace(state.rule, scheme=SetScheme(SchemeKind.TOP_AND_BACK_OFF, 10))
+    assert codes(after(2, 0, start=state_at(Position(60_000, 8, 2), top))) == [ReasonCode.GROW]
+    # Of a total every set counts, however many it took.
+    total = ProgressionRule(
+        (VariableRange(Variable.REPS, 24, 40), LOAD_2_5),
+        scheme=SetScheme(SchemeKind.TOTAL),
+        target_rir=2.0,
+    )
+    counted = state_at(Position(60_000, 24, 3), total)
+    assert codes(after(2, 2, 2, 0, start=counted, reps=6)) == [ReasonCode.REPEAT_HARD]
+
+
+def test_ascending_sets_that_ended_below_the_top_tell_nothing_of_it() -> None:
+    rising = replace(DOUBLE, scheme=SetScheme(SchemeKind.ASCENDING, 10))
+    state = replace(state_at(Position(100_000, 8, 3), rising), misses=1)
+
+    def after(*sets: tuple[int, int]) -> Replay:
+        return run(SessionDone(day(0), tuple(SetDone(*each) for each in sets)), start=state)
+
+    stopped = after((80_000, 8), (90_000, 8))
+    assert outcomes(stopped) == [Outcome.PARTIAL]
+    assert (stopped.steps[0].reason["done"], stopped.steps[0].reason["asked"]) == (2, 3)
+    assert place(stopped) == (100_000, 8)
+    assert stopped.state.misses == 0
+    # A set below the top that fell short, or the top tried and missed, is a miss.
+    assert outcomes(after((80_000, 8), (90_000, 5))) == [Outcome.MISSED]
+    assert outcomes(after((90_000, 8), (100_000, 5))) == [Outcome.MISSED]
+    # A set left out on the way up does not matter where the top was reached.
+    assert outcomes(after((90_000, 8), (100_000, 8))) == [Outcome.MET]
+
+
 def test_a_total_is_reached_however_it_is_split() -> None:
     rule = ProgressionRule(
         (VariableRange(Variable.REPS, 20, 40, 2), LOAD_2_5),

@@ -10,6 +10,7 @@ from datetime import date, timedelta
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
+from desktop.training.adjusting import fitted
 from desktop.training.asking import target_on
 from desktop.training.demand import effective_load_g, rank
 from desktop.training.loads import found
@@ -46,6 +47,7 @@ from desktop.training.replay import (
 )
 from desktop.training.session import AskedSet, Outcome, SetDone
 from desktop.training.strip import strip
+from desktop.training.track import tracked
 
 DAY_0 = date(2026, 1, 5)
 CONTEXT = Context()
@@ -230,6 +232,24 @@ def test_a_prefix_and_then_the_rest_is_the_whole(
     assert (*first.steps, *second.steps) == whole.steps
 
 
+@given(histories(), st.data())
+def test_going_on_from_an_earlier_track_is_the_same_as_beginning_anew(
+    history: tuple[State, list[RuleRevision], list[Event]], data: st.DataObject
+) -> None:
+    """Whatever was edited since: events gone, changed or added, in the middle too."""
+    start, revisions, events = history
+    kept = [event for event in events if data.draw(st.booleans())]
+    added = data.draw(st.lists(sessions(start), max_size=2))
+    _, earlier = tracked(revisions, start, [*kept, *added], CONTEXT)
+    for told in (events, [*events, *added], events[:-1]):
+        went_on, earlier = tracked(revisions, start, told, CONTEXT, earlier)
+        assert went_on == replay(revisions, start, told, CONTEXT)
+    elsewhere = replace(start, misses=start.misses + 1)
+    assert tracked(revisions, elsewhere, events, CONTEXT, earlier)[0] == replay(
+        revisions, elsewhere, events, CONTEXT
+    )
+
+
 @given(states())
 def test_a_step_of_the_rule_is_reachable_and_below_every_ceiling(state: State) -> None:
     assert state.position is not None
@@ -267,6 +287,26 @@ def test_a_matched_step_keeps_the_demand_and_stays_within_the_jump_limit(state: 
     assert grown.position.reps is not None
     at_top = grown.position.reps == reps.ceiling
     assert at_top or 1 + over >= CONTEXT.settings.match_demand - 1e-9
+
+
+@given(states(), st.integers(1, 200), st.sampled_from("abde"), st.integers(1, 20))
+def test_new_ranges_never_lift_by_more_than_the_jump_limit(
+    state: State, floor: int, easiest: str, fewest: int
+) -> None:
+    assert state.position is not None
+    around = state.surroundings
+    ranges = (
+        VariableRange(Variable.REPS, fewest, fewest + 4),
+        VariableRange(Variable.VARIATION, easiest=easiest),
+        VariableRange(Variable.LOAD, floor * 1_000, increment=2_500),
+    )
+    after = fitted(state.position, Mover(ProgressionRule(ranges), around))
+    was = effective_load_g(state.position.load_g, state.position.variation, around)
+    now = effective_load_g(after.load_g, after.variation, around)
+    if was is not None and now is not None:
+        assert now <= was * (1 + CONTEXT.settings.jump_limit) + 1e-6
+    assert after.reps is not None
+    assert fewest <= after.reps <= fewest + 4
 
 
 @given(histories())

@@ -113,6 +113,25 @@ def test_a_follower_with_a_day_of_its_own_asks_a_share_of_where_its_leader_stand
     assert [t.position.load_g for t in follower.targets.values() if t.position] == [50_000, 52_500]
 
 
+def test_a_chain_of_followers_holds_on_days_that_only_the_last_of_them_has() -> None:
+    def following(name: str, leader: str) -> Slot:
+        rule = ProgressionRule((REPS,), follow=Follow(leader, 90))
+        return Slot("squat", rule, Position(30_000, 8, 2), name)
+
+    medium, light = following("medium", ""), following("light", "medium")
+    days = [
+        (MONDAY, TrainingDay("Heavy", (HEAVY, medium))),
+        (MONDAY + timedelta(days=3), TrainingDay("Light", (light,))),
+    ]
+    states = {
+        ("squat", each.line_name): State(each.start, each.rule, BARBELL)
+        for each in (HEAVY, medium, light)
+    }
+    asked = lines_ahead(days, replace(OUTLOOK, states=states))[("squat", "light")].targets
+    # 60 kg, of which 90 % are 54, of which, rounded down to 52.5, 90 % are 47.25.
+    assert [target.position.load_g for target in asked.values() if target.position] == [45_000]
+
+
 def test_a_line_that_nobody_trained_yet_has_no_gap_before_its_first_day() -> None:
     start = LineStart(MONDAY - timedelta(weeks=30), Position(60_000, 8, 3))
     begun = starting_state(start, DOUBLE, BARBELL, CONTEXT)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from desktop.training.demand import (
+    ROUNDING_G,
     effective_load_g,
     lighter,
     load_at,
@@ -84,68 +85,98 @@ def amount_to_floor(position: Position, rule: ProgressionRule) -> tuple[Variable
 def fitted(position: Position, mover: Mover) -> Position:
     """The position inside the rule's ranges and the equipment of the day.
 
-    A position inside stays. Else the nearest repetitions, with the load that has the same
-    estimated maximum at those repetitions, rounded down, rising by no more than the jump limit.
+    A position inside stays. Else the nearest variation, the nearest repetitions, with the load that
+    has the same estimated maximum at those, rounded down, and the nearest load. Effective load
+    rises by no more than the jump limit: a line that stands further below its new ranges comes as
+    near as that, and grows into them.
     """
     after = position
     for ranged in mover.rule.ranges:
-        after = _clipped(after, ranged, mover.around)
+        if ranged.variable is Variable.VARIATION:
+            after = _clipped_variation(after, ranged, mover)
+    for ranged in mover.rule.ranges:
+        if ranged.variable not in (Variable.VARIATION, Variable.LOAD):
+            after = _clipped(after, ranged)
     if mover.rule.range_of(Variable.HOLD) is not None:
         after = replace(after, reps=None)
     elif mover.rule.range_of(Variable.REPS) is not None:
         after = replace(after, hold_s=None)
     if after.reps != position.reps and after.reps is not None and position.reps is not None:
         after = _same_maximum(position, after, mover)
+    growing = mover.rule.range_of(Variable.LOAD)
+    if growing is not None:
+        after = _clipped_load(position, after, growing, mover)
     return on_equipment(after, mover.around)
 
 
-def _clipped(position: Position, ranged: VariableRange, around: Surroundings) -> Position:
-    match ranged.variable:
-        case Variable.VARIATION:
-            return _clipped_variation(position, ranged, around)
-        case Variable.LOAD:
-            if ranged.floor is not None and position.load_g < ranged.floor:
-                return at_floor(position, ranged, around)
-            if ranged.ceiling is not None and position.load_g > ranged.ceiling:
-                return replace(position, load_g=ranged.ceiling)
-            return position
-        case _:
-            floor = ranged.floor_at(position.variation)
-            value = position.value(ranged.variable)
-            if value is None or value < floor:
-                return position.at(ranged.variable, floor)
-            if ranged.ceiling is not None and value > ranged.ceiling:
-                return position.at(ranged.variable, ranged.ceiling)
-            return position
+def _clipped(position: Position, ranged: VariableRange) -> Position:
+    floor = ranged.floor_at(position.variation)
+    value = position.value(ranged.variable)
+    if value is None or value < floor:
+        return position.at(ranged.variable, floor)
+    if ranged.ceiling is not None and value > ranged.ceiling:
+        return position.at(ranged.variable, ranged.ceiling)
+    return position
 
 
-def _clipped_variation(position: Position, ranged: VariableRange, around: Surroundings) -> Position:
+def _clipped_variation(position: Position, ranged: VariableRange, mover: Mover) -> Position:
+    around = mover.around
     here = rank(around, position.variation)
     first, last = rank(around, ranged.easiest), rank(around, ranged.hardest)
-    if here is None or (first is not None and here < first):
+    if here is None:
         return at_floor(position, ranged, around)
+    if first is not None and here < first:
+        wanted = rank(around, at_floor(position, ranged, around).variation) or 0
+        for step in reversed(around.scale[here + 1 : wanted + 1]):
+            near = replace(position, variation=step.key)
+            if step.available and _within_jump(position, near, mover):
+                return near
+        return position
     if last is not None and here > last:
         return replace(position, variation=ranged.hardest)
     return position
 
 
+def _clipped_load(
+    before: Position, after: Position, ranged: VariableRange, mover: Mover
+) -> Position:
+    """``after`` with its load between floor and ceiling, or as near to the floor as may be."""
+    if ranged.ceiling is not None and after.load_g > ranged.ceiling:
+        return replace(after, load_g=ranged.ceiling)
+    if ranged.floor is None or after.load_g >= ranged.floor:
+        return after
+    raised = at_floor(after, ranged, mover.around)
+    if _within_jump(before, raised, mover):
+        return raised
+    most = _most_effective_g(before, mover) or 0.0
+    load = load_at(most, after.variation, mover.around)
+    return after if load is None else replace(after, load_g=max(load, after.load_g))
+
+
+def _within_jump(before: Position, after: Position, mover: Mover) -> bool:
+    """Whether effective load rises by no more than the jump limit, or cannot be compared."""
+    most = _most_effective_g(before, mover)
+    new = effective_load_g(after.load_g, after.variation, mover.around)
+    return most is None or new is None or new <= most + ROUNDING_G
+
+
+def _most_effective_g(position: Position, mover: Mover) -> float | None:
+    """The effective load in grams that a jump from here may reach; None where it is not known."""
+    now = effective_load_g(position.load_g, position.variation, mover.around)
+    return None if now is None else now * (1 + mover.settings.jump_limit)
+
+
 def _same_maximum(before: Position, after: Position, mover: Mover) -> Position:
     """``after`` with the load whose estimated maximum equals that of ``before``."""
-    growing = mover.rule.range_of(Variable.LOAD)
     old = position_demand(before, mover.rule.scheme, mover.around)
-    now = effective_load_g(before.load_g, before.variation, mover.around)
+    most = _most_effective_g(before, mover)
     reps = reps_per_set(after, mover.rule.scheme)
-    if old is None or now is None or reps is None or after.variation != before.variation:
+    if old is None or most is None or reps is None or after.variation != before.variation:
         return after
-    if mover.around.bodyweight and growing is None:
+    if mover.around.bodyweight and mover.rule.range_of(Variable.LOAD) is None:
         return after
-    wanted = min(old / (1 + reps / 30), now * (1 + mover.settings.jump_limit))
-    load = load_at(wanted, after.variation, mover.around)
-    if load is None:
-        return after
-    if growing is not None and growing.ceiling is not None:
-        load = min(load, growing.ceiling)
-    return replace(after, load_g=load)
+    load = load_at(min(old / (1 + reps / 30), most), after.variation, mover.around)
+    return after if load is None else replace(after, load_g=load)
 
 
 def on_equipment(position: Position, around: Surroundings) -> Position:
@@ -170,9 +201,9 @@ def raised_to(
     """The position lifted to what was done in every set; None where that is more than the jump
     limit above it, which the coach is asked about.
     """
-    old = effective_load_g(position.load_g, position.variation, mover.around)
+    most = _most_effective_g(position, mover)
     new = effective_load_g(load_g, variation, mover.around)
-    if old is None or new is None or new > old * (1 + mover.settings.jump_limit) + 1e-6:
+    if most is None or new is None or new > most + ROUNDING_G:
         return None
     lifted = on_equipment(replace(position, load_g=load_g, variation=variation), mover.around)
     if reps is None or position.reps is None or mover.rule.scheme.kind is SchemeKind.TOTAL:

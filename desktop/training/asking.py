@@ -67,7 +67,8 @@ def follow_target(
 ) -> Target:
     """What a following line asks: a percentage of the leader's effective load, rounded down.
 
-    Sets and repetitions are its ``own`` (by default the leader's), fewer sets in an easier week.
+    Sets and repetitions are its ``own`` (by default the leader's), fewer sets in an easier week,
+    which is noted, so that a line that follows this one is eased as well.
     It never asks more load than the leader; where the leader asks nothing, or it is ``held``
     itself, it asks nothing.
     """
@@ -86,10 +87,11 @@ def follow_target(
     why = reason(ReasonCode.FOLLOWS, line=follow.line_name, percent=follow.percent)
     if not leader.deload:
         return Target(position, asked_sets(position, rule, surroundings), why)
+    eased = [each for each in (leader.reason, *leader.notes) if each.code is ReasonCode.DELOAD]
     if own is not None:
-        position = _fewer_sets(position, _sets_factor(leader), rule)
+        position = _fewer_sets(position, _sets_factor(eased), rule)
     sets = tuple(map(_closed, asked_sets(position, rule, surroundings)))
-    return Target(position, sets, why, deload=True)
+    return Target(position, sets, why, tuple(eased), deload=True)
 
 
 def starting_state(
@@ -195,10 +197,10 @@ def _fewer_sets(position: Position, factor: float, rule: ProgressionRule) -> Pos
     return eased
 
 
-def _sets_factor(eased: Target) -> float:
-    """By how much the sets of an easier week were cut; 1 where another reason goes first."""
-    factor = eased.reason.get("sets_factor", 1.0)
-    return factor if isinstance(factor, float) else 1.0
+def _sets_factor(eased: Iterable[Reason]) -> float:
+    """By how much an easier week cuts the sets."""
+    factors = (each.get("sets_factor") for each in eased)
+    return next((each for each in factors if isinstance(each, float)), 1.0)
 
 
 def _share_of_total(position: Position, part: float) -> Position:

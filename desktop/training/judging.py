@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from itertools import zip_longest
 from math import floor
+from typing import Final
 
 from desktop.training.demand import demand, effective_load_g, rank
 from desktop.training.position import (
@@ -18,14 +19,17 @@ from desktop.training.position import (
 from desktop.training.quantities import SAME_LOAD_G, at_least, same_load
 from desktop.training.session import AskedSet, Outcome, SetDone
 
+_LED: Final = (SchemeKind.TOP_AND_BACK_OFF, SchemeKind.ASCENDING)
+"""The schemes whose lead set speaks for the session."""
+
 
 @dataclass(frozen=True, slots=True)
 class Judgement:
     """A session's result. ``met`` counts the asked sets that were met; ``fulfils``: the rule's
     criterion holds in this session; ``too_hard``: reserve reported well under its target.
     ``total``: clean amount over all working sets, or of the lead set where it speaks for them;
-    ``lead`` the set that speaks for the session;
-    ``last`` the last one asked; ``last_over``: its amount beyond what was asked.
+    ``lead`` the set that speaks for the session; ``last`` the last one asked (with the reserve of
+    the hardest set where that was too hard); ``last_over``: its amount beyond what was asked.
     """
 
     outcome: Outcome
@@ -51,43 +55,35 @@ def judge(
 
     ``last_total(load_g, variation)`` gives the clean total the last time at that place, or None.
     Sides of a unilateral exercise count as one set by the weaker side. For schemes with a lead
-    set that one alone is judged; for a total the sum. Where the criterion is the total, straight
-    sets are met by their sum too.
+    set that one alone is judged (ascending sets that ended below it by themselves); for a total
+    the sum. Where the criterion is the total, straight sets are met by their sum too.
     """
     done = tuple(_as_asked(each, asked[0]) for each in weaker_sides(sets))
     lead_asked, lead = lead_pair(asked, done, rule)
-    compared: Sequence[SetDone] = done
-    if rule.scheme.kind is SchemeKind.TOTAL:
-        met, of, surplus = _total_met(asked, done, around)
-    elif rule.scheme.kind is SchemeKind.STRAIGHT:
-        met, of, surplus = _each_met(asked, done, around)
-        if met < of and rule.criterion.kind is CriterionKind.TOTAL:
-            reached, _, more = _total_met(asked, done, around)
-            met, surplus = (of, more) if reached else (met, surplus)
-    else:
-        compared = (lead,)
-        met, of, surplus = _each_met([lead_asked], compared, around)
-    last_asked, last = _last_pair(asked, done, lead_asked, lead, rule)
-    total = sum(each.amount for each in compared)
+    met, of, surplus = _met(asked, done, rule, around)
+    speaking = (lead,) if rule.scheme.kind in _LED else done
     if met == of:
         outcome = Outcome.EXCEEDED if surplus else Outcome.MET
     elif len(done) < of and met == len(done):
         outcome = Outcome.PARTIAL
-    elif _improved(lead_asked, compared, last_total, around):
+    elif _improved(lead_asked, speaking, last_total, around):
         outcome = Outcome.IMPROVED
     else:
         outcome = Outcome.MISSED
-    all_met = outcome in (Outcome.MET, Outcome.EXCEEDED)
+    last_asked, last = _last_pair(asked, done, lead_asked, lead, rule)
     last_over = _over(last_asked, last, around)
+    all_met = outcome in (Outcome.MET, Outcome.EXCEEDED)
+    counted = speaking if rule.scheme.kind is SchemeKind.TOTAL else speaking[: len(asked)]
+    hard = _too_hard(rule, counted, settings)
     return Judgement(
         outcome=outcome,
         met=met,
         asked=of,
-        total=total,
+        total=sum(each.amount for each in speaking),
         fulfils=all_met and _fulfils(rule, last, last_over),
-        too_hard=_too_hard(rule, last, settings),
+        too_hard=hard is not None,
         lead=lead,
-        last=last,
+        last=last if hard is None else replace(last, rir=hard),
         last_over=last_over,
     )
 
@@ -232,6 +228,33 @@ def _closed(asked: AskedSet) -> AskedSet:
     return replace(asked, open_ended=False, stop_at=None) if asked.open_ended else asked
 
 
+def _met(
+    asked: Sequence[AskedSet], done: Sequence[SetDone], rule: ProgressionRule, around: Surroundings
+) -> tuple[int, int, bool]:
+    """How many sets were met, of how many, and whether more than asked was done, by the scheme."""
+    if rule.scheme.kind is SchemeKind.TOTAL:
+        return _total_met(asked, done, around)
+    if rule.scheme.kind in _LED:
+        lead_asked, lead = lead_pair(asked, done, rule)
+        if _stopped_below_the_top(asked, done, rule, around):
+            return _each_met(asked, done, around)
+        return _each_met([lead_asked], [lead], around)
+    met, of, surplus = _each_met(asked, done, around)
+    if met < of and rule.criterion.kind is CriterionKind.TOTAL:
+        reached, _, more = _total_met(asked, done, around)
+        return (of, of, more) if reached else (met, of, surplus)
+    return met, of, surplus
+
+
+def _stopped_below_the_top(
+    asked: Sequence[AskedSet], done: Sequence[SetDone], rule: ProgressionRule, around: Surroundings
+) -> bool:
+    """Whether ascending sets ended before the top one was tried: it says nothing about that."""
+    top, heaviest = lead_pair(asked, done, rule)
+    fewer = rule.scheme.kind is SchemeKind.ASCENDING and len(done) < len(asked)
+    return fewer and not _place_at_least(top, heaviest, around)
+
+
 def _total_met(
     asked: Sequence[AskedSet], done: Sequence[SetDone], around: Surroundings
 ) -> tuple[int, int, bool]:
@@ -272,11 +295,14 @@ def _fulfils(rule: ProgressionRule, last: SetDone, last_over: int) -> bool:
             return True
 
 
-def _too_hard(rule: ProgressionRule, last: SetDone, settings: ProgressionSettings) -> bool:
-    """Whether the reserve reported lies well under its target, whatever the criterion."""
-    if rule.target_rir is None or last.rir is None:
-        return False
-    return last.rir <= rule.target_rir - settings.hard_rir_margin
+def _too_hard(
+    rule: ProgressionRule, sets: Sequence[SetDone], settings: ProgressionSettings
+) -> float | None:
+    """The least reserve reported of ``sets`` where it lies well under its target; else None."""
+    told = [each.rir for each in sets if each.rir is not None]
+    if rule.target_rir is None or not told:
+        return None
+    return min(told) if min(told) <= rule.target_rir - settings.hard_rir_margin else None
 
 
 def every_set_harder(

@@ -37,13 +37,14 @@ class LineTimes:
 @dataclass(frozen=True, slots=True)
 class LineAhead:
     """What a line asks on each of its days. ``states`` are those before each day, ``last`` the one
-    after all of them.
+    after all of them; ``leader``: the line that it follows.
     """
 
     times: LineTimes
     targets: Mapping[date, Target]
     states: tuple[State, ...] = field(repr=False)
     last: State = field(repr=False)
+    leader: LineAhead | None = field(default=None, repr=False)
 
     def state_before(self, day: date, context: Context) -> State:
         """Where the line stands on ``day`` before any session of it."""
@@ -56,8 +57,7 @@ class LineAhead:
         found = self.targets.get(day)
         if found is not None:
             return found
-        state = self.state_before(day, context)
-        return target_on(state, day, context, deload=self.times.eased_on(day))
+        return _target(self.state_before(day, context), day, self.times, context, self.leader)
 
 
 def unroll_line(
@@ -73,15 +73,19 @@ def unroll_line(
     for day in times.days:
         state = _ruled(state, times.rules, day, context)
         states.append(state)
-        if leader is not None:
-            asked = leader.target_on(day, context)
-            targets[day] = follow_target(
-                asked, state.rule, state.surroundings, state.position, state.held
-            )
-        else:
-            targets[day] = target_on(state, day, context, deload=times.eased_on(day))
+        targets[day] = _target(state, day, times, context, leader)
         state = as_asked(state, targets[day], day, context)
-    return LineAhead(times, targets, tuple(states), state)
+    return LineAhead(times, targets, tuple(states), state, leader)
+
+
+def _target(
+    state: State, day: date, times: LineTimes, context: Context, leader: LineAhead | None
+) -> Target:
+    """What a line in ``state`` asks on ``day``, by itself or by the one that it follows."""
+    if leader is None:
+        return target_on(state, day, context, deload=times.eased_on(day))
+    asked = leader.target_on(day, context)
+    return follow_target(asked, state.rule, state.surroundings, state.position, state.held)
 
 
 def _ruled(state: State, rules: Sequence[RuleRevision], day: date, context: Context) -> State:
