@@ -1171,11 +1171,11 @@
     </message>
     <message>
         <source>Farthest goal first</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero la meta más lejana</translation>
     </message>
     <message>
         <source>Fewest plateaus first</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero menos estancamientos</translation>
     </message>
     <message>
         <source>Goal</source>
@@ -1187,11 +1187,11 @@
     </message>
     <message>
         <source>Least gained first</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero quien menos mejora</translation>
     </message>
     <message>
         <source>Least of the plan done first</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero quien menos cumple el plan</translation>
     </message>
     <message>
         <source>Lines that have probably stopped gaining.</source>
@@ -1199,23 +1199,23 @@
     </message>
     <message>
         <source>Longest ago first</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero lo más antiguo</translation>
     </message>
     <message>
         <source>Most gained first</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero quien más mejora</translation>
     </message>
     <message>
         <source>Most of the plan done first</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero quien más cumple el plan</translation>
     </message>
     <message>
         <source>Most plateaus first</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero más estancamientos</translation>
     </message>
     <message>
         <source>Nearest goal first</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero la meta más cercana</translation>
     </message>
     <message>
         <source>Next</source>
@@ -1223,19 +1223,19 @@
     </message>
     <message>
         <source>Next deload first</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero la descarga más próxima</translation>
     </message>
     <message>
         <source>Next deload last</source>
-        <translation type="unfinished"></translation>
+        <translation>La descarga más próxima al final</translation>
     </message>
     <message>
         <source>Next to train first</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero quien entrena antes</translation>
     </message>
     <message>
         <source>Next to train last</source>
-        <translation type="unfinished"></translation>
+        <translation>Quien entrena antes, al final</translation>
     </message>
     <message>
         <source>Plateau</source>
@@ -1243,15 +1243,15 @@
     </message>
     <message>
         <source>Sorted by name</source>
-        <translation type="unfinished"></translation>
+        <translation>Por nombre</translation>
     </message>
     <message>
         <source>Sorted by name, backwards</source>
-        <translation type="unfinished"></translation>
+        <translation>Por nombre, al revés</translation>
     </message>
     <message>
         <source>Sorted by need</source>
-        <translation type="unfinished"></translation>
+        <translation>Por necesidad</translation>
     </message>
     <message>
         <source>Sorted by need: stops, who trains today, cautions.</source>
@@ -1271,7 +1271,7 @@
     </message>
     <message>
         <source>Trained last first</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero lo más reciente</translation>
     </message>
     <message>
         <source>Trainee</source>
@@ -1414,7 +1414,7 @@
     </message>
     <message>
         <source>Sort by the column stood on, or the other way round</source>
-        <translation type="unfinished"></translation>
+        <translation>Ordenar por la columna del cursor, o al revés</translation>
     </message>
     <message>
         <source>Today</source>
@@ -1449,7 +1449,7 @@
     <name>DeskTable</name>
     <message>
         <source>Everybody. {order}</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos. {order}</translation>
     </message>
 </context>
 <context>
@@ -1955,1733 +1955,1733 @@
     <name>ExerciseCues</name>
     <message>
         <source>A cup of tea on the lower back would stay full.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una taza de té sobre las lumbares no se derramaría.</translation>
     </message>
     <message>
         <source>All the way up, all the way down, one second at each end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hasta arriba del todo, hasta abajo del todo, un segundo en cada extremo.</translation>
     </message>
     <message>
         <source>Anchor high, finish with long arms and a short hold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anclaje alto, terminar con brazos largos y una pausa breve.</translation>
     </message>
     <message>
         <source>Ankles fixed, straight line from knee to head, fall as slowly as you can.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tobillos fijos, línea recta de rodilla a cabeza, caer lo más lento posible.</translation>
     </message>
     <message>
         <source>Arm beside the ear, elbow locked, short steps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Brazo junto a la oreja, codo bloqueado, pasos cortos.</translation>
     </message>
     <message>
         <source>Arms long, hands travel in a big arc to the thighs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Brazos largos, las manos bajan en un gran arco hasta los muslos.</translation>
     </message>
     <message>
         <source>Back against the pad, ribs down, press without arching.</source>
-        <translation type="unfinished"></translation>
+        <translation>Espalda contra el respaldo, costillas abajo, empujar sin arquear.</translation>
     </message>
     <message>
         <source>Back close to the bench; stop when the upper arms are level.</source>
-        <translation type="unfinished"></translation>
+        <translation>Espalda cerca del banco; parar cuando los brazos queden horizontales.</translation>
     </message>
     <message>
         <source>Back flat on the pad, knees as wide as the toes point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Espalda plana en el respaldo, rodillas tan abiertas como apuntan los pies.</translation>
     </message>
     <message>
         <source>Back flat on the wall, shins upright, hands off the thighs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Espalda plana contra la pared, espinillas verticales, manos fuera de los muslos.</translation>
     </message>
     <message>
         <source>Band behind the back at chest height; stagger the feet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Banda por detrás de la espalda a la altura del pecho; un pie delante del otro.</translation>
     </message>
     <message>
         <source>Band round the knees, small steps, feet never touch.</source>
-        <translation type="unfinished"></translation>
+        <translation>Banda alrededor de las rodillas, pasos pequeños, los pies nunca se tocan.</translation>
     </message>
     <message>
         <source>Band under the feet and behind the neck; bow until the hamstrings stop you.</source>
-        <translation type="unfinished"></translation>
+        <translation>Banda bajo los pies y tras la nuca; inclinarse hasta donde dejen los femorales.</translation>
     </message>
     <message>
         <source>Bar to the upper chest, hips stay on the bench.</source>
-        <translation type="unfinished"></translation>
+        <translation>Barra a la parte alta del pecho, la cadera no deja el banco.</translation>
     </message>
     <message>
         <source>Bell between the heels, long spine, squeeze at the top.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesa entre los talones, columna larga, apretar arriba.</translation>
     </message>
     <message>
         <source>Bell close to the chest, elbows inside the knees at the bottom.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesa cerca del pecho, codos por dentro de las rodillas abajo.</translation>
     </message>
     <message>
         <source>Bell held at the shoulder; do not lean towards it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesa sujeta en el hombro; no inclinarse hacia ella.</translation>
     </message>
     <message>
         <source>Bells on the forearms, ribs down, breathe behind the shield.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesas sobre los antebrazos, costillas abajo, respirar tras el escudo.</translation>
     </message>
     <message>
         <source>Bells quiet beside the thighs, eyes on the far wall.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesas quietas junto a los muslos, vista en la pared del fondo.</translation>
     </message>
     <message>
         <source>Big breath, knees follow the toes, stand up as if pushing the floor away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aire adentro, rodillas en la línea de los pies, subir como empujando el suelo.</translation>
     </message>
     <message>
         <source>Body like a board; chest to the bar, pause, long arms at the bottom.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuerpo como una tabla; pecho a la barra, pausa, brazos largos abajo.</translation>
     </message>
     <message>
         <source>Breathe out as arm and leg go long; the back stays down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Soltar el aire al alargar brazo y pierna; la espalda sigue abajo.</translation>
     </message>
     <message>
         <source>Chest glued to the bench, bar touches it from below each time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pecho pegado al banco, la barra lo toca desde abajo cada vez.</translation>
     </message>
     <message>
         <source>Chest to the ceiling, hips level with the shoulders.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pecho al techo, cadera a la altura de los hombros.</translation>
     </message>
     <message>
         <source>Chest up to meet the bar; let the shoulder blades rise again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pecho arriba al encuentro de la barra; dejar subir de nuevo las escápulas.</translation>
     </message>
     <message>
         <source>Curl the hips up at the top; no swing between repetitions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Enrollar la cadera arriba; sin balanceo entre repeticiones.</translation>
     </message>
     <message>
         <source>Curl the ribs towards the hips; the hips stay where they are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Llevar las costillas hacia la cadera; la cadera no se mueve.</translation>
     </message>
     <message>
         <source>Deep stretch, pause, up onto the big toe.</source>
-        <translation type="unfinished"></translation>
+        <translation>Estiramiento profundo, pausa, subir sobre el dedo gordo.</translation>
     </message>
     <message>
         <source>Down in a straight line, most of the weight on the front heel.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bajar en línea recta, casi todo el peso en el talón delantero.</translation>
     </message>
     <message>
         <source>Drop the back knee straight down; the bar stays level.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bajar la rodilla trasera en vertical; la barra sigue horizontal.</translation>
     </message>
     <message>
         <source>Elbow tucked to the side, turn the forearm out, come back slowly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Codo pegado al costado, girar el antebrazo hacia fuera, volver despacio.</translation>
     </message>
     <message>
         <source>Elbow under the shoulder, lift the lower hip away from the floor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Codo bajo el hombro, despegar del suelo la cadera de abajo.</translation>
     </message>
     <message>
         <source>Elbows down in front of the ribs, no leaning back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Codos abajo por delante de las costillas, sin echarse atrás.</translation>
     </message>
     <message>
         <source>Elbows pinned to the ribs; lower slower than you lift.</source>
-        <translation type="unfinished"></translation>
+        <translation>Codos clavados en las costillas; bajar más lento que subir.</translation>
     </message>
     <message>
         <source>Elbows point up and stay there; lower behind the head.</source>
-        <translation type="unfinished"></translation>
+        <translation>Codos apuntando arriba y quietos; bajar por detrás de la cabeza.</translation>
     </message>
     <message>
         <source>Elbows stay at shoulder height; bend only there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Codos a la altura de los hombros; doblar solo ahí.</translation>
     </message>
     <message>
         <source>Elbows stay high from the first centimetre down to the last one up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Codos altos desde el primer centímetro de bajada hasta el último de subida.</translation>
     </message>
     <message>
         <source>Eyes on the bell, one position at a time, same way down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vista en la pesa, una posición cada vez, bajar por el mismo camino.</translation>
     </message>
     <message>
         <source>Fists under the chin, ribs down, sit straight between the feet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Puños bajo la barbilla, costillas abajo, sentarse recto entre los pies.</translation>
     </message>
     <message>
         <source>Fix the trunk like a table; pull the elbows, not the hands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tronco fijo como una mesa; tiran los codos, no las manos.</translation>
     </message>
     <message>
         <source>Forearms on the thighs; let the weight roll to the fingers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Antebrazos sobre los muslos; dejar rodar el peso hasta los dedos.</translation>
     </message>
     <message>
         <source>Forearms upright all the way; bring the weights down beside the chest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Antebrazos verticales todo el camino; bajar los pesos junto al pecho.</translation>
     </message>
     <message>
         <source>Free forearm on the thigh; the trunk does not turn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Antebrazo libre sobre el muslo; el tronco no gira.</translation>
     </message>
     <message>
         <source>Handles at mid-chest height, shoulder blades stay on the pad.</source>
-        <translation type="unfinished"></translation>
+        <translation>Agarres a media altura del pecho, escápulas contra el respaldo.</translation>
     </message>
     <message>
         <source>Handles still, turn them out at the top, hips never sag.</source>
-        <translation type="unfinished"></translation>
+        <translation>Agarres quietos, girarlos hacia fuera arriba, la cadera nunca cae.</translation>
     </message>
     <message>
         <source>Hands a shoulder&apos;s width apart, elbows close to the ribs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Manos a la anchura de los hombros, codos cerca de las costillas.</translation>
     </message>
     <message>
         <source>Head travels forward of the hands and back: three points of one triangle.</source>
-        <translation type="unfinished"></translation>
+        <translation>La cabeza va por delante de las manos y vuelve: tres puntos de un triángulo.</translation>
     </message>
     <message>
         <source>Heels close, drive them down, hold a second at the top.</source>
-        <translation type="unfinished"></translation>
+        <translation>Talones cerca, clavarlos en el suelo, un segundo arriba.</translation>
     </message>
     <message>
         <source>Hinge forward, spread the arms like opening a heavy curtain.</source>
-        <translation type="unfinished"></translation>
+        <translation>Inclinarse en bisagra, abrir los brazos como quien abre una cortina pesada.</translation>
     </message>
     <message>
         <source>Hips and shoulders stay square while the arms go long.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cadera y hombros de frente mientras los brazos se alargan.</translation>
     </message>
     <message>
         <source>Hips lead, tail tucked; go only as far as the back stays flat.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guía la cadera, pelvis recogida; llegar solo hasta donde la espalda siga plana.</translation>
     </message>
     <message>
         <source>Hips stay high while the heels slide out and back.</source>
-        <translation type="unfinished"></translation>
+        <translation>La cadera sigue alta mientras los talones van y vuelven.</translation>
     </message>
     <message>
         <source>Hips stay on the pad; heels to the seat.</source>
-        <translation type="unfinished"></translation>
+        <translation>La cadera no deja el cojín; talones al asiento.</translation>
     </message>
     <message>
         <source>Hold the weight against the breastbone and sit between your heels.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sujetar el peso contra el esternón y sentarse entre los talones.</translation>
     </message>
     <message>
         <source>Hug a barrel; hands meet in front of the breastbone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrazar un barril; las manos se encuentran delante del esternón.</translation>
     </message>
     <message>
         <source>Kneel under the anchor, pull the elbows into the back pockets.</source>
-        <translation type="unfinished"></translation>
+        <translation>De rodillas bajo el anclaje, llevar los codos a los bolsillos de atrás.</translation>
     </message>
     <message>
         <source>Knees a hand above the floor, hips as still as a table.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rodillas a un palmo del suelo, cadera quieta como una mesa.</translation>
     </message>
     <message>
         <source>Knees out over the toes, hands inside them, hips close to the bar.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rodillas abiertas sobre los pies, manos por dentro, cadera cerca de la barra.</translation>
     </message>
     <message>
         <source>Lead with the elbows, stop at shoulder height.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guían los codos, parar a la altura de los hombros.</translation>
     </message>
     <message>
         <source>Lean first, lift second; elbows locked and turned forward.</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero inclinarse, luego subir; codos bloqueados y girados hacia delante.</translation>
     </message>
     <message>
         <source>Lean in with a straight body; the elbows point forward.</source>
-        <translation type="unfinished"></translation>
+        <translation>Inclinarse con el cuerpo recto; los codos apuntan al frente.</translation>
     </message>
     <message>
         <source>Let the upper arms come to rest on the floor before each push.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar reposar los brazos en el suelo antes de cada empuje.</translation>
     </message>
     <message>
         <source>Lift it like a deadlift, walk it like a full tray.</source>
-        <translation type="unfinished"></translation>
+        <translation>Levantarla como un peso muerto, llevarla como una bandeja llena.</translation>
     </message>
     <message>
         <source>Lift the shoulder blades, not the chin.</source>
-        <translation type="unfinished"></translation>
+        <translation>Levantar las escápulas, no la barbilla.</translation>
     </message>
     <message>
         <source>Long arms first, then drive the elbows to the ceiling.</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero brazos largos, luego codos al techo.</translation>
     </message>
     <message>
         <source>Long neck at the bottom, long pause at the top.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuello largo abajo, pausa larga arriba.</translation>
     </message>
     <message>
         <source>Long rather than high; look at the floor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Largo antes que alto; mirar al suelo.</translation>
     </message>
     <message>
         <source>Lower back stays on the pad; stop before it lifts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las lumbares siguen en el respaldo; parar antes de que se despeguen.</translation>
     </message>
     <message>
         <source>Lower the bar behind the forehead, elbows narrow.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bajar la barra por detrás de la frente, codos cerrados.</translation>
     </message>
     <message>
         <source>No bounce: a second at the bottom, a second at the top.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin rebote: un segundo abajo, un segundo arriba.</translation>
     </message>
     <message>
         <source>One step back from the stack, elbows just in front of the ribs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un paso atrás desde la polea, codos justo delante de las costillas.</translation>
     </message>
     <message>
         <source>One straight plank from heel to head; the chest arrives first, not the hips.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una plancha recta de talón a cabeza; llega primero el pecho, no la cadera.</translation>
     </message>
     <message>
         <source>Only the shoulders stay down; lower the body as one board.</source>
-        <translation type="unfinished"></translation>
+        <translation>Solo los hombros quedan abajo; bajar el cuerpo como una tabla.</translation>
     </message>
     <message>
         <source>Open without leaning; close slowly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir sin inclinarse; cerrar despacio.</translation>
     </message>
     <message>
         <source>Palms to you, chest to the bar, all the way down again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Palmas hacia la cara, pecho a la barra, y abajo del todo otra vez.</translation>
     </message>
     <message>
         <source>Pause with the hands at the ribs before letting go slowly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pausa con las manos en las costillas antes de soltar despacio.</translation>
     </message>
     <message>
         <source>Press the lower back into the floor; if it lifts, shorten the lever.</source>
-        <translation type="unfinished"></translation>
+        <translation>Apretar las lumbares contra el suelo; si se despegan, acortar la palanca.</translation>
     </message>
     <message>
         <source>Pull high and close, then roll the chest over the hands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tirar alto y cerca, luego pasar el pecho por encima de las manos.</translation>
     </message>
     <message>
         <source>Pull the elbow past the hip without turning the chest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Llevar el codo más allá de la cadera sin girar el pecho.</translation>
     </message>
     <message>
         <source>Pull to the forehead with the elbows high and the thumbs back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tirar hacia la frente con codos altos y pulgares atrás.</translation>
     </message>
     <message>
         <source>Push tall out of the shoulders, ribs in, fingers steer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Crecer desde los hombros, costillas adentro, los dedos dirigen.</translation>
     </message>
     <message>
         <source>Push the floor away, lock the elbows, then lift the legs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Empujar el suelo, bloquear los codos, luego levantar las piernas.</translation>
     </message>
     <message>
         <source>Push the handle straight out and let nothing turn you.</source>
-        <translation type="unfinished"></translation>
+        <translation>Empujar el agarre recto al frente y no dejarse girar.</translation>
     </message>
     <message>
         <source>Push the hips back until the hamstrings are long; the bar slides down the thighs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Llevar la cadera atrás hasta alargar los femorales; la barra se desliza por los muslos.</translation>
     </message>
     <message>
         <source>Push through the whole foot; the hips stay square on the seat.</source>
-        <translation type="unfinished"></translation>
+        <translation>Empujar con todo el pie; la cadera sigue recta en el asiento.</translation>
     </message>
     <message>
         <source>Quiet steps; the front knee follows the second toe.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pasos silenciosos; la rodilla delantera sigue al segundo dedo.</translation>
     </message>
     <message>
         <source>Reach the free heel far behind you; come up as one piece.</source>
-        <translation type="unfinished"></translation>
+        <translation>Llevar lejos atrás el talón libre; subir de una pieza.</translation>
     </message>
     <message>
         <source>Ribs down, move the head back for the bar and under it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Costillas abajo, apartar la cabeza para la barra y volver bajo ella.</translation>
     </message>
     <message>
         <source>Ribs down, squeeze at the top with the shins upright.</source>
-        <translation type="unfinished"></translation>
+        <translation>Costillas abajo, apretar arriba con las espinillas verticales.</translation>
     </message>
     <message>
         <source>Rise until the body is one line, not beyond it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Subir hasta que el cuerpo sea una línea, no más.</translation>
     </message>
     <message>
         <source>Seat so that the handles start at chin height.</source>
-        <translation type="unfinished"></translation>
+        <translation>Asiento ajustado para que los agarres empiecen a la altura de la barbilla.</translation>
     </message>
     <message>
         <source>Set the stance once, then move only up and down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Colocar los pies una vez, luego solo subir y bajar.</translation>
     </message>
     <message>
         <source>Short dip, straight down and up; the arms finish what the legs began.</source>
-        <translation type="unfinished"></translation>
+        <translation>Flexión breve, recto abajo y arriba; los brazos terminan lo que empiezan las piernas.</translation>
     </message>
     <message>
         <source>Shoulder blades together, bar to the lower chest, feet push the floor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escápulas juntas, barra a la parte baja del pecho, los pies empujan el suelo.</translation>
     </message>
     <message>
         <source>Shoulders away from the ears, thumbs round the bar.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hombros lejos de las orejas, pulgares alrededor de la barra.</translation>
     </message>
     <message>
         <source>Shoulders away from the ears; down until the upper arm is level.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hombros lejos de las orejas; bajar hasta que el brazo quede horizontal.</translation>
     </message>
     <message>
         <source>Shoulders straight up to the ears, pause, all the way down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hombros rectos hacia las orejas, pausa, abajo del todo.</translation>
     </message>
     <message>
         <source>Sit back onto the box without rocking, pause, stand up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sentarse atrás en el cajón sin mecerse, pausa, levantarse.</translation>
     </message>
     <message>
         <source>Sit over one foot, the other leg long, both heels down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sentarse sobre un pie, la otra pierna larga, ambos talones abajo.</translation>
     </message>
     <message>
         <source>Sit tall, shoulder blades first, then the elbows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sentarse alto, primero las escápulas, luego los codos.</translation>
     </message>
     <message>
         <source>Slide down the side of the thigh; no twist, no hurry.</source>
-        <translation type="unfinished"></translation>
+        <translation>Deslizar por el lado del muslo; sin giro, sin prisa.</translation>
     </message>
     <message>
         <source>Slight bend in the elbows that never changes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Codos algo doblados, siempre igual.</translation>
     </message>
     <message>
         <source>Soft knees, bow from the hips, stop where the back would round.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rodillas sueltas, inclinarse desde la cadera, parar donde la espalda se redondearía.</translation>
     </message>
     <message>
         <source>Squeeze the free fist; the forearm stays upright all the way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Apretar el puño libre; el antebrazo sigue vertical todo el camino.</translation>
     </message>
     <message>
         <source>Stand in the middle, grip the centre of the handles, push the floor away.</source>
-        <translation type="unfinished"></translation>
+        <translation>De pie en el centro, coger el medio de los agarres, empujar el suelo.</translation>
     </message>
     <message>
         <source>Stand on the band and keep it tight at the bottom too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pisar la banda y mantenerla tensa también abajo.</translation>
     </message>
     <message>
         <source>Stand on the band with the ends at the shoulders; push hardest near the top.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pisar la banda con los extremos en los hombros; empujar más cerca de arriba.</translation>
     </message>
     <message>
         <source>Stand on the band, hands at the shoulders, finish beside the ears.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pisar la banda, manos en los hombros, terminar junto a las orejas.</translation>
     </message>
     <message>
         <source>Start from long arms, pull the elbows to the ribs, chin over the bar.</source>
-        <translation type="unfinished"></translation>
+        <translation>Empezar con brazos largos, codos a las costillas, barbilla sobre la barra.</translation>
     </message>
     <message>
         <source>Step long enough that the front shin stays nearly upright.</source>
-        <translation type="unfinished"></translation>
+        <translation>Paso lo bastante largo para que la espinilla delantera quede casi vertical.</translation>
     </message>
     <message>
         <source>Step through without a stop at the top, tall between steps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dar el paso sin parar arriba, erguido entre pasos.</translation>
     </message>
     <message>
         <source>Straight arms press the bar to the hips; the body stays level.</source>
-        <translation type="unfinished"></translation>
+        <translation>Brazos rectos que llevan la barra hacia la cadera; el cuerpo sigue horizontal.</translation>
     </message>
     <message>
         <source>Straight arms, squeeze the shoulder blades as the band meets the chest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Brazos rectos, juntar las escápulas cuando la banda llega al pecho.</translation>
     </message>
     <message>
         <source>Straight wrist, free arm out to the side for balance.</source>
-        <translation type="unfinished"></translation>
+        <translation>Muñeca recta, brazo libre al lado para el equilibrio.</translation>
     </message>
     <message>
         <source>Straighten fully, hold one second, control the way down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Estirar del todo, un segundo, controlar la bajada.</translation>
     </message>
     <message>
         <source>Take the slack out of the bar first, then stand up with it close to the legs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero tensar la barra, luego levantarse con ella cerca de las piernas.</translation>
     </message>
     <message>
         <source>Tall and quiet: short quick steps, weights still at your sides.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erguido y tranquilo: pasos cortos y rápidos, los pesos quietos a los lados.</translation>
     </message>
     <message>
         <source>The free leg and the trunk tip as one piece, hips square to the floor.</source>
-        <translation type="unfinished"></translation>
+        <translation>La pierna libre y el tronco bajan de una pieza, cadera de frente al suelo.</translation>
     </message>
     <message>
         <source>The hips throw the bell; the arms are ropes.</source>
-        <translation type="unfinished"></translation>
+        <translation>La cadera lanza la pesa; los brazos son cuerdas.</translation>
     </message>
     <message>
         <source>The upper leg lifts you; the lower foot only lets go.</source>
-        <translation type="unfinished"></translation>
+        <translation>La pierna de arriba sube el cuerpo; el pie de abajo solo suelta.</translation>
     </message>
     <message>
         <source>Thumbs under the breastbone, elbows brush the ribs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pulgares bajo el esternón, los codos rozan las costillas.</translation>
     </message>
     <message>
         <source>Thumbs up from start to end, shoulders still.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pulgares arriba de principio a fin, hombros quietos.</translation>
     </message>
     <message>
         <source>Toes on the edge, heels sink before every repetition.</source>
-        <translation type="unfinished"></translation>
+        <translation>Puntas en el borde, los talones bajan antes de cada repetición.</translation>
     </message>
     <message>
         <source>Tuck the tail, squeeze the glutes, keep breathing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pelvis recogida, glúteos apretados, seguir respirando.</translation>
     </message>
     <message>
         <source>Turn the breastbone, not just the arms; heels light.</source>
-        <translation type="unfinished"></translation>
+        <translation>Girar el esternón, no solo los brazos; talones ligeros.</translation>
     </message>
     <message>
         <source>Turn the palms up on the way, no swing of the hips.</source>
-        <translation type="unfinished"></translation>
+        <translation>Girar las palmas hacia arriba al subir, sin balanceo de la cadera.</translation>
     </message>
     <message>
         <source>Upper arms are posts; only the forearms move.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los brazos son postes; solo se mueven los antebrazos.</translation>
     </message>
     <message>
         <source>Walk as if both hands were full; no lean to either side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Caminar como si las dos manos fueran llenas; sin inclinarse a ningún lado.</translation>
     </message>
     <message>
         <source>Walk away from the stack, let the cable pull the hips back, snap them forward.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alejarse de la polea, dejar que el cable lleve la cadera atrás y llevarla al frente con fuerza.</translation>
     </message>
     <message>
         <source>Walk the feet forward to make it harder; the hips never sag.</source>
-        <translation type="unfinished"></translation>
+        <translation>Adelantar los pies para hacerlo más difícil; la cadera nunca cae.</translation>
     </message>
     <message>
         <source>Weights brush the thighs; the hips travel back, not down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los pesos rozan los muslos; la cadera va atrás, no abajo.</translation>
     </message>
     <message>
         <source>Weights hang beside the ankles, chest stays open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los pesos cuelgan junto a los tobillos, el pecho sigue abierto.</translation>
     </message>
     <message>
         <source>Weights hang still; the front leg does the work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los pesos cuelgan quietos; trabaja la pierna delantera.</translation>
     </message>
     <message>
         <source>Whole foot on the box, stand tall on top before coming down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo el pie en el cajón, erguirse arriba antes de bajar.</translation>
     </message>
     <message>
         <source>Whole foot on the floor, knee over the toes, no bounce at the bottom.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo el pie en el suelo, rodilla sobre los dedos, sin rebote abajo.</translation>
     </message>
     <message>
         <source>Wrists over elbows; finish with the arms beside the ears.</source>
-        <translation type="unfinished"></translation>
+        <translation>Muñecas sobre codos; terminar con los brazos junto a las orejas.</translation>
     </message>
     <message>
         <source>Wrists over elbows; lower until the upper arms pass the bench.</source>
-        <translation type="unfinished"></translation>
+        <translation>Muñecas sobre codos; bajar hasta que los brazos pasen del banco.</translation>
     </message>
 </context>
 <context>
     <name>ExerciseNames</name>
     <message>
         <source>Anti-rotation press</source>
-        <translation type="unfinished"></translation>
+        <translation>Press antirrotación</translation>
     </message>
     <message>
         <source>Arch hold</source>
-        <translation type="unfinished"></translation>
+        <translation>Posición de arco</translation>
     </message>
     <message>
         <source>Back extension</source>
-        <translation type="unfinished"></translation>
+        <translation>Extensión de espalda</translation>
     </message>
     <message>
         <source>Back squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Sentadilla trasera</translation>
     </message>
     <message>
         <source>Band anti-rotation press</source>
-        <translation type="unfinished"></translation>
+        <translation>Press antirrotación con banda</translation>
     </message>
     <message>
         <source>Band chest press</source>
-        <translation type="unfinished"></translation>
+        <translation>Press de pecho con banda</translation>
     </message>
     <message>
         <source>Band curl</source>
-        <translation type="unfinished"></translation>
+        <translation>Curl con banda</translation>
     </message>
     <message>
         <source>Band external rotation</source>
-        <translation type="unfinished"></translation>
+        <translation>Rotación externa con banda</translation>
     </message>
     <message>
         <source>Band good morning</source>
-        <translation type="unfinished"></translation>
+        <translation>Buenos días con banda</translation>
     </message>
     <message>
         <source>Band overhead press</source>
-        <translation type="unfinished"></translation>
+        <translation>Press militar con banda</translation>
     </message>
     <message>
         <source>Band pull-apart</source>
-        <translation type="unfinished"></translation>
+        <translation>Apertura de banda</translation>
     </message>
     <message>
         <source>Band pulldown</source>
-        <translation type="unfinished"></translation>
+        <translation>Jalón con banda</translation>
     </message>
     <message>
         <source>Band pushdown</source>
-        <translation type="unfinished"></translation>
+        <translation>Extensión de tríceps con banda</translation>
     </message>
     <message>
         <source>Band row</source>
-        <translation type="unfinished"></translation>
+        <translation>Remo con banda</translation>
     </message>
     <message>
         <source>Band side walk</source>
-        <translation type="unfinished"></translation>
+        <translation>Paso lateral con banda</translation>
     </message>
     <message>
         <source>Band squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Sentadilla con banda</translation>
     </message>
     <message>
         <source>Barbell curl</source>
-        <translation type="unfinished"></translation>
+        <translation>Curl con barra</translation>
     </message>
     <message>
         <source>Barbell lunge</source>
-        <translation type="unfinished"></translation>
+        <translation>Zancada con barra</translation>
     </message>
     <message>
         <source>Barbell shrug</source>
-        <translation type="unfinished"></translation>
+        <translation>Encogimiento con barra</translation>
     </message>
     <message>
         <source>Barbell split squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Sentadilla dividida con barra</translation>
     </message>
     <message>
         <source>Bench dip</source>
-        <translation type="unfinished"></translation>
+        <translation>Fondo en banco</translation>
     </message>
     <message>
         <source>Bench press</source>
-        <translation type="unfinished"></translation>
+        <translation>Press de banca</translation>
     </message>
     <message>
         <source>Bench pull</source>
-        <translation type="unfinished"></translation>
+        <translation>Remo tumbado en banco</translation>
     </message>
     <message>
         <source>Bent-over rear raise</source>
-        <translation type="unfinished"></translation>
+        <translation>Elevación posterior</translation>
     </message>
     <message>
         <source>Bent-over row</source>
-        <translation type="unfinished"></translation>
+        <translation>Remo inclinado con barra</translation>
     </message>
     <message>
         <source>Bird dog</source>
-        <translation type="unfinished"></translation>
+        <translation>Bird dog</translation>
     </message>
     <message>
         <source>Bodyweight lunge</source>
-        <translation type="unfinished"></translation>
+        <translation>Zancada con peso corporal</translation>
     </message>
     <message>
         <source>Bodyweight single-leg hinge</source>
-        <translation type="unfinished"></translation>
+        <translation>Bisagra a una pierna</translation>
     </message>
     <message>
         <source>Bodyweight squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Sentadilla con peso corporal</translation>
     </message>
     <message>
         <source>Box squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Sentadilla al cajón</translation>
     </message>
     <message>
         <source>Cable chest fly</source>
-        <translation type="unfinished"></translation>
+        <translation>Apertura en polea</translation>
     </message>
     <message>
         <source>Cable crunch</source>
-        <translation type="unfinished"></translation>
+        <translation>Crunch en polea</translation>
     </message>
     <message>
         <source>Cable curl</source>
-        <translation type="unfinished"></translation>
+        <translation>Curl en polea</translation>
     </message>
     <message>
         <source>Cable pull-through</source>
-        <translation type="unfinished"></translation>
+        <translation>Bisagra en polea</translation>
     </message>
     <message>
         <source>Calf raise</source>
-        <translation type="unfinished"></translation>
+        <translation>Elevación de talones</translation>
     </message>
     <message>
         <source>Chest-supported dumbbell row</source>
-        <translation type="unfinished"></translation>
+        <translation>Remo con pecho apoyado</translation>
     </message>
     <message>
         <source>Chin-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Dominada supina</translation>
     </message>
     <message>
         <source>Close-grip bench press</source>
-        <translation type="unfinished"></translation>
+        <translation>Press de banca cerrado</translation>
     </message>
     <message>
         <source>Close-grip pulldown</source>
-        <translation type="unfinished"></translation>
+        <translation>Jalón con agarre cerrado</translation>
     </message>
     <message>
         <source>Close-hands push-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Flexión cerrada</translation>
     </message>
     <message>
         <source>Crawl</source>
-        <translation type="unfinished"></translation>
+        <translation>Gateo</translation>
     </message>
     <message>
         <source>Curl on straps</source>
-        <translation type="unfinished"></translation>
+        <translation>Curl en correas</translation>
     </message>
     <message>
         <source>Curl-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Encogimiento abdominal</translation>
     </message>
     <message>
         <source>Dead bug</source>
-        <translation type="unfinished"></translation>
+        <translation>Dead bug</translation>
     </message>
     <message>
         <source>Deadlift</source>
-        <translation type="unfinished"></translation>
+        <translation>Peso muerto</translation>
     </message>
     <message>
         <source>Dip</source>
-        <translation type="unfinished"></translation>
+        <translation>Fondo</translation>
     </message>
     <message>
         <source>Dumbbell Romanian deadlift</source>
-        <translation type="unfinished"></translation>
+        <translation>Peso muerto rumano con mancuernas</translation>
     </message>
     <message>
         <source>Dumbbell bench press</source>
-        <translation type="unfinished"></translation>
+        <translation>Press de banca con mancuernas</translation>
     </message>
     <message>
         <source>Dumbbell calf raise</source>
-        <translation type="unfinished"></translation>
+        <translation>Elevación de talones con mancuerna</translation>
     </message>
     <message>
         <source>Dumbbell chest fly</source>
-        <translation type="unfinished"></translation>
+        <translation>Apertura con mancuernas</translation>
     </message>
     <message>
         <source>Dumbbell curl</source>
-        <translation type="unfinished"></translation>
+        <translation>Curl con mancuernas</translation>
     </message>
     <message>
         <source>Dumbbell floor press</source>
-        <translation type="unfinished"></translation>
+        <translation>Press en el suelo con mancuernas</translation>
     </message>
     <message>
         <source>Dumbbell lunge</source>
-        <translation type="unfinished"></translation>
+        <translation>Zancada con mancuernas</translation>
     </message>
     <message>
         <source>Dumbbell overhead press</source>
-        <translation type="unfinished"></translation>
+        <translation>Press militar con mancuernas</translation>
     </message>
     <message>
         <source>Dumbbell shrug</source>
-        <translation type="unfinished"></translation>
+        <translation>Encogimiento con mancuernas</translation>
     </message>
     <message>
         <source>Dumbbell split squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Sentadilla dividida con mancuernas</translation>
     </message>
     <message>
         <source>Dumbbell squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Sentadilla con mancuernas</translation>
     </message>
     <message>
         <source>Dumbbell step-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Subida al cajón con mancuernas</translation>
     </message>
     <message>
         <source>Face pull</source>
-        <translation type="unfinished"></translation>
+        <translation>Tracción a la cara</translation>
     </message>
     <message>
         <source>Farmer&apos;s carry</source>
-        <translation type="unfinished"></translation>
+        <translation>Paseo del granjero</translation>
     </message>
     <message>
         <source>Front lever</source>
-        <translation type="unfinished"></translation>
+        <translation>Front lever</translation>
     </message>
     <message>
         <source>Front squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Sentadilla frontal</translation>
     </message>
     <message>
         <source>Front-rack carry</source>
-        <translation type="unfinished"></translation>
+        <translation>Paseo con carga frontal</translation>
     </message>
     <message>
         <source>Glute bridge</source>
-        <translation type="unfinished"></translation>
+        <translation>Puente de glúteos</translation>
     </message>
     <message>
         <source>Goblet squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Sentadilla goblet</translation>
     </message>
     <message>
         <source>Good morning</source>
-        <translation type="unfinished"></translation>
+        <translation>Buenos días</translation>
     </message>
     <message>
         <source>Hammer curl</source>
-        <translation type="unfinished"></translation>
+        <translation>Curl martillo</translation>
     </message>
     <message>
         <source>Handstand</source>
-        <translation type="unfinished"></translation>
+        <translation>Parada de manos</translation>
     </message>
     <message>
         <source>Handstand push-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Flexión en parada de manos</translation>
     </message>
     <message>
         <source>Hang</source>
-        <translation type="unfinished"></translation>
+        <translation>Suspensión en barra</translation>
     </message>
     <message>
         <source>Hanging knee and leg raise</source>
-        <translation type="unfinished"></translation>
+        <translation>Elevación de piernas en barra</translation>
     </message>
     <message>
         <source>Hex-bar carry</source>
-        <translation type="unfinished"></translation>
+        <translation>Paseo con barra hexagonal</translation>
     </message>
     <message>
         <source>Hex-bar deadlift</source>
-        <translation type="unfinished"></translation>
+        <translation>Peso muerto con barra hexagonal</translation>
     </message>
     <message>
         <source>Hip abduction</source>
-        <translation type="unfinished"></translation>
+        <translation>Abducción de cadera</translation>
     </message>
     <message>
         <source>Hip thrust</source>
-        <translation type="unfinished"></translation>
+        <translation>Empuje de cadera</translation>
     </message>
     <message>
         <source>Hollow hold</source>
-        <translation type="unfinished"></translation>
+        <translation>Posición hueca</translation>
     </message>
     <message>
         <source>Incline bench press</source>
-        <translation type="unfinished"></translation>
+        <translation>Press de banca inclinado</translation>
     </message>
     <message>
         <source>Incline dumbbell press</source>
-        <translation type="unfinished"></translation>
+        <translation>Press inclinado con mancuernas</translation>
     </message>
     <message>
         <source>Kettlebell carry</source>
-        <translation type="unfinished"></translation>
+        <translation>Paseo con kettlebells</translation>
     </message>
     <message>
         <source>Kettlebell deadlift</source>
-        <translation type="unfinished"></translation>
+        <translation>Peso muerto con kettlebell</translation>
     </message>
     <message>
         <source>Kettlebell floor press</source>
-        <translation type="unfinished"></translation>
+        <translation>Press en el suelo con kettlebell</translation>
     </message>
     <message>
         <source>Kettlebell front squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Sentadilla frontal con kettlebells</translation>
     </message>
     <message>
         <source>Kettlebell get-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Levantada con kettlebell</translation>
     </message>
     <message>
         <source>Kettlebell goblet squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Sentadilla goblet con kettlebell</translation>
     </message>
     <message>
         <source>Kettlebell lunge</source>
-        <translation type="unfinished"></translation>
+        <translation>Zancada con kettlebell</translation>
     </message>
     <message>
         <source>Kettlebell row</source>
-        <translation type="unfinished"></translation>
+        <translation>Remo con kettlebell</translation>
     </message>
     <message>
         <source>Kettlebell swing</source>
-        <translation type="unfinished"></translation>
+        <translation>Swing con kettlebell</translation>
     </message>
     <message>
         <source>Kneeling hamstring lowering</source>
-        <translation type="unfinished"></translation>
+        <translation>Curl nórdico</translation>
     </message>
     <message>
         <source>L-sit</source>
-        <translation type="unfinished"></translation>
+        <translation>L-sit</translation>
     </message>
     <message>
         <source>Lateral raise</source>
-        <translation type="unfinished"></translation>
+        <translation>Elevación lateral</translation>
     </message>
     <message>
         <source>Leg curl</source>
-        <translation type="unfinished"></translation>
+        <translation>Curl femoral</translation>
     </message>
     <message>
         <source>Leg extension</source>
-        <translation type="unfinished"></translation>
+        <translation>Extensión de piernas</translation>
     </message>
     <message>
         <source>Leg press</source>
-        <translation type="unfinished"></translation>
+        <translation>Prensa de piernas</translation>
     </message>
     <message>
         <source>Lying body lever</source>
-        <translation type="unfinished"></translation>
+        <translation>Palanca tumbada</translation>
     </message>
     <message>
         <source>Lying triceps extension</source>
-        <translation type="unfinished"></translation>
+        <translation>Press francés</translation>
     </message>
     <message>
         <source>Machine chest press</source>
-        <translation type="unfinished"></translation>
+        <translation>Press de pecho en máquina</translation>
     </message>
     <message>
         <source>Machine shoulder press</source>
-        <translation type="unfinished"></translation>
+        <translation>Press de hombros en máquina</translation>
     </message>
     <message>
         <source>Machine squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Sentadilla en máquina</translation>
     </message>
     <message>
         <source>Muscle-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Muscle-up</translation>
     </message>
     <message>
         <source>One-arm dumbbell row</source>
-        <translation type="unfinished"></translation>
+        <translation>Remo a una mano con mancuerna</translation>
     </message>
     <message>
         <source>One-arm kettlebell press</source>
-        <translation type="unfinished"></translation>
+        <translation>Press a una mano con kettlebell</translation>
     </message>
     <message>
         <source>Overhead carry</source>
-        <translation type="unfinished"></translation>
+        <translation>Paseo con carga en alto</translation>
     </message>
     <message>
         <source>Overhead press</source>
-        <translation type="unfinished"></translation>
+        <translation>Press militar</translation>
     </message>
     <message>
         <source>Overhead triceps extension</source>
-        <translation type="unfinished"></translation>
+        <translation>Extensión de tríceps en alto</translation>
     </message>
     <message>
         <source>Planche</source>
-        <translation type="unfinished"></translation>
+        <translation>Planche</translation>
     </message>
     <message>
         <source>Plank</source>
-        <translation type="unfinished"></translation>
+        <translation>Plancha</translation>
     </message>
     <message>
         <source>Pull-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Dominada</translation>
     </message>
     <message>
         <source>Pulldown</source>
-        <translation type="unfinished"></translation>
+        <translation>Jalón al pecho</translation>
     </message>
     <message>
         <source>Push press</source>
-        <translation type="unfinished"></translation>
+        <translation>Press con impulso</translation>
     </message>
     <message>
         <source>Push-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Flexión</translation>
     </message>
     <message>
         <source>Push-up on straps</source>
-        <translation type="unfinished"></translation>
+        <translation>Flexión en correas</translation>
     </message>
     <message>
         <source>Reverse plank</source>
-        <translation type="unfinished"></translation>
+        <translation>Plancha inversa</translation>
     </message>
     <message>
         <source>Rollout</source>
-        <translation type="unfinished"></translation>
+        <translation>Rueda abdominal</translation>
     </message>
     <message>
         <source>Romanian deadlift</source>
-        <translation type="unfinished"></translation>
+        <translation>Peso muerto rumano</translation>
     </message>
     <message>
         <source>Row on straps</source>
-        <translation type="unfinished"></translation>
+        <translation>Remo en correas</translation>
     </message>
     <message>
         <source>Row under a bar</source>
-        <translation type="unfinished"></translation>
+        <translation>Remo invertido en barra</translation>
     </message>
     <message>
         <source>Seated cable row</source>
-        <translation type="unfinished"></translation>
+        <translation>Remo sentado en polea</translation>
     </message>
     <message>
         <source>Seated calf raise</source>
-        <translation type="unfinished"></translation>
+        <translation>Elevación de talones sentado</translation>
     </message>
     <message>
         <source>Seated dumbbell press</source>
-        <translation type="unfinished"></translation>
+        <translation>Press sentado con mancuernas</translation>
     </message>
     <message>
         <source>Seated twist</source>
-        <translation type="unfinished"></translation>
+        <translation>Giro de tronco sentado</translation>
     </message>
     <message>
         <source>Side bend</source>
-        <translation type="unfinished"></translation>
+        <translation>Flexión lateral de tronco</translation>
     </message>
     <message>
         <source>Side lunge</source>
-        <translation type="unfinished"></translation>
+        <translation>Zancada lateral</translation>
     </message>
     <message>
         <source>Side plank</source>
-        <translation type="unfinished"></translation>
+        <translation>Plancha lateral</translation>
     </message>
     <message>
         <source>Single-leg Romanian deadlift</source>
-        <translation type="unfinished"></translation>
+        <translation>Peso muerto rumano a una pierna</translation>
     </message>
     <message>
         <source>Single-leg press</source>
-        <translation type="unfinished"></translation>
+        <translation>Prensa a una pierna</translation>
     </message>
     <message>
         <source>Sliding leg curl</source>
-        <translation type="unfinished"></translation>
+        <translation>Curl femoral deslizante</translation>
     </message>
     <message>
         <source>Split squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Sentadilla dividida</translation>
     </message>
     <message>
         <source>Standing machine calf raise</source>
-        <translation type="unfinished"></translation>
+        <translation>Elevación de talones en máquina</translation>
     </message>
     <message>
         <source>Step-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Subida al cajón</translation>
     </message>
     <message>
         <source>Straight-arm pulldown</source>
-        <translation type="unfinished"></translation>
+        <translation>Jalón con brazos rectos</translation>
     </message>
     <message>
         <source>Suitcase carry</source>
-        <translation type="unfinished"></translation>
+        <translation>Paseo de maleta</translation>
     </message>
     <message>
         <source>Triceps extension on straps</source>
-        <translation type="unfinished"></translation>
+        <translation>Extensión de tríceps en correas</translation>
     </message>
     <message>
         <source>Triceps pushdown</source>
-        <translation type="unfinished"></translation>
+        <translation>Extensión de tríceps en polea</translation>
     </message>
     <message>
         <source>Walking lunge</source>
-        <translation type="unfinished"></translation>
+        <translation>Zancada caminando</translation>
     </message>
     <message>
         <source>Wall sit</source>
-        <translation type="unfinished"></translation>
+        <translation>Sentadilla en pared</translation>
     </message>
     <message>
         <source>Wide-stance deadlift</source>
-        <translation type="unfinished"></translation>
+        <translation>Peso muerto sumo</translation>
     </message>
     <message>
         <source>Wrist curl</source>
-        <translation type="unfinished"></translation>
+        <translation>Curl de muñeca</translation>
     </message>
 </context>
 <context>
     <name>ExerciseVariations</name>
     <message>
         <source>all the way up, arms crossed</source>
-        <translation type="unfinished"></translation>
+        <translation>arriba del todo, brazos cruzados</translation>
     </message>
     <message>
         <source>arms beside the ears</source>
-        <translation type="unfinished"></translation>
+        <translation>brazos junto a las orejas</translation>
     </message>
     <message>
         <source>arms crossed</source>
-        <translation type="unfinished"></translation>
+        <translation>brazos cruzados</translation>
     </message>
     <message>
         <source>at the wall</source>
-        <translation type="unfinished"></translation>
+        <translation>en la pared</translation>
     </message>
     <message>
         <source>at the wall, hands raised for depth</source>
-        <translation type="unfinished"></translation>
+        <translation>en la pared, manos elevadas para más recorrido</translation>
     </message>
     <message>
         <source>at the wall, lowering only</source>
-        <translation type="unfinished"></translation>
+        <translation>en la pared, solo bajar</translation>
     </message>
     <message>
         <source>back flat, hips at a right angle</source>
-        <translation type="unfinished"></translation>
+        <translation>espalda plana, cadera en ángulo recto</translation>
     </message>
     <message>
         <source>back leg free</source>
-        <translation type="unfinished"></translation>
+        <translation>pierna de atrás libre</translation>
     </message>
     <message>
         <source>back leg free, arms beside the ears</source>
-        <translation type="unfinished"></translation>
+        <translation>pierna de atrás libre, brazos junto a las orejas</translation>
     </message>
     <message>
         <source>back to the wall, heels leaving it</source>
-        <translation type="unfinished"></translation>
+        <translation>espalda a la pared, los talones la dejan</translation>
     </message>
     <message>
         <source>back toe touching the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>la punta de atrás toca el suelo</translation>
     </message>
     <message>
         <source>backward</source>
-        <translation type="unfinished"></translation>
+        <translation>hacia atrás</translation>
     </message>
     <message>
         <source>body 15° from upright</source>
-        <translation type="unfinished"></translation>
+        <translation>cuerpo a 15° de la vertical</translation>
     </message>
     <message>
         <source>body 30° from upright</source>
-        <translation type="unfinished"></translation>
+        <translation>cuerpo a 30° de la vertical</translation>
     </message>
     <message>
         <source>body 45° from upright</source>
-        <translation type="unfinished"></translation>
+        <translation>cuerpo a 45° de la vertical</translation>
     </message>
     <message>
         <source>body 60° from upright</source>
-        <translation type="unfinished"></translation>
+        <translation>cuerpo a 60° de la vertical</translation>
     </message>
     <message>
         <source>body 75° from upright</source>
-        <translation type="unfinished"></translation>
+        <translation>cuerpo a 75° de la vertical</translation>
     </message>
     <message>
         <source>body half way</source>
-        <translation type="unfinished"></translation>
+        <translation>cuerpo a medio camino</translation>
     </message>
     <message>
         <source>body level</source>
-        <translation type="unfinished"></translation>
+        <translation>cuerpo horizontal</translation>
     </message>
     <message>
         <source>body level, arms spread wide</source>
-        <translation type="unfinished"></translation>
+        <translation>cuerpo horizontal, brazos muy abiertos</translation>
     </message>
     <message>
         <source>body level, one arm</source>
-        <translation type="unfinished"></translation>
+        <translation>cuerpo horizontal, un brazo</translation>
     </message>
     <message>
         <source>body near level</source>
-        <translation type="unfinished"></translation>
+        <translation>cuerpo casi horizontal</translation>
     </message>
     <message>
         <source>body near upright</source>
-        <translation type="unfinished"></translation>
+        <translation>cuerpo casi vertical</translation>
     </message>
     <message>
         <source>both feet on a box</source>
-        <translation type="unfinished"></translation>
+        <translation>ambos pies en un cajón</translation>
     </message>
     <message>
         <source>both feet on the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>ambos pies en el suelo</translation>
     </message>
     <message>
         <source>both hands on towels</source>
-        <translation type="unfinished"></translation>
+        <translation>ambas manos en toallas</translation>
     </message>
     <message>
         <source>both hands, passive</source>
-        <translation type="unfinished"></translation>
+        <translation>ambas manos, pasivo</translation>
     </message>
     <message>
         <source>both hands, shoulder blades down</source>
-        <translation type="unfinished"></translation>
+        <translation>ambas manos, escápulas abajo</translation>
     </message>
     <message>
         <source>both knees to hip height</source>
-        <translation type="unfinished"></translation>
+        <translation>ambas rodillas a la cadera</translation>
     </message>
     <message>
         <source>both knees to the chest</source>
-        <translation type="unfinished"></translation>
+        <translation>ambas rodillas al pecho</translation>
     </message>
     <message>
         <source>both legs straight and level</source>
-        <translation type="unfinished"></translation>
+        <translation>ambas piernas rectas y horizontales</translation>
     </message>
     <message>
         <source>both legs, heels off a step</source>
-        <translation type="unfinished"></translation>
+        <translation>ambas piernas, talones fuera del escalón</translation>
     </message>
     <message>
         <source>both legs, on the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>ambas piernas, en el suelo</translation>
     </message>
     <message>
         <source>chest and legs up, arms at the ears</source>
-        <translation type="unfinished"></translation>
+        <translation>pecho y piernas arriba, brazos junto a las orejas</translation>
     </message>
     <message>
         <source>chest and legs up, arms by the sides</source>
-        <translation type="unfinished"></translation>
+        <translation>pecho y piernas arriba, brazos a los lados</translation>
     </message>
     <message>
         <source>chest to the bar</source>
-        <translation type="unfinished"></translation>
+        <translation>pecho a la barra</translation>
     </message>
     <message>
         <source>chest to the wall</source>
-        <translation type="unfinished"></translation>
+        <translation>pecho a la pared</translation>
     </message>
     <message>
         <source>chest to the wall, toes leaving it</source>
-        <translation type="unfinished"></translation>
+        <translation>pecho a la pared, las puntas la dejan</translation>
     </message>
     <message>
         <source>chest up, feet down</source>
-        <translation type="unfinished"></translation>
+        <translation>pecho arriba, pies abajo</translation>
     </message>
     <message>
         <source>chin-up from long arms</source>
-        <translation type="unfinished"></translation>
+        <translation>dominada supina desde brazos largos</translation>
     </message>
     <message>
         <source>dip between bars</source>
-        <translation type="unfinished"></translation>
+        <translation>fondo en paralelas</translation>
     </message>
     <message>
         <source>dip on rings</source>
-        <translation type="unfinished"></translation>
+        <translation>fondo en anillas</translation>
     </message>
     <message>
         <source>down and up with a light push of the hands</source>
-        <translation type="unfinished"></translation>
+        <translation>bajar y subir con un leve empuje de manos</translation>
     </message>
     <message>
         <source>down and up without hands</source>
-        <translation type="unfinished"></translation>
+        <translation>bajar y subir sin manos</translation>
     </message>
     <message>
         <source>elbows in front of the eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>codos por delante de los ojos</translation>
     </message>
     <message>
         <source>feet higher than the shoulders</source>
-        <translation type="unfinished"></translation>
+        <translation>pies más altos que los hombros</translation>
     </message>
     <message>
         <source>feet on a box</source>
-        <translation type="unfinished"></translation>
+        <translation>pies en un cajón</translation>
     </message>
     <message>
         <source>feet on a box take some weight</source>
-        <translation type="unfinished"></translation>
+        <translation>pies en un cajón con parte del peso</translation>
     </message>
     <message>
         <source>feet on a box, body level</source>
-        <translation type="unfinished"></translation>
+        <translation>pies en un cajón, cuerpo horizontal</translation>
     </message>
     <message>
         <source>feet on top of each other</source>
-        <translation type="unfinished"></translation>
+        <translation>un pie sobre otro</translation>
     </message>
     <message>
         <source>feet one before the other</source>
-        <translation type="unfinished"></translation>
+        <translation>un pie delante del otro</translation>
     </message>
     <message>
         <source>forward</source>
-        <translation type="unfinished"></translation>
+        <translation>hacia delante</translation>
     </message>
     <message>
         <source>free standing</source>
-        <translation type="unfinished"></translation>
+        <translation>sin apoyo</translation>
     </message>
     <message>
         <source>from the feet</source>
-        <translation type="unfinished"></translation>
+        <translation>desde los pies</translation>
     </message>
     <message>
         <source>from the feet, up to a wall</source>
-        <translation type="unfinished"></translation>
+        <translation>desde los pies, hasta una pared</translation>
     </message>
     <message>
         <source>from the knees</source>
-        <translation type="unfinished"></translation>
+        <translation>desde las rodillas</translation>
     </message>
     <message>
         <source>from the knees, up to a wall</source>
-        <translation type="unfinished"></translation>
+        <translation>desde las rodillas, hasta una pared</translation>
     </message>
     <message>
         <source>hand on a support</source>
-        <translation type="unfinished"></translation>
+        <translation>mano en un apoyo</translation>
     </message>
     <message>
         <source>hands and feet on the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>manos y pies en el suelo</translation>
     </message>
     <message>
         <source>hands on a bench, 43 cm</source>
-        <translation type="unfinished"></translation>
+        <translation>manos en un banco, 43 cm</translation>
     </message>
     <message>
         <source>hands on a wall</source>
-        <translation type="unfinished"></translation>
+        <translation>manos en una pared</translation>
     </message>
     <message>
         <source>hands slide up the thighs</source>
-        <translation type="unfinished"></translation>
+        <translation>las manos suben por los muslos</translation>
     </message>
     <message>
         <source>heels on a box</source>
-        <translation type="unfinished"></translation>
+        <translation>talones en un cajón</translation>
     </message>
     <message>
         <source>heels tap the floor, knees bent</source>
-        <translation type="unfinished"></translation>
+        <translation>toques de talón, rodillas dobladas</translation>
     </message>
     <message>
         <source>hips above the knees</source>
-        <translation type="unfinished"></translation>
+        <translation>cadera por encima de las rodillas</translation>
     </message>
     <message>
         <source>hips bent, hands ready</source>
-        <translation type="unfinished"></translation>
+        <translation>cadera doblada, manos listas</translation>
     </message>
     <message>
         <source>hips high, feet on a box</source>
-        <translation type="unfinished"></translation>
+        <translation>cadera alta, pies en un cajón</translation>
     </message>
     <message>
         <source>hips high, feet on the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>cadera alta, pies en el suelo</translation>
     </message>
     <message>
         <source>hips lifted, feet on the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>cadera arriba, pies en el suelo</translation>
     </message>
     <message>
         <source>hips on a bench, arms beside the ears</source>
-        <translation type="unfinished"></translation>
+        <translation>cadera en un banco, brazos junto a las orejas</translation>
     </message>
     <message>
         <source>hips on a bench, knees bent</source>
-        <translation type="unfinished"></translation>
+        <translation>cadera en un banco, rodillas dobladas</translation>
     </message>
     <message>
         <source>hips on a bench, legs held</source>
-        <translation type="unfinished"></translation>
+        <translation>cadera en un banco, piernas sujetas</translation>
     </message>
     <message>
         <source>hips on a bench, one leg held</source>
-        <translation type="unfinished"></translation>
+        <translation>cadera en un banco, una pierna sujeta</translation>
     </message>
     <message>
         <source>hips over hands, feet on a box</source>
-        <translation type="unfinished"></translation>
+        <translation>cadera sobre las manos, pies en un cajón</translation>
     </message>
     <message>
         <source>hips straight, knees bent</source>
-        <translation type="unfinished"></translation>
+        <translation>cadera recta, rodillas dobladas</translation>
     </message>
     <message>
         <source>hold at the top, then lower</source>
-        <translation type="unfinished"></translation>
+        <translation>aguantar arriba, luego bajar</translation>
     </message>
     <message>
         <source>knees bent, arms forward</source>
-        <translation type="unfinished"></translation>
+        <translation>rodillas dobladas, brazos al frente</translation>
     </message>
     <message>
         <source>knees bent, feet near</source>
-        <translation type="unfinished"></translation>
+        <translation>rodillas dobladas, pies cerca</translation>
     </message>
     <message>
         <source>knees bent, like a table</source>
-        <translation type="unfinished"></translation>
+        <translation>rodillas dobladas, como una mesa</translation>
     </message>
     <message>
         <source>knees off the floor, holding still</source>
-        <translation type="unfinished"></translation>
+        <translation>rodillas en el aire, sin moverse</translation>
     </message>
     <message>
         <source>knees to the chest</source>
-        <translation type="unfinished"></translation>
+        <translation>rodillas al pecho</translation>
     </message>
     <message>
         <source>leaning forward, toes on the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>inclinación adelante, puntas en el suelo</translation>
     </message>
     <message>
         <source>leg only</source>
-        <translation type="unfinished"></translation>
+        <translation>solo la pierna</translation>
     </message>
     <message>
         <source>legs apart, straight</source>
-        <translation type="unfinished"></translation>
+        <translation>piernas abiertas y rectas</translation>
     </message>
     <message>
         <source>legs straight and together</source>
-        <translation type="unfinished"></translation>
+        <translation>piernas rectas y juntas</translation>
     </message>
     <message>
         <source>legs straight and wide apart</source>
-        <translation type="unfinished"></translation>
+        <translation>piernas rectas y muy abiertas</translation>
     </message>
     <message>
         <source>legs straight, above level</source>
-        <translation type="unfinished"></translation>
+        <translation>piernas rectas, por encima de la horizontal</translation>
     </message>
     <message>
         <source>legs straight, arms at the ears</source>
-        <translation type="unfinished"></translation>
+        <translation>piernas rectas, brazos junto a las orejas</translation>
     </message>
     <message>
         <source>legs straight, arms forward</source>
-        <translation type="unfinished"></translation>
+        <translation>piernas rectas, brazos al frente</translation>
     </message>
     <message>
         <source>legs straight, heels on the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>piernas rectas, talones en el suelo</translation>
     </message>
     <message>
         <source>legs straight, on the elbows</source>
-        <translation type="unfinished"></translation>
+        <translation>piernas rectas, sobre los codos</translation>
     </message>
     <message>
         <source>legs straight, on the hands</source>
-        <translation type="unfinished"></translation>
+        <translation>piernas rectas, sobre las manos</translation>
     </message>
     <message>
         <source>legs straight, one leg raised</source>
-        <translation type="unfinished"></translation>
+        <translation>piernas rectas, una levantada</translation>
     </message>
     <message>
         <source>lower foot never rests</source>
-        <translation type="unfinished"></translation>
+        <translation>el pie de abajo nunca descansa</translation>
     </message>
     <message>
         <source>lower foot on its heel, no push</source>
-        <translation type="unfinished"></translation>
+        <translation>pie de abajo sobre el talón, sin empujar</translation>
     </message>
     <message>
         <source>lowering only, on a bar</source>
-        <translation type="unfinished"></translation>
+        <translation>solo bajar, en barra</translation>
     </message>
     <message>
         <source>lowering only, step back up</source>
-        <translation type="unfinished"></translation>
+        <translation>solo bajar, subir con un paso</translation>
     </message>
     <message>
         <source>lying on the floor, chest up</source>
-        <translation type="unfinished"></translation>
+        <translation>tumbado en el suelo, pecho arriba</translation>
     </message>
     <message>
         <source>no push, three seconds down</source>
-        <translation type="unfinished"></translation>
+        <translation>sin empujar, tres segundos al bajar</translation>
     </message>
     <message>
         <source>on a bar</source>
-        <translation type="unfinished"></translation>
+        <translation>en barra</translation>
     </message>
     <message>
         <source>on forearms and toes</source>
-        <translation type="unfinished"></translation>
+        <translation>antebrazos y puntas de los pies</translation>
     </message>
     <message>
         <source>on one arm</source>
-        <translation type="unfinished"></translation>
+        <translation>a un brazo</translation>
     </message>
     <message>
         <source>on rings</source>
-        <translation type="unfinished"></translation>
+        <translation>en anillas</translation>
     </message>
     <message>
         <source>on the knees</source>
-        <translation type="unfinished"></translation>
+        <translation>de rodillas</translation>
     </message>
     <message>
         <source>on the knees, hands on a box</source>
-        <translation type="unfinished"></translation>
+        <translation>de rodillas, manos en un cajón</translation>
     </message>
     <message>
         <source>one arm</source>
-        <translation type="unfinished"></translation>
+        <translation>un brazo</translation>
     </message>
     <message>
         <source>one arm to the side</source>
-        <translation type="unfinished"></translation>
+        <translation>un brazo al lado</translation>
     </message>
     <message>
         <source>one arm, other hand on a strap</source>
-        <translation type="unfinished"></translation>
+        <translation>un brazo, la otra mano en una correa</translation>
     </message>
     <message>
         <source>one foot off the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>un pie en el aire</translation>
     </message>
     <message>
         <source>one hand</source>
-        <translation type="unfinished"></translation>
+        <translation>una mano</translation>
     </message>
     <message>
         <source>one hand on a towel over the bar</source>
-        <translation type="unfinished"></translation>
+        <translation>una mano en una toalla sobre la barra</translation>
     </message>
     <message>
         <source>one knee at a time</source>
-        <translation type="unfinished"></translation>
+        <translation>una rodilla cada vez</translation>
     </message>
     <message>
         <source>one leg goes long</source>
-        <translation type="unfinished"></translation>
+        <translation>una pierna se alarga</translation>
     </message>
     <message>
         <source>one leg straight</source>
-        <translation type="unfinished"></translation>
+        <translation>una pierna recta</translation>
     </message>
     <message>
         <source>one leg straight, arms forward</source>
-        <translation type="unfinished"></translation>
+        <translation>una pierna recta, brazos al frente</translation>
     </message>
     <message>
         <source>one leg straight, the other tucked</source>
-        <translation type="unfinished"></translation>
+        <translation>una pierna recta, la otra recogida</translation>
     </message>
     <message>
         <source>one leg, foot on the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>una pierna, pie en el suelo</translation>
     </message>
     <message>
         <source>one leg, heel off a step</source>
-        <translation type="unfinished"></translation>
+        <translation>una pierna, talón fuera del escalón</translation>
     </message>
     <message>
         <source>one leg, on the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>una pierna, en el suelo</translation>
     </message>
     <message>
         <source>one leg, shoulders on a bench</source>
-        <translation type="unfinished"></translation>
+        <translation>una pierna, hombros en un banco</translation>
     </message>
     <message>
         <source>opposite arm and leg</source>
-        <translation type="unfinished"></translation>
+        <translation>brazo y pierna contrarios</translation>
     </message>
     <message>
         <source>opposite arm and leg from a plank</source>
-        <translation type="unfinished"></translation>
+        <translation>brazo y pierna contrarios desde la plancha</translation>
     </message>
     <message>
         <source>opposite arm and leg go long</source>
-        <translation type="unfinished"></translation>
+        <translation>se alargan brazo y pierna contrarios</translation>
     </message>
     <message>
         <source>opposite arm and leg, five seconds each</source>
-        <translation type="unfinished"></translation>
+        <translation>brazo y pierna contrarios, cinco segundos cada uno</translation>
     </message>
     <message>
         <source>out and back on both legs</source>
-        <translation type="unfinished"></translation>
+        <translation>ida y vuelta con ambas piernas</translation>
     </message>
     <message>
         <source>out and back on one leg</source>
-        <translation type="unfinished"></translation>
+        <translation>ida y vuelta con una pierna</translation>
     </message>
     <message>
         <source>out on one leg, back on both</source>
-        <translation type="unfinished"></translation>
+        <translation>ida con una pierna, vuelta con ambas</translation>
     </message>
     <message>
         <source>pull-up from long arms</source>
-        <translation type="unfinished"></translation>
+        <translation>dominada desde brazos largos</translation>
     </message>
     <message>
         <source>rear foot on a box</source>
-        <translation type="unfinished"></translation>
+        <translation>pie de atrás en un cajón</translation>
     </message>
     <message>
         <source>shoulders on a bench</source>
-        <translation type="unfinished"></translation>
+        <translation>hombros en un banco</translation>
     </message>
     <message>
         <source>sideways</source>
-        <translation type="unfinished"></translation>
+        <translation>de lado</translation>
     </message>
     <message>
         <source>single-leg squat to a box</source>
-        <translation type="unfinished"></translation>
+        <translation>sentadilla a una pierna al cajón</translation>
     </message>
     <message>
         <source>single-leg squat, full depth</source>
-        <translation type="unfinished"></translation>
+        <translation>sentadilla a una pierna, completa</translation>
     </message>
     <message>
         <source>single-leg squat, hand on a support</source>
-        <translation type="unfinished"></translation>
+        <translation>sentadilla a una pierna, mano en un apoyo</translation>
     </message>
     <message>
         <source>slide out only, hips down to return</source>
-        <translation type="unfinished"></translation>
+        <translation>solo deslizar, bajar la cadera para volver</translation>
     </message>
     <message>
         <source>squat on both legs</source>
-        <translation type="unfinished"></translation>
+        <translation>sentadilla con ambas piernas</translation>
     </message>
     <message>
         <source>squat to a box</source>
-        <translation type="unfinished"></translation>
+        <translation>sentadilla al cajón</translation>
     </message>
     <message>
         <source>staggered squat, most weight on one leg</source>
-        <translation type="unfinished"></translation>
+        <translation>sentadilla escalonada, casi todo el peso en una pierna</translation>
     </message>
     <message>
         <source>step back</source>
-        <translation type="unfinished"></translation>
+        <translation>paso atrás</translation>
     </message>
     <message>
         <source>step back from a step</source>
-        <translation type="unfinished"></translation>
+        <translation>paso atrás desde un escalón</translation>
     </message>
     <message>
         <source>step back, hand on a support</source>
-        <translation type="unfinished"></translation>
+        <translation>paso atrás, mano en un apoyo</translation>
     </message>
     <message>
         <source>step forward</source>
-        <translation type="unfinished"></translation>
+        <translation>paso adelante</translation>
     </message>
     <message>
         <source>straight body, all the way down, push back up</source>
-        <translation type="unfinished"></translation>
+        <translation>cuerpo recto, bajar del todo, subir empujando</translation>
     </message>
     <message>
         <source>straight body, down and up</source>
-        <translation type="unfinished"></translation>
+        <translation>cuerpo recto, bajar y subir</translation>
     </message>
     <message>
         <source>straight body, half way down</source>
-        <translation type="unfinished"></translation>
+        <translation>cuerpo recto, bajar a medias</translation>
     </message>
     <message>
         <source>straight body, lowering only</source>
-        <translation type="unfinished"></translation>
+        <translation>cuerpo recto, solo bajar</translation>
     </message>
     <message>
         <source>straight legs to level</source>
-        <translation type="unfinished"></translation>
+        <translation>piernas rectas a la horizontal</translation>
     </message>
     <message>
         <source>straight legs to the bar</source>
-        <translation type="unfinished"></translation>
+        <translation>piernas rectas a la barra</translation>
     </message>
     <message>
         <source>thighs level</source>
-        <translation type="unfinished"></translation>
+        <translation>muslos horizontales</translation>
     </message>
     <message>
         <source>thighs level, knees bent</source>
-        <translation type="unfinished"></translation>
+        <translation>muslos horizontales, rodillas dobladas</translation>
     </message>
     <message>
         <source>thighs level, on the toes</source>
-        <translation type="unfinished"></translation>
+        <translation>muslos horizontales, de puntillas</translation>
     </message>
     <message>
         <source>thighs level, one foot off the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>muslos horizontales, un pie en el aire</translation>
     </message>
     <message>
         <source>top leg raised</source>
-        <translation type="unfinished"></translation>
+        <translation>pierna de arriba levantada</translation>
     </message>
     <message>
         <source>up on both legs, down on one</source>
-        <translation type="unfinished"></translation>
+        <translation>subir con ambas, bajar con una</translation>
     </message>
     <message>
         <source>walking</source>
-        <translation type="unfinished"></translation>
+        <translation>caminando</translation>
     </message>
     <message>
         <source>with a jump, on a low bar</source>
-        <translation type="unfinished"></translation>
+        <translation>con salto, en barra baja</translation>
     </message>
     <message>
         <source>with a push of the lower foot</source>
-        <translation type="unfinished"></translation>
+        <translation>con empuje del pie de abajo</translation>
     </message>
 </context>
 <context>
@@ -3692,7 +3692,7 @@
     </message>
     <message>
         <source>bar at {where}</source>
-        <translation type="unfinished"></translation>
+        <translation>barra a {where}</translation>
     </message>
     <message>
         <source>barbell</source>
@@ -3724,7 +3724,7 @@
     </message>
     <message>
         <source>feet on {where}</source>
-        <translation type="unfinished"></translation>
+        <translation>pies en {where}</translation>
     </message>
     <message>
         <source>forearms</source>
@@ -3740,7 +3740,7 @@
     </message>
     <message>
         <source>hands on {where}</source>
-        <translation type="unfinished"></translation>
+        <translation>manos en {where}</translation>
     </message>
     <message>
         <source>hinge</source>
@@ -3800,7 +3800,7 @@
     </message>
     <message>
         <source>under {where}</source>
-        <translation type="unfinished"></translation>
+        <translation>bajo {where}</translation>
     </message>
     <message>
         <source>upper back</source>
@@ -4474,79 +4474,79 @@
     <name>Limits</name>
     <message>
         <source>A red flag was noted on {day}: stop, seek medical help, and ask for nothing until a licensed professional&apos;s clearance is recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se anotó una señal de alarma el {day}: parar, buscar atención médica y no pedir nada hasta registrar la autorización de un profesional de la salud habilitado.</translation>
     </message>
     <message>
         <source>Born in {birth_year} and perhaps under 18: 1-3 sets of 6-15, on 2-3 days that do not follow each other, form before load, no maximum tests, and supervised.</source>
-        <translation type="unfinished"></translation>
+        <translation>Año de nacimiento {birth_year}, quizá menor de 18: 1-3 series de 6-15, en 2-3 días no seguidos, técnica antes que carga, sin pruebas de máximo y con supervisión.</translation>
     </message>
     <message>
         <source>Born in {birth_year}, so 65 or older: 1-3 sets of 8-12 at 60-80 % of the maximum, on 2-3 days that do not follow each other, and balance work on 3 days a week.</source>
-        <translation type="unfinished"></translation>
+        <translation>Año de nacimiento {birth_year}, así que 65 años o más: 1-3 series de 8-12 al 60-80 % del máximo, en 2-3 días no seguidos, y trabajo de equilibrio 3 días por semana.</translation>
     </message>
     <message>
         <source>Hard sessions of the pattern {pattern} on {first} and {second} leave no full day between them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las sesiones duras del patrón {pattern} el {first} y el {second} no dejan un día entero en medio.</translation>
     </message>
     <message>
         <source>More than one thing grows at once: {variables}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Crece más de una cosa a la vez: {variables}.</translation>
     </message>
     <message>
         <source>No health screening is recorded: ask the health questions before the first session.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay ningún cuestionario de salud registrado: hacer las preguntas de salud antes de la primera sesión.</translation>
     </message>
     <message>
         <source>Not trained for {days} days, since {last}: start with what was done last, or less.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin entrenar desde hace {days} días, desde el {last}: empezar con lo último que se hizo, o menos.</translation>
     </message>
     <message>
         <source>Other activities are not recorded, so the training load shown is incomplete.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se registran otras actividades, así que la carga de entrenamiento mostrada está incompleta.</translation>
     </message>
     <message>
         <source>Pain of {pain} out of 10 was noted on {day} (sessions with pain in a row: {times}): nothing is asked until you choose a lighter load, a substitute or a licensed professional&apos;s clearance.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se anotó dolor {pain} de 10 el {day} (sesiones seguidas con dolor: {times}): no se pide nada hasta elegir una carga menor, un sustituto o la autorización de un profesional de la salud habilitado.</translation>
     </message>
     <message>
         <source>Pain of {pain} out of 10 was noted on {day}: nothing grows until a session without it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se anotó dolor {pain} de 10 el {day}: nada crece hasta una sesión sin dolor.</translation>
     </message>
     <message>
         <source>Several signs at once speak for a deload: {signals}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Varias señales a la vez aconsejan una descarga: {signals}.</translation>
     </message>
     <message>
         <source>The days of the week to {week_ends} were nearly alike (monotony {monotony}): let hard and easy days differ.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los días de la semana hasta el {week_ends} fueron casi iguales (monotonía {monotony}): alternar días duros y fáciles.</translation>
     </message>
     <message>
         <source>The health screening of {day} was not clear: nothing is asked until a licensed professional&apos;s clearance is recorded with name and date.</source>
-        <translation type="unfinished"></translation>
+        <translation>El cuestionario de salud del {day} no quedó limpio: no se pide nada hasta registrar la autorización de un profesional de la salud habilitado, con nombre y fecha.</translation>
     </message>
     <message>
         <source>The load rises from {before_g} to {after_g} at once, {over} more.</source>
-        <translation type="unfinished"></translation>
+        <translation>La carga sube de {before_g} a {after_g} de una vez, un {over} más.</translation>
     </message>
     <message>
         <source>The next step that the equipment allows is {over} harder: {reps_needed} repetitions first.</source>
-        <translation type="unfinished"></translation>
+        <translation>El paso siguiente que permite el equipo es un {over} más duro: antes, {reps_needed} repeticiones.</translation>
     </message>
     <message>
         <source>The rule is complete: add a variable or raise a ceiling, or the same is asked again and again.</source>
-        <translation type="unfinished"></translation>
+        <translation>La regla está completa: añadir una variable o subir un tope, o se pedirá lo mismo una y otra vez.</translation>
     </message>
     <message>
         <source>There has been no deload for {weeks} weeks, since {since}.</source>
-        <translation type="unfinished"></translation>
+        <translation>No ha habido descarga desde hace {weeks} semanas, desde el {since}.</translation>
     </message>
     <message>
         <source>This has probably stopped growing ({probability} likely): change a variable or plan a deload.</source>
-        <translation type="unfinished"></translation>
+        <translation>Probablemente ha dejado de crecer ({probability}): cambiar una variable o planear una descarga.</translation>
     </message>
     <message>
         <source>Trained less than twice a week: {muscles}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se entrena menos de dos veces por semana: {muscles}.</translation>
     </message>
 </context>
 <context>
@@ -5054,11 +5054,11 @@
     <name>Marks</name>
     <message>
         <source>size, the highest band studied</source>
-        <translation type="unfinished"></translation>
+        <translation>hipertrofia, la franja más alta estudiada</translation>
     </message>
     <message>
         <source>strength and size, at least</source>
-        <translation type="unfinished"></translation>
+        <translation>fuerza e hipertrofia, como mínimo</translation>
     </message>
 </context>
 <context>
@@ -5197,6 +5197,10 @@
     <message>
         <source>Everywhere</source>
         <translation>En todas partes</translation>
+    </message>
+    <message>
+        <source>Lan&amp;guage</source>
+        <translation>Idio&amp;ma</translation>
     </message>
     <message>
         <source>Lock when &amp;idle</source>
@@ -5472,11 +5476,11 @@
     </message>
     <message>
         <source>feet on {height}</source>
-        <translation>pies a {height}</translation>
+        <translation>pies en {height}</translation>
     </message>
     <message>
         <source>hands on {height}</source>
-        <translation>manos a {height}</translation>
+        <translation>manos en {height}</translation>
     </message>
     <message>
         <source>kept as a note</source>
@@ -8579,179 +8583,179 @@ flexiones 12/10/9</translation>
     <name>Sentences</name>
     <message>
         <source>Drafted for {level}, {weeks} weeks, {minutes} minutes a session at most. {first}; repetitions or seconds grow before load or variation. Starts are light on purpose: set each trainee&apos;s own, or put an assessment first. {easier} The ranges are common practice. {caution}</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrador para {level}, {weeks} semanas, {minutes} minutos por sesión como mucho. {first}; las repeticiones o los segundos crecen antes que la carga o la variación. Los inicios son ligeros a propósito: fijar el de cada atleta, o hacer antes una evaluación. {easier} Los rangos son práctica habitual. {caution}</translation>
     </message>
     <message>
         <source>Every sixth week is a deload.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada sexta semana es de descarga.</translation>
     </message>
     <message>
         <source>Five days</source>
-        <translation type="unfinished"></translation>
+        <translation>Cinco días</translation>
     </message>
     <message>
         <source>For healthy people: whoever has a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Para personas sanas: con una enfermedad, dolor, una lesión reciente o un cuestionario de salud dudoso hace falta antes la autorización de un profesional de la salud habilitado.</translation>
     </message>
     <message>
         <source>Four days</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuatro días</translation>
     </message>
     <message>
         <source>Friday</source>
-        <translation type="unfinished"></translation>
+        <translation>Viernes</translation>
     </message>
     <message>
         <source>Holds and harder variations come first</source>
-        <translation type="unfinished"></translation>
+        <translation>Las isometrías y las variaciones más difíciles van primero</translation>
     </message>
     <message>
         <source>Monday</source>
-        <translation type="unfinished"></translation>
+        <translation>Lunes</translation>
     </message>
     <message>
         <source>No days</source>
-        <translation type="unfinished"></translation>
+        <translation>Ningún día</translation>
     </message>
     <message>
         <source>No deload is planned: for novices it is the coach&apos;s call.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay descarga planeada: con principiantes la decide el entrenador.</translation>
     </message>
     <message>
         <source>One day</source>
-        <translation type="unfinished"></translation>
+        <translation>Un día</translation>
     </message>
     <message>
         <source>Saturday</source>
-        <translation type="unfinished"></translation>
+        <translation>Sábado</translation>
     </message>
     <message>
         <source>Six days</source>
-        <translation type="unfinished"></translation>
+        <translation>Seis días</translation>
     </message>
     <message>
         <source>Sunday</source>
-        <translation type="unfinished"></translation>
+        <translation>Domingo</translation>
     </message>
     <message>
         <source>The large exercises come first</source>
-        <translation type="unfinished"></translation>
+        <translation>Los ejercicios grandes van primero</translation>
     </message>
     <message>
         <source>Three days</source>
-        <translation type="unfinished"></translation>
+        <translation>Tres días</translation>
     </message>
     <message>
         <source>Thursday</source>
-        <translation type="unfinished"></translation>
+        <translation>Jueves</translation>
     </message>
     <message>
         <source>Tuesday</source>
-        <translation type="unfinished"></translation>
+        <translation>Martes</translation>
     </message>
     <message>
         <source>Two days</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos días</translation>
     </message>
     <message>
         <source>Wednesday</source>
-        <translation type="unfinished"></translation>
+        <translation>Miércoles</translation>
     </message>
     <message>
         <source>a novice</source>
-        <translation type="unfinished"></translation>
+        <translation>nivel principiante</translation>
     </message>
     <message>
         <source>a well-equipped room</source>
-        <translation type="unfinished"></translation>
+        <translation>sala bien equipada</translation>
     </message>
     <message>
         <source>an advanced trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>nivel avanzado</translation>
     </message>
     <message>
         <source>an intermediate trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>nivel intermedio</translation>
     </message>
     <message>
         <source>arms and calves</source>
-        <translation type="unfinished"></translation>
+        <translation>brazos y pantorrillas</translation>
     </message>
     <message>
         <source>barbell, bench and bar</source>
-        <translation type="unfinished"></translation>
+        <translation>barra, banco y dominadas</translation>
     </message>
     <message>
         <source>carry</source>
-        <translation type="unfinished">transporte</translation>
+        <translation>transporte</translation>
     </message>
     <message>
         <source>dumbbells and a bench</source>
-        <translation type="unfinished">mancuernas y banco</translation>
+        <translation>mancuernas y banco</translation>
     </message>
     <message>
         <source>hinge</source>
-        <translation type="unfinished">bisagra</translation>
+        <translation>bisagra</translation>
     </message>
     <message>
         <source>lunge</source>
-        <translation type="unfinished">zancada</translation>
+        <translation>zancada</translation>
     </message>
     <message>
         <source>no equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>sin equipo</translation>
     </message>
     <message>
         <source>own equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>equipo propio</translation>
     </message>
     <message>
         <source>press</source>
-        <translation type="unfinished"></translation>
+        <translation>press</translation>
     </message>
     <message>
         <source>pull-up</source>
-        <translation type="unfinished"></translation>
+        <translation>dominada</translation>
     </message>
     <message>
         <source>push</source>
-        <translation type="unfinished">empuje</translation>
+        <translation>empuje</translation>
     </message>
     <message>
         <source>row</source>
-        <translation type="unfinished"></translation>
+        <translation>remo</translation>
     </message>
     <message>
         <source>size</source>
-        <translation type="unfinished">hipertrofia</translation>
+        <translation>hipertrofia</translation>
     </message>
     <message>
         <source>skill</source>
-        <translation type="unfinished">habilidad</translation>
+        <translation>habilidad</translation>
     </message>
     <message>
         <source>squat</source>
-        <translation type="unfinished">sentadilla</translation>
+        <translation>sentadilla</translation>
     </message>
     <message>
         <source>strength</source>
-        <translation type="unfinished">fuerza</translation>
+        <translation>fuerza</translation>
     </message>
     <message>
         <source>trunk</source>
-        <translation type="unfinished">tronco</translation>
+        <translation>tronco</translation>
     </message>
     <message>
         <source>{days}, {equipment}: {aim}</source>
-        <translation type="unfinished"></translation>
+        <translation>{days}, {equipment}: {aim}</translation>
     </message>
     <message>
         <source>{exercise}</source>
-        <translation type="unfinished"></translation>
+        <translation>{exercise}</translation>
     </message>
     <message>
         <source>{weekday}: {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{weekday}: {day}</translation>
     </message>
 </context>
 <context>
@@ -10025,250 +10029,250 @@ flexiones 12/10/9</translation>
     <name>Sources</name>
     <message>
         <source>48 h between sessions for the same muscles, guideline quoted second-hand; sets to failure delay recovery by 24-48 h: Morán-Navarro 2017, Eur J Appl Physiol 117(12):2387-2399</source>
-        <translation type="unfinished"></translation>
+        <translation>48 h entre sesiones para los mismos músculos, guía citada de segunda mano; las series al fallo retrasan la recuperación 24-48 h: Morán-Navarro 2017, Eur J Appl Physiol 117(12):2387-2399</translation>
     </message>
     <message>
         <source>ACSM 2009, Med Sci Sports Exerc 41(3):687-708: raise the load by 2-10 %</source>
-        <translation type="unfinished"></translation>
+        <translation>ACSM 2009, Med Sci Sports Exerc 41(3):687-708: subir la carga un 2-10 %</translation>
     </message>
     <message>
         <source>Bell 2025, Strength Cond J (review): every 4-8 weeks; Rogerson 2024, Sports Med Open 10:26, DOI 10.1186/s40798-024-00691-y (survey of competitive athletes): every 5.6 ± 2.3 weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>Bell 2025, Strength Cond J (revisión): cada 4-8 semanas; Rogerson 2024, Sports Med Open 10:26, DOI 10.1186/s40798-024-00691-y (encuesta a atletas de competición): cada 5,6 ± 2,3 semanas</translation>
     </message>
     <message>
         <source>Iversen 2021, Sports Med 51(10):2079-2095</source>
-        <translation type="unfinished"></translation>
+        <translation>Iversen 2021, Sports Med 51(10):2079-2095</translation>
     </message>
     <message>
         <source>Miller 2010, Pediatr Clin N Am 57(3):671-682; supervision and no maximum tests: common practice</source>
-        <translation type="unfinished"></translation>
+        <translation>Miller 2010, Pediatr Clin N Am 57(3):671-682; supervisión y ausencia de pruebas de máximo: práctica habitual</translation>
     </message>
     <message>
         <source>Schoenfeld 2017, J Sports Sci 35(11):1073-1082, DOI 10.1080/02640414.2016.1210197</source>
-        <translation type="unfinished"></translation>
+        <translation>Schoenfeld 2017, J Sports Sci 35(11):1073-1082, DOI 10.1080/02640414.2016.1210197</translation>
     </message>
     <message>
         <source>WHO 2020, Guidelines on physical activity and sedentary behaviour (quoted second-hand): all major muscle groups on 2 or more days a week</source>
-        <translation type="unfinished"></translation>
+        <translation>OMS 2020, Directrices sobre actividad física y hábitos sedentarios (citadas de segunda mano): todos los grandes grupos musculares 2 o más días por semana</translation>
     </message>
     <message>
         <source>common practice</source>
-        <translation type="unfinished"></translation>
+        <translation>práctica habitual</translation>
     </message>
     <message>
         <source>common practice; no significant loss was seen after 3 weeks off: Ogasawara 2011</source>
-        <translation type="unfinished"></translation>
+        <translation>práctica habitual; no se vio pérdida significativa tras 3 semanas de pausa: Ogasawara 2011</translation>
     </message>
     <message>
         <source>monotony as in Foster 1998, Med Sci Sports Exerc 30(7):1164-1168; the limit of 2 is second-hand</source>
-        <translation type="unfinished"></translation>
+        <translation>monotonía como en Foster 1998, Med Sci Sports Exerc 30(7):1164-1168; el límite de 2 es de segunda mano</translation>
     </message>
     <message>
         <source>published guidance for older adults; WHO 2020, Guidelines on physical activity and sedentary behaviour (quoted second-hand)</source>
-        <translation type="unfinished"></translation>
+        <translation>guía publicada para personas mayores; OMS 2020, Directrices sobre actividad física y hábitos sedentarios (citadas de segunda mano)</translation>
     </message>
     <message>
         <source>triggers named in Rogerson 2024, Sports Med Open 10:26, DOI 10.1186/s40798-024-00691-y (stall, soreness, aches); two at once: common practice</source>
-        <translation type="unfinished"></translation>
+        <translation>desencadenantes nombrados en Rogerson 2024, Sports Med Open 10:26, DOI 10.1186/s40798-024-00691-y (estancamiento, molestias, dolencias); dos a la vez: práctica habitual</translation>
     </message>
 </context>
 <context>
     <name>Starters</name>
     <message>
         <source>A first year of holds: handstand against the wall, L-sit, hanging, each while fresh, then push-ups, rows and legs. It takes a wall, a box, a bar to hang from and a low one to row under; about 45 minutes. Repetitions or seconds grow first, then the variation gets harder. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un primer año de isometrías: parada de manos contra la pared, L-sit y suspensión, cada una con el cuerpo fresco; luego flexiones, remos y piernas. Hacen falta una pared, un cajón, una barra de dominadas y una baja para remo; unos 45 minutos. Primero crecen las repeticiones o los segundos, luego la variación se hace más difícil. Cada sexta semana es de descarga. Los rangos son práctica habitual. Para personas sanas: una enfermedad, dolor, una lesión reciente o un cuestionario de salud dudoso necesitan antes la autorización de un profesional de la salud habilitado.</translation>
     </message>
     <message>
         <source>Base</source>
-        <translation type="unfinished"></translation>
+        <translation>Base</translation>
     </message>
     <message>
         <source>Bodyweight alone, with one bar to hang from and one at hip height. Repetitions grow first, then the variation gets harder. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Solo peso corporal, con una barra de dominadas y otra a la altura de la cadera. Primero crecen las repeticiones, luego la variación se hace más difícil. Cada sexta semana es de descarga. Los rangos son práctica habitual. Para personas sanas: una enfermedad, dolor, una lesión reciente o un cuestionario de salud dudoso necesitan antes la autorización de un profesional de la salud habilitado.</translation>
     </message>
     <message>
         <source>Build</source>
-        <translation type="unfinished">Desarrollo</translation>
+        <translation>Desarrollo</translation>
     </message>
     <message>
         <source>Deadlift, front squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Peso muerto, sentadilla frontal</translation>
     </message>
     <message>
         <source>Deload</source>
-        <translation type="unfinished">Descarga</translation>
+        <translation>Descarga</translation>
     </message>
     <message>
         <source>Five days, mixed equipment, for size</source>
-        <translation type="unfinished"></translation>
+        <translation>Cinco días, equipo variado, hipertrofia</translation>
     </message>
     <message>
         <source>Floor space and a wall, nothing else. Pulling needs something to pull on, so this has none: add a row or a pull-up as soon as there is a bar. Repetitions or seconds grow first, then the variation gets harder. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Espacio en el suelo y una pared, nada más. Para la tracción hace falta algo de donde tirar, así que aquí no hay: añadir un remo o una dominada en cuanto haya una barra. Primero crecen las repeticiones o los segundos, luego la variación se hace más difícil. Cada sexta semana es de descarga. Los rangos son práctica habitual. Para personas sanas: una enfermedad, dolor, una lesión reciente o un cuestionario de salud dudoso necesitan antes la autorización de un profesional de la salud habilitado.</translation>
     </message>
     <message>
         <source>For somebody new to it who owns a few pairs of dumbbells and a bench. Both days train the whole body; each takes about 45 minutes. Nothing here pulls from above: add a pull-up as soon as there is a bar. Repetitions grow before load. Every load starts light on purpose: set each trainee&apos;s own, or put an assessment first. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Para quien empieza y tiene unos pares de mancuernas y un banco. Los dos días entrenan todo el cuerpo; cada uno dura unos 45 minutos. Aquí nada tira desde arriba: añadir una dominada en cuanto haya una barra. Las repeticiones crecen antes que la carga. Todas las cargas empiezan ligeras a propósito: fijar la de cada atleta, o hacer antes una evaluación. Cada sexta semana es de descarga. Los rangos son práctica habitual. Para personas sanas: una enfermedad, dolor, una lesión reciente o un cuestionario de salud dudoso necesitan antes la autorización de un profesional de la salud habilitado.</translation>
     </message>
     <message>
         <source>For somebody who has five clean pull-ups and dips: planche and front lever on turning days, each while fresh, then pulls, pushes and legs. It takes a bar, parallel bars, rings, a low bar and a box; about 45 minutes. Wrists and elbows need weeks, not days, to get used to straight-arm work: repeat a hold that aches. Repetitions or seconds grow first, then the variation gets harder. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Para quien hace cinco dominadas y fondos limpios: planche y front lever en días alternos, cada uno con el cuerpo fresco; luego tracciones, empujes y piernas. Hacen falta una barra, paralelas, anillas, una barra baja y un cajón; unos 45 minutos. Muñecas y codos necesitan semanas, no días, para acostumbrarse al trabajo de brazos rectos: repetir una isometría que molesta. Primero crecen las repeticiones o los segundos, luego la variación se hace más difícil. Cada sexta semana es de descarga. Los rangos son práctica habitual. Para personas sanas: una enfermedad, dolor, una lesión reciente o un cuestionario de salud dudoso necesitan antes la autorización de un profesional de la salud habilitado.</translation>
     </message>
     <message>
         <source>For somebody who owns a barbell, discs, a bench and a bar to hang from. Every load starts at the bare bar: set each trainee&apos;s own start first. Repetitions grow before load; bodyweight exercises move to a harder variation. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Para quien tiene barra, discos, banco y una barra de dominadas. Todas las cargas empiezan con la barra sola: fijar antes el inicio de cada atleta. Las repeticiones crecen antes que la carga; los ejercicios de peso corporal pasan a una variación más difícil. Cada sexta semana es de descarga. Los rangos son práctica habitual. Para personas sanas: una enfermedad, dolor, una lesión reciente o un cuestionario de salud dudoso necesitan antes la autorización de un profesional de la salud habilitado.</translation>
     </message>
     <message>
         <source>Four days, barbell and bar</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuatro días, barra y dominadas</translation>
     </message>
     <message>
         <source>Four days, holds with bars and rings</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuatro días, isometrías en barras y anillas</translation>
     </message>
     <message>
         <source>Front lever, pull-up, hinge</source>
-        <translation type="unfinished"></translation>
+        <translation>Front lever, dominada, bisagra</translation>
     </message>
     <message>
         <source>Front lever, row, hinge</source>
-        <translation type="unfinished"></translation>
+        <translation>Front lever, remo, bisagra</translation>
     </message>
     <message>
         <source>Handstand, squat, push</source>
-        <translation type="unfinished"></translation>
+        <translation>Parada de manos, sentadilla, empuje</translation>
     </message>
     <message>
         <source>Handstand, squat, row</source>
-        <translation type="unfinished"></translation>
+        <translation>Parada de manos, sentadilla, remo</translation>
     </message>
     <message>
         <source>Hinge, dip, row</source>
-        <translation type="unfinished"></translation>
+        <translation>Bisagra, fondo, remo</translation>
     </message>
     <message>
         <source>Hinge, lunge, back</source>
-        <translation type="unfinished"></translation>
+        <translation>Bisagra, zancada, espalda</translation>
     </message>
     <message>
         <source>Hinge, press, pull-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Bisagra, press, dominada</translation>
     </message>
     <message>
         <source>Hinge, press, row</source>
-        <translation type="unfinished"></translation>
+        <translation>Bisagra, press, remo</translation>
     </message>
     <message>
         <source>Hinge, push, press</source>
-        <translation type="unfinished"></translation>
+        <translation>Bisagra, empuje, press</translation>
     </message>
     <message>
         <source>Hinge, push, row</source>
-        <translation type="unfinished"></translation>
+        <translation>Bisagra, empuje, remo</translation>
     </message>
     <message>
         <source>L-sit, push, pull-up</source>
-        <translation type="unfinished"></translation>
+        <translation>L-sit, empuje, dominada</translation>
     </message>
     <message>
         <source>Lunge, hinge, press</source>
-        <translation type="unfinished"></translation>
+        <translation>Zancada, bisagra, press</translation>
     </message>
     <message>
         <source>Planche, dip, squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Planche, fondo, sentadilla</translation>
     </message>
     <message>
         <source>Planche, push-up, squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Planche, flexión, sentadilla</translation>
     </message>
     <message>
         <source>Press, close push, pull-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Press, empuje cerrado, dominada</translation>
     </message>
     <message>
         <source>Pull-up, row, trunk</source>
-        <translation type="unfinished"></translation>
+        <translation>Dominada, remo, tronco</translation>
     </message>
     <message>
         <source>Push, press, row</source>
-        <translation type="unfinished"></translation>
+        <translation>Empuje, press, remo</translation>
     </message>
     <message>
         <source>Squat, hinge, lunge</source>
-        <translation type="unfinished"></translation>
+        <translation>Sentadilla, bisagra, zancada</translation>
     </message>
     <message>
         <source>Squat, push, arms</source>
-        <translation type="unfinished"></translation>
+        <translation>Sentadilla, empuje, brazos</translation>
     </message>
     <message>
         <source>Squat, push, pull</source>
-        <translation type="unfinished"></translation>
+        <translation>Sentadilla, empuje, tracción</translation>
     </message>
     <message>
         <source>Squat, push, pull-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Sentadilla, empuje, dominada</translation>
     </message>
     <message>
         <source>Squat, push, row</source>
-        <translation type="unfinished"></translation>
+        <translation>Sentadilla, empuje, remo</translation>
     </message>
     <message>
         <source>Squat, push, trunk</source>
-        <translation type="unfinished"></translation>
+        <translation>Sentadilla, empuje, tronco</translation>
     </message>
     <message>
         <source>Squat, push-up, row</source>
-        <translation type="unfinished"></translation>
+        <translation>Sentadilla, flexión, remo</translation>
     </message>
     <message>
         <source>Squat, row, pull-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Sentadilla, remo, dominada</translation>
     </message>
     <message>
         <source>Ten hard sets a week and more for the large muscles, in about an hour a day, with dumbbells and a bench. Arms are trained in turn, to save time. Nothing here pulls from above: add a pull-up as soon as there is a bar. Every load starts light on purpose: set each trainee&apos;s own, or put an assessment first. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diez series duras por semana o más para los músculos grandes, en cosa de una hora al día, con mancuernas y un banco. Los brazos se entrenan alternando, para ahorrar tiempo. Aquí nada tira desde arriba: añadir una dominada en cuanto haya una barra. Todas las cargas empiezan ligeras a propósito: fijar la de cada atleta, o hacer antes una evaluación. Cada sexta semana es de descarga. Los rangos son práctica habitual. Para personas sanas: una enfermedad, dolor, una lesión reciente o un cuestionario de salud dudoso necesitan antes la autorización de un profesional de la salud habilitado.</translation>
     </message>
     <message>
         <source>Ten hard sets a week and more for the large muscles, spread over five days of about 45 minutes, so that no pattern comes on two days running. It takes barbell, dumbbells, a bench, parallel bars and a bar to hang from, and somebody who recovers well. Every load starts light on purpose: set each trainee&apos;s own, or put an assessment first. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diez series duras por semana o más para los músculos grandes, repartidas en cinco días de unos 45 minutos, de modo que ningún patrón cae dos días seguidos. Hacen falta barra, mancuernas, un banco, paralelas, una barra de dominadas y alguien que se recupere bien. Todas las cargas empiezan ligeras a propósito: fijar la de cada atleta, o hacer antes una evaluación. Cada sexta semana es de descarga. Los rangos son práctica habitual. Para personas sanas: una enfermedad, dolor, una lesión reciente o un cuestionario de salud dudoso necesitan antes la autorización de un profesional de la salud habilitado.</translation>
     </message>
     <message>
         <source>The whole body on each of three days in 45 minutes, for somebody new to it who has a barbell, dumbbells, a bench and a bar to hang from. Repetitions grow before load. Every load starts light on purpose: set each trainee&apos;s own, or put an assessment first. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo el cuerpo en cada uno de tres días, en 45 minutos, para quien empieza y tiene barra, mancuernas, banco y una barra de dominadas. Las repeticiones crecen antes que la carga. Todas las cargas empiezan ligeras a propósito: fijar la de cada atleta, o hacer antes una evaluación. Cada sexta semana es de descarga. Los rangos son práctica habitual. Para personas sanas: una enfermedad, dolor, una lesión reciente o un cuestionario de salud dudoso necesitan antes la autorización de un profesional de la salud habilitado.</translation>
     </message>
     <message>
         <source>Three days, barbell and bar</source>
-        <translation type="unfinished"></translation>
+        <translation>Tres días, barra y dominadas</translation>
     </message>
     <message>
         <source>Three days, dumbbells, for size</source>
-        <translation type="unfinished"></translation>
+        <translation>Tres días, mancuernas, hipertrofia</translation>
     </message>
     <message>
         <source>Three days, holds on floor and bar</source>
-        <translation type="unfinished"></translation>
+        <translation>Tres días, isometrías en suelo y barra</translation>
     </message>
     <message>
         <source>Three short days, mixed equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Tres días cortos, equipo variado</translation>
     </message>
     <message>
         <source>Two days of squat and hinge, two of push and pull, none of them following one of its kind; about 50 minutes each, with barbell, discs, a bench and a bar to hang from. The second block asks fewer repetitions with more load. Every load starts light on purpose: set each trainee&apos;s own, or put an assessment first. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos días de sentadilla y bisagra, dos de empuje y tracción, nunca seguidos los de un mismo tipo; unos 50 minutos cada uno, con barra, discos, banco y una barra de dominadas. El segundo bloque pide menos repeticiones con más carga. Todas las cargas empiezan ligeras a propósito: fijar la de cada atleta, o hacer antes una evaluación. Cada sexta semana es de descarga. Los rangos son práctica habitual. Para personas sanas: una enfermedad, dolor, una lesión reciente o un cuestionario de salud dudoso necesitan antes la autorización de un profesional de la salud habilitado.</translation>
     </message>
     <message>
         <source>Two days, bodyweight and a bar</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos días, peso corporal y una barra</translation>
     </message>
     <message>
         <source>Two days, dumbbells and a bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos días, mancuernas y banco</translation>
     </message>
     <message>
         <source>Two days, no equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos días, sin equipo</translation>
     </message>
 </context>
 <context>
