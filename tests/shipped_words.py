@@ -39,6 +39,7 @@ def _exercises() -> Iterator[Message]:
         yield "ExerciseCues", exercise.cue
         for variation in exercise.variations:
             yield "ExerciseVariations", variation.name
+            yield "VariationKeys", variation.key.replace("-", " ")
 
 
 def _limits() -> Iterator[Message]:

@@ -78,7 +78,7 @@ def short_variation(key: str, name: str) -> str:
     if raised:
         height = words.length(int(raised[2]))
         return f"{translate('Exercises', 'feet')} {height}" if raised[1] == "feet" else height
-    spoken = key.replace("-", " ")
+    spoken = translate("VariationKeys", key.replace("-", " "))
     return name if len(name) <= _SHORT or len(name) <= len(spoken) else spoken
 
 

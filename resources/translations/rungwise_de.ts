@@ -5,5540 +5,5632 @@
     <name>Activities</name>
     <message>
         <source>Day of the activity</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag der Aktivität</translation>
     </message>
     <message>
         <source>Effort of the activity, 0 to 10</source>
-        <translation type="unfinished"></translation>
+        <translation>Anstrengung der Aktivität, 0 bis 10</translation>
     </message>
     <message>
         <source>Minutes of the activity</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten der Aktivität</translation>
     </message>
     <message>
         <source>Name of the activity</source>
-        <translation type="unfinished"></translation>
+        <translation>Name der Aktivität</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
 </context>
 <context>
     <name>ActivityRows</name>
     <message>
         <source>Another activity</source>
-        <translation type="unfinished"></translation>
+        <translation>Weitere Aktivität</translation>
     </message>
     <message>
         <source>Remove {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} entfernen</translation>
     </message>
     <message>
         <source>activity</source>
-        <translation type="unfinished"></translation>
+        <translation>Aktivität</translation>
     </message>
     <message>
         <source>day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>effort</source>
-        <translation type="unfinished"></translation>
+        <translation>Anstr.</translation>
     </message>
     <message>
         <source>min</source>
-        <translation type="unfinished"></translation>
+        <translation>min</translation>
     </message>
 </context>
 <context>
     <name>Ahead</name>
     <message>
         <source>If all goes as asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn alles wie vorgegeben läuft</translation>
     </message>
     <message>
         <source>If one in four is missed</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn jede vierte verfehlt wird</translation>
     </message>
 </context>
 <context>
     <name>Application</name>
     <message>
         <source>Backed up to {path}</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesichert in {path}</translation>
     </message>
     <message>
         <source>Data files (*.db)</source>
-        <translation type="unfinished"></translation>
+        <translation>Datendateien (*.db)</translation>
     </message>
     <message>
         <source>Erased from the data file and {count} copies</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus der Datendatei und {count} Kopien gelöscht</translation>
     </message>
     <message>
         <source>Erased from the data file and {count} copies; the name still stands in texts of others</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus der Datendatei und {count} Kopien gelöscht; der Name steht noch in Texten anderer</translation>
     </message>
     <message>
         <source>Left as they were, without it: {names}</source>
-        <translation type="unfinished"></translation>
+        <translation>Unverändert geblieben, ohne Passphrase: {names}</translation>
     </message>
     <message>
         <source>Open a data file</source>
-        <translation type="unfinished"></translation>
+        <translation>Datendatei öffnen</translation>
     </message>
     <message>
         <source>Something went wrong that should not have.</source>
-        <translation type="unfinished"></translation>
+        <translation>Etwas ist schiefgegangen, das nicht schiefgehen sollte.</translation>
     </message>
     <message>
         <source>The data file and its backups have a passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datendatei und ihre Sicherungen haben eine Passphrase</translation>
     </message>
     <message>
         <source>The data file and its backups have no passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datendatei und ihre Sicherungen haben keine Passphrase</translation>
     </message>
     <message>
         <source>The data file is damaged: take the newest backup from {folder}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datendatei ist beschädigt: bitte die neueste Sicherung aus {folder} nehmen.</translation>
     </message>
     <message>
         <source>The data file {name} is damaged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datendatei {name} ist beschädigt.</translation>
     </message>
     <message>
         <source>These copies still hold everything: {names}</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Kopien enthalten noch alles: {names}</translation>
     </message>
     <message>
         <source>Went back to the backup; what was there is in {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zur Sicherung; was da war, liegt in {name}</translation>
     </message>
     <message>
         <source>What was saved is safe. The text below helps to mend it; it holds places in the program, and no names or health data.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gespeichert war, ist sicher. Der Text unten hilft bei der Reparatur; er enthält Stellen im Programm, keine Namen und keine Gesundheitsdaten.</translation>
     </message>
     <message>
         <source>{name} is locked by a passphrase.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist durch eine Passphrase gesperrt.</translation>
     </message>
 </context>
 <context>
     <name>AssignPanel</name>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließen</translation>
     </message>
     <message>
         <source>First day</source>
-        <translation type="unfinished"></translation>
+        <translation>Erster Tag</translation>
     </message>
     <message>
         <source>Give</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuweisen</translation>
     </message>
     <message>
         <source>Give it to {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} zuweisen</translation>
     </message>
     <message>
         <source>Say when it starts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es fehlt, wann er beginnt.</translation>
     </message>
     <message>
         <source>The program has {count} days a week: choose as many weekdays.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Plan hat {count} Tage pro Woche: ebenso viele Wochentage wählen.</translation>
     </message>
 </context>
 <context>
     <name>Balance</name>
     <message>
         <source>Add {exercise} on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{exercise} am {day} dazunehmen</translation>
     </message>
     <message>
         <source>Do {first} and {second} in turn: {saves} min less</source>
-        <translation type="unfinished"></translation>
+        <translation>{first} und {second} im Wechsel: {saves} min weniger</translation>
     </message>
     <message>
         <source>Leave the {variable} as they were</source>
-        <translation type="unfinished"></translation>
+        <translation>{variable} lassen, wie es war</translation>
     </message>
     <message>
         <source>Move {day} to {weekday}</source>
-        <translation type="unfinished"></translation>
+        <translation>{day} auf {weekday} verschieben</translation>
     </message>
     <message>
         <source>No {pattern} in the week</source>
-        <translation type="unfinished"></translation>
+        <translation>{pattern} fehlt in der Woche</translation>
     </message>
     <message>
         <source>Take {exercise} off: {saves} min less</source>
-        <translation type="unfinished"></translation>
+        <translation>{exercise} streichen: {saves} min weniger</translation>
     </message>
     <message>
         <source>days a week</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage pro Woche</translation>
     </message>
     <message>
         <source>lower body</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterkörper</translation>
     </message>
     <message>
         <source>pull</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziehen</translation>
     </message>
     <message>
         <source>push</source>
-        <translation type="unfinished"></translation>
+        <translation>Drücken</translation>
     </message>
     <message>
         <source>upper body</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberkörper</translation>
     </message>
     <message>
         <source>{day} takes {minutes} min, {allowed} are there</source>
-        <translation type="unfinished"></translation>
+        <translation>{day} braucht {minutes} min, {allowed} sind da</translation>
     </message>
     <message>
         <source>{exercise}: {variables} grow at once in this phase</source>
-        <translation type="unfinished"></translation>
+        <translation>{exercise}: {variables} steigen in dieser Phase zugleich</translation>
     </message>
     <message>
         <source>{one} and {other} even, {count} sets each</source>
-        <translation type="unfinished"></translation>
+        <translation>{one} und {other} gleich, je {count} Sätze</translation>
     </message>
     <message>
         <source>{one} {first} against {other} {second}</source>
-        <translation type="unfinished"></translation>
+        <translation>{one} {first} gegen {other} {second}</translation>
     </message>
     <message>
         <source>{pattern} on {first} and {second}, no full day between</source>
-        <translation type="unfinished"></translation>
+        <translation>{pattern} am {first} und {second}, kein voller Tag dazwischen</translation>
     </message>
     <message>
         <source>{pattern} twice on {first}</source>
-        <translation type="unfinished"></translation>
+        <translation>{pattern} zweimal am {first}</translation>
     </message>
     <message>
         <source>{push} sets pushed against {pull} pulled</source>
-        <translation type="unfinished"></translation>
+        <translation>{push} Sätze Drücken gegen {pull} Ziehen</translation>
     </message>
 </context>
 <context>
     <name>BalanceBlock</name>
     <message>
         <source>Balance</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgleich</translation>
     </message>
     <message>
         <source>Hard sets a week, by muscle</source>
-        <translation type="unfinished"></translation>
+        <translation>Harte Sätze pro Woche, nach Muskel</translation>
     </message>
     <message>
         <source>Nothing is missing, nothing piles up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts fehlt, nichts häuft sich.</translation>
     </message>
     <message>
         <source>Nothing planned yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts geplant</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum</translation>
     </message>
     <message>
         <source>and {count} more</source>
-        <translation type="unfinished"></translation>
+        <translation>und {count} weitere</translation>
     </message>
     <message>
         <source>dotted: published marks at {marks}</source>
-        <translation type="unfinished"></translation>
+        <translation>gepunktet: veröffentlichte Marken bei {marks}</translation>
     </message>
 </context>
 <context>
     <name>CautionBanner</name>
     <message>
         <source>Next ({place} of {count})</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächster ({place} von {count})</translation>
     </message>
     <message>
         <source>Not now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt nicht</translation>
     </message>
     <message>
         <source>Show the next caution</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächsten Hinweis zeigen</translation>
     </message>
     <message>
         <source>Source: {source}</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelle: {source}</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum</translation>
     </message>
     <message>
         <source>Why not now? Return keeps it with the record</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum jetzt nicht? Eingabe bewahrt es auf</translation>
     </message>
     <message>
         <source>Why this caution is set aside</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum dieser Hinweis zurückgestellt wird</translation>
     </message>
 </context>
 <context>
     <name>CautionPart</name>
     <message>
         <source>Cleared by {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Freigegeben von {name}</translation>
     </message>
     <message>
         <source>Nothing is open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ist offen.</translation>
     </message>
     <message>
         <source>Nothing speaks against asking more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts spricht dagegen, mehr vorzugeben.</translation>
     </message>
     <message>
         <source>Nothing was set aside. A caution that you set aside is kept here with your reason; it comes back when what it rests on changes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts wurde zurückgestellt. Ein zurückgestellter Hinweis bleibt hier mit seinem Grund; er kommt wieder, wenn sich ändert, worauf er beruht.</translation>
     </message>
     <message>
         <source>One caution is open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Hinweis ist offen.</translation>
     </message>
     <message>
         <source>Record the clearance of {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Freigabe von {name} festhalten</translation>
     </message>
     <message>
         <source>Set a caution aside</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweis zurückstellen</translation>
     </message>
     <message>
         <source>Set aside and cleared</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurückgestellt und freigegeben</translation>
     </message>
     <message>
         <source>Something stops the training; it is cleared, never set aside.</source>
-        <translation type="unfinished"></translation>
+        <translation>Etwas hält das Training an; es wird freigegeben, nie zurückgestellt.</translation>
     </message>
     <message>
         <source>Take a caution up again</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweis wieder aufnehmen</translation>
     </message>
     <message>
         <source>Take it up again</source>
-        <translation type="unfinished"></translation>
+        <translation>Wieder aufnehmen</translation>
     </message>
     <message>
         <source>Take up again: {text}</source>
-        <translation type="unfinished"></translation>
+        <translation>Wieder aufnehmen: {text}</translation>
     </message>
     <message>
         <source>is open again</source>
-        <translation type="unfinished"></translation>
+        <translation>ist wieder offen</translation>
     </message>
     <message>
         <source>no longer so</source>
-        <translation type="unfinished"></translation>
+        <translation>gilt nicht mehr</translation>
     </message>
     <message>
         <source>no reason given</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Grund genannt</translation>
     </message>
     <message>
         <source>stays aside</source>
-        <translation type="unfinished"></translation>
+        <translation>bleibt zurückgestellt</translation>
     </message>
     <message>
         <source>{count} cautions are open.</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Hinweise sind offen.</translation>
     </message>
     <message>
         <source>{what} ({who})</source>
-        <translation type="unfinished"></translation>
+        <translation>{what} ({who})</translation>
     </message>
 </context>
 <context>
     <name>CautionRow</name>
     <message>
         <source>Not now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt nicht</translation>
     </message>
     <message>
         <source>Session of {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit vom {day}</translation>
     </message>
     <message>
         <source>Source: {source}</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelle: {source}</translation>
     </message>
     <message>
         <source>Why not now? Return keeps it with the record</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum jetzt nicht? Eingabe bewahrt es auf</translation>
     </message>
     <message>
         <source>Why this caution is set aside</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum dieser Hinweis zurückgestellt wird</translation>
     </message>
 </context>
 <context>
     <name>Cautions</name>
     <message>
         <source>65 or older</source>
-        <translation type="unfinished"></translation>
+        <translation>65 oder älter</translation>
     </message>
     <message>
         <source>Caution</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorsicht</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Info</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Stopp</translation>
     </message>
     <message>
         <source>aches were noted</source>
-        <translation type="unfinished"></translation>
+        <translation>Beschwerden wurden notiert</translation>
     </message>
     <message>
         <source>clearance needed</source>
-        <translation type="unfinished"></translation>
+        <translation>Freigabe nötig</translation>
     </message>
     <message>
         <source>days much alike</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage sehr ähnlich</translation>
     </message>
     <message>
         <source>deload advised</source>
-        <translation type="unfinished"></translation>
+        <translation>Deload ratsam</translation>
     </message>
     <message>
         <source>effort rises at the same work ({effort_before} to {effort_now})</source>
-        <translation type="unfinished"></translation>
+        <translation>die Anstrengung steigt bei gleicher Arbeit ({effort_before} auf {effort_now})</translation>
     </message>
     <message>
         <source>few sessions a week</source>
-        <translation type="unfinished"></translation>
+        <translation>wenige Einheiten pro Woche</translation>
     </message>
     <message>
         <source>large step</source>
-        <translation type="unfinished"></translation>
+        <translation>großer Schritt</translation>
     </message>
     <message>
         <source>much grew at once</source>
-        <translation type="unfinished"></translation>
+        <translation>viel auf einmal gesteigert</translation>
     </message>
     <message>
         <source>next step too large</source>
-        <translation type="unfinished"></translation>
+        <translation>nächster Schritt zu groß</translation>
     </message>
     <message>
         <source>no deload for long</source>
-        <translation type="unfinished"></translation>
+        <translation>lange kein Deload</translation>
     </message>
     <message>
         <source>no rest day between</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Ruhetag dazwischen</translation>
     </message>
     <message>
         <source>not screened yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesundheitsfragen offen</translation>
     </message>
     <message>
         <source>pain noted</source>
-        <translation type="unfinished"></translation>
+        <translation>Schmerz notiert</translation>
     </message>
     <message>
         <source>pain: decide</source>
-        <translation type="unfinished"></translation>
+        <translation>Schmerz: entscheiden</translation>
     </message>
     <message>
         <source>perhaps under 18</source>
-        <translation type="unfinished"></translation>
+        <translation>vielleicht unter 18</translation>
     </message>
     <message>
         <source>plateau likely</source>
-        <translation type="unfinished"></translation>
+        <translation>Plateau wahrscheinlich</translation>
     </message>
     <message>
         <source>red flag: clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Warnzeichen: Freigabe</translation>
     </message>
     <message>
         <source>reps in reserve fall at the same work ({rir_before} to {rir_now})</source>
-        <translation type="unfinished"></translation>
+        <translation>die Reserve sinkt bei gleicher Arbeit ({rir_before} auf {rir_now})</translation>
     </message>
     <message>
         <source>rule complete</source>
-        <translation type="unfinished"></translation>
+        <translation>Regel am Ende</translation>
     </message>
     <message>
         <source>training load incomplete</source>
-        <translation type="unfinished"></translation>
+        <translation>Trainingsbelastung unvollständig</translation>
     </message>
     <message>
         <source>wellness is down ({wellness_before} to {wellness_now})</source>
-        <translation type="unfinished"></translation>
+        <translation>das Befinden sinkt ({wellness_before} auf {wellness_now})</translation>
     </message>
     <message>
         <source>{days} since last</source>
-        <translation type="unfinished"></translation>
+        <translation>{days} seit dem letzten Mal</translation>
     </message>
     <message>
         <source>{lines} exercises stand still</source>
-        <translation type="unfinished"></translation>
+        <translation>{lines} Übungen stehen still</translation>
     </message>
 </context>
 <context>
     <name>Changes</name>
     <message>
         <source>No trend tells the maximum of {name}: the load is as typed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Trend nennt das Maximum von {name}: die Last bleibt, wie eingegeben.</translation>
     </message>
     <message>
         <source>from {day}: moves by {rule}</source>
-        <translation type="unfinished"></translation>
+        <translation>ab {day}: steigt nach {rule}</translation>
     </message>
     <message>
         <source>from {day}: starts at {work}</source>
-        <translation type="unfinished"></translation>
+        <translation>ab {day}: beginnt bei {work}</translation>
     </message>
     <message>
         <source>from {day}: starts at {work}, by assessment</source>
-        <translation type="unfinished"></translation>
+        <translation>ab {day}: beginnt bei {work}, nach Test</translation>
     </message>
     <message>
         <source>from {day}: starts at {work}, from the record</source>
-        <translation type="unfinished"></translation>
+        <translation>ab {day}: beginnt bei {work}, nach den Aufzeichnungen</translation>
     </message>
     <message>
         <source>from {day}: {work}</source>
-        <translation type="unfinished"></translation>
+        <translation>ab {day}: {work}</translation>
     </message>
     <message>
         <source>{name} would start at {load} today: {percent} % of about {maximum} (± {off}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} würde heute bei {load} beginnen: {percent} % von etwa {maximum} (± {off}).</translation>
     </message>
 </context>
 <context>
     <name>ChangesList</name>
     <message>
         <source>Change the rule for {name} only</source>
-        <translation type="unfinished"></translation>
+        <translation>Regel nur für {name} ändern</translation>
     </message>
     <message>
         <source>Take back</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurücknehmen</translation>
     </message>
     <message>
         <source>{name}, {change}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, {change}</translation>
     </message>
 </context>
 <context>
     <name>ChartBlock</name>
     <message>
         <source>Enter</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingabe</translation>
     </message>
     <message>
         <source>Hard sets a week</source>
-        <translation type="unfinished"></translation>
+        <translation>Harte Sätze pro Woche</translation>
     </message>
     <message>
         <source>Left and Right go from session to session, + and − show less and more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Links und Rechts gehen von Einheit zu Einheit, + und − zeigen weniger und mehr.</translation>
     </message>
     <message>
         <source>Open session</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit öffnen</translation>
     </message>
     <message>
         <source>done over planned</source>
-        <translation type="unfinished"></translation>
+        <translation>gemacht über geplant</translation>
     </message>
 </context>
 <context>
     <name>ChartSaving</name>
     <message>
         <source>Not saved: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht gespeichert: {why}</translation>
     </message>
     <message>
         <source>Save as drawing (SVG)…</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Zeichnung speichern (SVG)…</translation>
     </message>
     <message>
         <source>Save as picture (PNG)…</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Bild speichern (PNG)…</translation>
     </message>
     <message>
         <source>Save the chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagramm speichern</translation>
     </message>
     <message>
         <source>Save the numbers (CSV)…</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahlen speichern (CSV)…</translation>
     </message>
     <message>
         <source>Save the numbers (spreadsheet)…</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahlen speichern (Arbeitsmappe)…</translation>
     </message>
     <message>
         <source>Saved to {path}</source>
-        <translation type="unfinished"></translation>
+        <translation>Gespeichert in {path}</translation>
     </message>
 </context>
 <context>
     <name>Chooser</name>
     <message>
         <source>Leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Abbrechen</translation>
     </message>
     <message>
         <source>Nothing is called like that: try other letters</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts heißt so: andere Buchstaben versuchen</translation>
     </message>
     <message>
         <source>Return takes it, Escape leaves</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingabe übernimmt, Esc bricht ab</translation>
     </message>
 </context>
 <context>
     <name>ClearanceForm</name>
     <message>
         <source>Day of the clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag der Freigabe</translation>
     </message>
     <message>
         <source>Leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Abbrechen</translation>
     </message>
     <message>
         <source>Licensed professional who cleared the trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>Zugelassene Fachperson, die freigegeben hat</translation>
     </message>
     <message>
         <source>Needed: the day, today or before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es fehlt der Tag, heute oder früher.</translation>
     </message>
     <message>
         <source>Needed: the name of the licensed professional.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es fehlt der Name der zugelassenen Fachperson.</translation>
     </message>
     <message>
         <source>Record only what a licensed professional said; local rules come first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur festhalten, was eine zugelassene Fachperson gesagt hat; örtliche Regeln gehen vor.</translation>
     </message>
     <message>
         <source>Record the clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Freigabe festhalten</translation>
     </message>
     <message>
         <source>What was said</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gesagt wurde</translation>
     </message>
     <message>
         <source>day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>licensed professional</source>
-        <translation type="unfinished"></translation>
+        <translation>zugelassene Fachperson</translation>
     </message>
     <message>
         <source>what was said</source>
-        <translation type="unfinished"></translation>
+        <translation>was gesagt wurde</translation>
     </message>
 </context>
 <context>
     <name>Clipboard</name>
     <message>
         <source>1 slot</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Platz</translation>
     </message>
     <message>
         <source>a day</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Tag</translation>
     </message>
     <message>
         <source>a phase</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Phase</translation>
     </message>
     <message>
         <source>{count} slots</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Plätze</translation>
     </message>
 </context>
 <context>
     <name>ColumnHeader</name>
     <message>
         <source>What {column} holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Was {column} enthält</translation>
     </message>
 </context>
 <context>
     <name>Comparing</name>
     <message>
         <source>Compare {name} with</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} vergleichen mit</translation>
     </message>
     <message>
         <source>Compare…</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergleichen…</translation>
     </message>
     <message>
         <source>Nothing any more</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit nichts mehr</translation>
     </message>
     <message>
         <source>a line, a trainee, an earlier time</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Linie, eine Person, eine frühere Zeit</translation>
     </message>
 </context>
 <context>
     <name>Dates</name>
     <message>
         <source>Not a date: write it like {example} or {iso}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Datum: bitte wie {example} oder {iso} schreiben.</translation>
     </message>
 </context>
 <context>
     <name>DayBlock</name>
     <message>
         <source>Add an exercise to this day</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesem Tag eine Übung hinzufügen</translation>
     </message>
     <message>
         <source>Add an exercise: part of its name, and 3 × 8-12 60 if you like</source>
-        <translation type="unfinished"></translation>
+        <translation>Übung hinzufügen: Teil des Namens, auf Wunsch mit 3 × 8-12 60</translation>
     </message>
     <message>
         <source>Type part of an exercise&apos;s name, like squ 3 × 8-12 60: Return adds it</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil eines Übungsnamens, etwa knie 3 × 8-12 60: Eingabe fügt hinzu</translation>
     </message>
 </context>
 <context>
     <name>DayHead</name>
     <message>
         <source>1 slot</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Platz</translation>
     </message>
     <message>
         <source>Return edits the day, Alt with the arrows moves it, Delete removes it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingabe bearbeitet den Tag, Alt mit den Pfeilen verschiebt ihn, Entf entfernt ihn.</translation>
     </message>
     <message>
         <source>eight</source>
-        <translation type="unfinished"></translation>
+        <translation>acht</translation>
     </message>
     <message>
         <source>four</source>
-        <translation type="unfinished"></translation>
+        <translation>vier</translation>
     </message>
     <message>
         <source>nothing planned yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nichts geplant</translation>
     </message>
     <message>
         <source>six</source>
-        <translation type="unfinished"></translation>
+        <translation>sechs</translation>
     </message>
     <message>
         <source>the next {count} sessions, if all goes as asked</source>
-        <translation type="unfinished"></translation>
+        <translation>die nächsten {count} Einheiten, wenn alles wie vorgegeben läuft</translation>
     </message>
     <message>
         <source>the next {count}, if all goes well</source>
-        <translation type="unfinished"></translation>
+        <translation>die nächsten {count}, wenn alles gut läuft</translation>
     </message>
     <message>
         <source>three</source>
-        <translation type="unfinished"></translation>
+        <translation>drei</translation>
     </message>
     <message>
         <source>{count} slots</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Plätze</translation>
     </message>
     <message>
         <source>{detail} · in turn</source>
-        <translation type="unfinished"></translation>
+        <translation>{detail} · im Wechsel</translation>
     </message>
     <message>
         <source>{slots} · about {time}</source>
-        <translation type="unfinished"></translation>
+        <translation>{slots} · etwa {time}</translation>
     </message>
 </context>
 <context>
     <name>DayLoads</name>
     <message>
         <source>Load by day. {days}</source>
-        <translation type="unfinished"></translation>
+        <translation>Belastung nach Tagen. {days}</translation>
     </message>
     <message>
         <source>away</source>
-        <translation type="unfinished"></translation>
+        <translation>abwesend</translation>
     </message>
     <message>
         <source>deload</source>
-        <translation type="unfinished"></translation>
+        <translation>Deload</translation>
     </message>
     <message>
         <source>left out</source>
-        <translation type="unfinished"></translation>
+        <translation>ausgelassen</translation>
     </message>
     <message>
         <source>planned</source>
-        <translation type="unfinished"></translation>
+        <translation>geplant</translation>
     </message>
     <message>
         <source>today</source>
-        <translation type="unfinished"></translation>
+        <translation>heute</translation>
     </message>
 </context>
 <context>
     <name>DayPanel</name>
     <message>
         <source>Holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Inhalt</translation>
     </message>
     <message>
         <source>On</source>
-        <translation type="unfinished"></translation>
+        <translation>Am</translation>
     </message>
     <message>
         <source>Rename the day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag umbenennen</translation>
     </message>
     <message>
         <source>Weekday</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochentag</translation>
     </message>
     <message>
         <source>What the day holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Was der Tag enthält</translation>
     </message>
     <message>
         <source>in turn, any training day</source>
-        <translation type="unfinished"></translation>
+        <translation>im Wechsel, an jedem Trainingstag</translation>
     </message>
 </context>
 <context>
     <name>Deload</name>
     <message>
         <source>1 exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Übung</translation>
     </message>
     <message>
         <source>A deload is due.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Deload ist fällig.</translation>
     </message>
     <message>
         <source>A deload is planned from {day} on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Deload ist ab {day} geplant.</translation>
     </message>
     <message>
         <source>A deload runs until {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Deload läuft bis {day}.</translation>
     </message>
     <message>
-        <source>Every 5.6 N{PLUS-MINUS SIGN} 2.3 weeks for 6.4 N{PLUS-MINUS SIGN} 1.7 days, less volume and load, more in reserve, the same exercises and days: survey of 246 competitive athletes, Rogerson 2024, Sports Med Open 10:26, DOI 10.1186/s40798-024-00691-y. Less intensity, volume and closeness to failure: Bell 2023, Sports Med Open 9:87, DOI 10.1186/s40798-023-00633-0. Every 4-8 weeks: Bell 2025, Strength Cond J. By how much to cut is published nowhere: the factors are yours. The thresholds of the signs, and two at once, are common practice.</source>
-        <translation type="unfinished"></translation>
+        <source>Every 5.6 ± 2.3 weeks for 6.4 ± 1.7 days, less volume and load, more in reserve, the same exercises and days: survey of 246 competitive athletes, Rogerson 2024, Sports Med Open 10:26, DOI 10.1186/s40798-024-00691-y. Less intensity, volume and closeness to failure: Bell 2023, Sports Med Open 9:87, DOI 10.1186/s40798-023-00633-0. Every 4-8 weeks: Bell 2025, Strength Cond J. By how much to cut is published nowhere: the factors are yours. The thresholds of the signs, and two at once, are common practice.</source>
+        <translation>Alle 5,6 ± 2,3 Wochen für 6,4 ± 1,7 Tage, weniger Umfang und Last, mehr Reserve, gleiche Übungen und Tage: Umfrage unter 246 Wettkampfsportlern, Rogerson 2024, Sports Med Open 10:26, DOI 10.1186/s40798-024-00691-y. Weniger Intensität, Umfang und Nähe zum Versagen: Bell 2023, Sports Med Open 9:87, DOI 10.1186/s40798-023-00633-0. Alle 4-8 Wochen: Bell 2025, Strength Cond J. Um wie viel zu kürzen ist, ist nirgends veröffentlicht: die Faktoren sind frei gewählt. Die Schwellen der Zeichen, und zwei zugleich, sind gängige Praxis.</translation>
     </message>
     <message>
         <source>More is known by {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr ist bis {day} bekannt.</translation>
     </message>
     <message>
         <source>No clear difference of performance: {likely} (80 %: {low} to {high})</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein klarer Unterschied der Leistung: {likely} (80 %: {low} bis {high})</translation>
     </message>
     <message>
         <source>No session is recorded yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Einheit aufgezeichnet.</translation>
     </message>
     <message>
         <source>No week</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Woche</translation>
     </message>
     <message>
         <source>Nothing asks for a deload now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts verlangt jetzt einen Deload.</translation>
     </message>
     <message>
         <source>Performance after against before: {likely} (80 %: {low} to {high})</source>
-        <translation type="unfinished"></translation>
+        <translation>Leistung danach gegen davor: {likely} (80 %: {low} bis {high})</translation>
     </message>
     <message>
         <source>Positions resume where they stood. After these {weeks} every exercise stands where it would stand without it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles geht weiter, wo es stand. {weeks} danach steht jede Übung, wo sie ohne ihn stünde.</translation>
     </message>
     <message>
         <source>Positions resume where they stood. If all goes as asked, after these {weeks} {count} of {all} exercises stand elsewhere than without it:</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles geht weiter, wo es stand. Wenn alles wie vorgegeben läuft, stehen {weeks} danach {count} von {all} Übungen anders als ohne ihn:</translation>
     </message>
     <message>
         <source>Several signs at once speak for a deload soon.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehrere Zeichen zugleich sprechen für einen baldigen Deload.</translation>
     </message>
     <message>
         <source>Signs seen ({count} of {needed} needed): {told}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichen ({count} von {needed} nötigen): {told}.</translation>
     </message>
     <message>
         <source>Signs seen: none of plateaus, wellness down, effort up at the same work, aches.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichen: keine von Plateaus, schlechterem Befinden, mehr Anstrengung bei gleicher Arbeit, Beschwerden.</translation>
     </message>
     <message>
         <source>The next deload is due from {day} on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der nächste Deload ist ab {day} fällig.</translation>
     </message>
     <message>
         <source>The program has a deload from {day} on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Plan hat ab {day} einen Deload.</translation>
     </message>
     <message>
         <source>Too few sessions to say: {before} before and {after} after it are needed of an exercise.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu wenige Einheiten für eine Aussage: je Übung braucht es {before} davor und {after} danach.</translation>
     </message>
     <message>
         <source>aches noted on {ache_days} of the last 14 days</source>
-        <translation type="unfinished"></translation>
+        <translation>Beschwerden notiert an {ache_days} der letzten 14 Tage</translation>
     </message>
     <message>
         <source>and {count} more</source>
-        <translation type="unfinished"></translation>
+        <translation>und {count} weitere</translation>
     </message>
     <message>
         <source>effort rose from {effort_before} to {effort_now} at no more work</source>
-        <translation type="unfinished"></translation>
+        <translation>die Anstrengung stieg von {effort_before} auf {effort_now} ohne mehr Arbeit</translation>
     </message>
     <message>
         <source>nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts</translation>
     </message>
     <message>
         <source>reps in reserve fell from {rir_before} to {rir_now} at the same work</source>
-        <translation type="unfinished"></translation>
+        <translation>die Reserve sank von {rir_before} auf {rir_now} bei gleicher Arbeit</translation>
     </message>
     <message>
         <source>sets {times} {factor}, load {minus} {percent} %</source>
-        <translation type="unfinished"></translation>
+        <translation>Sätze {times} {factor}, Last {minus} {percent} %</translation>
     </message>
     <message>
         <source>wellness fell from {wellness_before} to {wellness_now} (of 5)</source>
-        <translation type="unfinished"></translation>
+        <translation>das Befinden sank von {wellness_before} auf {wellness_now} (von 5)</translation>
     </message>
     <message>
         <source>{built}; one is proposed every {every}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{built}; alle {every} wird einer vorgeschlagen.</translation>
     </message>
     <message>
         <source>{built}; the program asks for none.</source>
-        <translation type="unfinished"></translation>
+        <translation>{built}; der Plan verlangt keinen.</translation>
     </message>
     <message>
         <source>{change} over {lines}; the trend before promised {promised}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{change} über {lines}; der Trend davor versprach {promised}.</translation>
     </message>
     <message>
         <source>{count} exercises</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Übungen</translation>
     </message>
     <message>
         <source>{exercise}: {planned} instead of {usual}</source>
-        <translation type="unfinished"></translation>
+        <translation>{exercise}: {planned} statt {usual}</translation>
     </message>
     <message>
         <source>{lines} exercises have probably stopped growing</source>
-        <translation type="unfinished"></translation>
+        <translation>{lines} Übungen steigen wahrscheinlich nicht mehr</translation>
     </message>
     <message>
         <source>{weeks} of building since {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{weeks} Aufbau seit {day}</translation>
     </message>
 </context>
 <context>
     <name>DeloadDays</name>
     <message>
         <source>No training is planned in these days, so there is nothing to ease.</source>
-        <translation type="unfinished"></translation>
+        <translation>In diesen Tagen ist kein Training geplant, also gibt es nichts zu entlasten.</translation>
     </message>
     <message>
         <source>What it asks</source>
-        <translation type="unfinished"></translation>
+        <translation>Was er vorgibt</translation>
     </message>
     <message>
         <source>as usual</source>
-        <translation type="unfinished"></translation>
+        <translation>wie üblich</translation>
     </message>
     <message>
         <source>deload</source>
-        <translation type="unfinished"></translation>
+        <translation>Deload</translation>
     </message>
     <message>
         <source>{usual} {arrow} {eased}</source>
-        <translation type="unfinished"></translation>
+        <translation>{usual} {arrow} {eased}</translation>
     </message>
 </context>
 <context>
     <name>DeloadList</name>
     <message>
         <source>Before and after are no proof: nobody knows what would have come without it. Strength is the trend of the estimated maximum, up to eight weeks before and four weeks after.</source>
-        <translation type="unfinished"></translation>
+        <translation>Davor und danach beweisen nichts: niemand weiß, was ohne ihn gekommen wäre. Kraft ist der Trend des geschätzten Maximums, bis zu acht Wochen davor und vier Wochen danach.</translation>
     </message>
     <message>
         <source>By exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Übung</translation>
     </message>
     <message>
         <source>Deloads</source>
-        <translation type="unfinished"></translation>
+        <translation>Deloads</translation>
     </message>
     <message>
         <source>None yet. Once one is over, here it is told whether it helped.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keiner. Ist einer vorbei, steht hier, ob er geholfen hat.</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>Remove the deload {days}</source>
-        <translation type="unfinished"></translation>
+        <translation>Deload {days} entfernen</translation>
     </message>
     <message>
         <source>by the program</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Plan</translation>
     </message>
     <message>
         <source>by the signs</source>
-        <translation type="unfinished"></translation>
+        <translation>nach den Zeichen</translation>
     </message>
     <message>
         <source>planned</source>
-        <translation type="unfinished"></translation>
+        <translation>geplant</translation>
     </message>
     <message>
         <source>{before} before, {after} after</source>
-        <translation type="unfinished"></translation>
+        <translation>{before} davor, {after} danach</translation>
     </message>
 </context>
 <context>
     <name>DeloadPart</name>
     <message>
         <source>A week earlier</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Woche früher</translation>
     </message>
     <message>
         <source>A week later</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Woche später</translation>
     </message>
     <message>
         <source>Deload {days} for {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Deload {days} für {name}</translation>
     </message>
     <message>
         <source>Ease it so</source>
-        <translation type="unfinished"></translation>
+        <translation>So entlasten</translation>
     </message>
     <message>
         <source>How deloads ease</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie Deloads entlasten</translation>
     </message>
     <message>
         <source>In the program</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Plan</translation>
     </message>
     <message>
         <source>It cannot begin before this week.</source>
-        <translation type="unfinished"></translation>
+        <translation>Er kann nicht vor dieser Woche beginnen.</translation>
     </message>
     <message>
         <source>Load lower by percent</source>
-        <translation type="unfinished"></translation>
+        <translation>Last niedriger um Prozent</translation>
     </message>
     <message>
         <source>Move it here</source>
-        <translation type="unfinished"></translation>
+        <translation>Hierher verschieben</translation>
     </message>
     <message>
         <source>Plan a deload for {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Deload für {name} planen</translation>
     </message>
     <message>
         <source>Plan this week</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Woche planen</translation>
     </message>
     <message>
         <source>Planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Geplant</translation>
     </message>
     <message>
         <source>Remove the deload from {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Deload ab {day} entfernen</translation>
     </message>
     <message>
         <source>Sets a week, eased over usual; hatched: deload</source>
-        <translation type="unfinished"></translation>
+        <translation>Sätze pro Woche, entlastet über üblich; schraffiert: Deload</translation>
     </message>
     <message>
         <source>Sets times</source>
-        <translation type="unfinished"></translation>
+        <translation>Sätze mal</translation>
     </message>
     <message>
         <source>Sources</source>
-        <translation type="unfinished"></translation>
+        <translation>Quellen</translation>
     </message>
     <message>
         <source>The weeks after it</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wochen danach</translation>
     </message>
     <message>
         <source>There is a deload already: {days}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt schon einen Deload: {days}.</translation>
     </message>
     <message>
         <source>These are your settings: they hold for everybody from now on; the weeks between, where no program says how many.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Werte gelten ab jetzt für alle; die Wochen dazwischen gelten, wo kein Plan etwas anderes sagt.</translation>
     </message>
     <message>
         <source>Weeks between, without a program</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen dazwischen, ohne Plan</translation>
     </message>
     <message>
         <source>load lower by %</source>
-        <translation type="unfinished"></translation>
+        <translation>Last niedriger um %</translation>
     </message>
     <message>
-        <source>sets N{MULTIPLICATION SIGN}</source>
-        <translation type="unfinished"></translation>
+        <source>sets ×</source>
+        <translation>Sätze ×</translation>
     </message>
     <message>
         <source>weeks between</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen dazwischen</translation>
     </message>
 </context>
 <context>
     <name>DeloadWeeks</name>
     <message>
         <source>Deload from {day}. Sets a week: {weeks}</source>
-        <translation type="unfinished"></translation>
+        <translation>Deload ab {day}. Sätze pro Woche: {weeks}</translation>
     </message>
     <message>
         <source>Left and right move it by a week, Return plans it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Links und Rechts verschieben ihn um eine Woche, Eingabe plant ihn.</translation>
     </message>
     <message>
         <source>{day}: {sets}</source>
-        <translation type="unfinished"></translation>
+        <translation>{day}: {sets}</translation>
     </message>
 </context>
 <context>
     <name>Desk</name>
     <message>
         <source>Course</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlauf</translation>
     </message>
     <message>
         <source>Days since the last session.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage seit der letzten Einheit.</translation>
     </message>
     <message>
         <source>Days trained of those planned, in the last four weeks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trainierte von geplanten Tagen, in den letzten vier Wochen.</translation>
     </message>
     <message>
         <source>Deload</source>
-        <translation type="unfinished"></translation>
+        <translation>Deload</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Getan</translation>
     </message>
     <message>
         <source>Estimated maximum of the main line, week by week; hard sets a week where there is none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschätztes Maximum der Hauptlinie, Woche für Woche; harte Sätze pro Woche, wo es keines gibt.</translation>
+    </message>
+    <message>
+        <source>Farthest goal first</source>
+        <translation>Fernstes Ziel zuerst</translation>
+    </message>
+    <message>
+        <source>Fewest plateaus first</source>
+        <translation>Wenigste Plateaus zuerst</translation>
     </message>
     <message>
         <source>Goal</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziel</translation>
     </message>
     <message>
         <source>Last</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuletzt</translation>
+    </message>
+    <message>
+        <source>Least gained first</source>
+        <translation>Geringster Zuwachs zuerst</translation>
+    </message>
+    <message>
+        <source>Least of the plan done first</source>
+        <translation>Am wenigsten vom Plan getan zuerst</translation>
     </message>
     <message>
         <source>Lines that have probably stopped gaining.</source>
-        <translation type="unfinished"></translation>
+        <translation>Linien, die wahrscheinlich nicht mehr zulegen.</translation>
+    </message>
+    <message>
+        <source>Longest ago first</source>
+        <translation>Am längsten her zuerst</translation>
+    </message>
+    <message>
+        <source>Most gained first</source>
+        <translation>Größter Zuwachs zuerst</translation>
+    </message>
+    <message>
+        <source>Most of the plan done first</source>
+        <translation>Am meisten vom Plan getan zuerst</translation>
+    </message>
+    <message>
+        <source>Most plateaus first</source>
+        <translation>Meiste Plateaus zuerst</translation>
+    </message>
+    <message>
+        <source>Nearest goal first</source>
+        <translation>Nächstes Ziel zuerst</translation>
     </message>
     <message>
         <source>Next</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächste</translation>
+    </message>
+    <message>
+        <source>Next deload first</source>
+        <translation>Nächster Deload zuerst</translation>
+    </message>
+    <message>
+        <source>Next deload last</source>
+        <translation>Nächster Deload zuletzt</translation>
+    </message>
+    <message>
+        <source>Next to train first</source>
+        <translation>Wer als Nächstes trainiert, zuerst</translation>
+    </message>
+    <message>
+        <source>Next to train last</source>
+        <translation>Wer als Nächstes trainiert, zuletzt</translation>
     </message>
     <message>
         <source>Plateau</source>
-        <translation type="unfinished"></translation>
+        <translation>Plateau</translation>
+    </message>
+    <message>
+        <source>Sorted by name</source>
+        <translation>Nach Namen</translation>
+    </message>
+    <message>
+        <source>Sorted by name, backwards</source>
+        <translation>Nach Namen, rückwärts</translation>
+    </message>
+    <message>
+        <source>Sorted by need</source>
+        <translation>Nach Dringlichkeit</translation>
     </message>
     <message>
         <source>Sorted by need: stops, who trains today, cautions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Dringlichkeit: Stopps, wer heute trainiert, Hinweise.</translation>
     </message>
     <message>
         <source>The most serious caution, or what goes on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der ernsteste Hinweis, oder was gerade läuft.</translation>
     </message>
     <message>
         <source>The next deload: planned, due by the program&apos;s rhythm, or advised by what is seen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der nächste Deload: geplant, nach dem Rhythmus des Plans fällig oder nach den Zeichen ratsam.</translation>
     </message>
     <message>
         <source>The next training day of the program.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der nächste Trainingstag des Plans.</translation>
+    </message>
+    <message>
+        <source>Trained last first</source>
+        <translation>Zuletzt trainiert zuerst</translation>
     </message>
     <message>
         <source>Trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>Person</translation>
     </message>
     <message>
         <source>What to look at</source>
-        <translation type="unfinished"></translation>
+        <translation>Worauf zu achten ist</translation>
     </message>
     <message>
         <source>When the trend reaches the goal, with 80 % certainty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wann der Trend das Ziel erreicht, mit 80 % Sicherheit.</translation>
     </message>
     <message>
         <source>about now</source>
-        <translation type="unfinished"></translation>
+        <translation>etwa jetzt</translation>
     </message>
     <message>
         <source>about {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>etwa {day}</translation>
     </message>
     <message>
         <source>advised</source>
-        <translation type="unfinished"></translation>
+        <translation>ratsam</translation>
     </message>
     <message>
         <source>and {count} more</source>
-        <translation type="unfinished"></translation>
+        <translation>und {count} weitere</translation>
     </message>
     <message>
         <source>by {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>bis {day}</translation>
     </message>
     <message>
         <source>due</source>
-        <translation type="unfinished"></translation>
+        <translation>fällig</translation>
     </message>
     <message>
         <source>from {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>ab {day}</translation>
     </message>
     <message>
         <source>never</source>
-        <translation type="unfinished"></translation>
+        <translation>nie</translation>
     </message>
     <message>
         <source>not in a year</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht in einem Jahr</translation>
     </message>
     <message>
         <source>reached</source>
-        <translation type="unfinished"></translation>
+        <translation>erreicht</translation>
     </message>
     <message>
         <source>to {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>bis {day}</translation>
     </message>
     <message>
         <source>today</source>
-        <translation type="unfinished"></translation>
+        <translation>heute</translation>
     </message>
     <message>
         <source>{done} of {planned}</source>
-        <translation type="unfinished"></translation>
+        <translation>{done} von {planned}</translation>
     </message>
     <message>
         <source>{first} to {last} sets a week</source>
-        <translation type="unfinished"></translation>
+        <translation>{first} bis {last} Sätze pro Woche</translation>
     </message>
     <message>
         <source>{line} +{count}</source>
-        <translation type="unfinished"></translation>
+        <translation>{line} +{count}</translation>
     </message>
     <message>
         <source>{line} {first} to {last}</source>
-        <translation type="unfinished"></translation>
+        <translation>{line} {first} bis {last}</translation>
     </message>
 </context>
 <context>
     <name>DeskOverview</name>
     <message>
         <source>1 needs attention</source>
-        <translation type="unfinished"></translation>
+        <translation>1 ist zu beachten</translation>
     </message>
     <message>
         <source>1 trains today</source>
-        <translation type="unfinished"></translation>
+        <translation>1 trainiert heute</translation>
     </message>
     <message>
         <source>All</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle</translation>
     </message>
     <message>
         <source>All, who trains today, who needs attention</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle, wer heute trainiert, wer Beachtung braucht</translation>
     </message>
     <message>
         <source>Filter</source>
-        <translation type="unfinished"></translation>
+        <translation>Filter</translation>
     </message>
     <message>
         <source>Filter by any word</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach einem Wort filtern</translation>
     </message>
     <message>
         <source>Needs attention</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu beachten</translation>
     </message>
     <message>
         <source>Nobody is like that.</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand ist so.</translation>
     </message>
     <message>
         <source>Nobody is on the roster yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch niemand auf der Liste</translation>
     </message>
     <message>
         <source>Open the screen that the cell speaks of</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Bereich öffnen, von dem die Zelle spricht</translation>
     </message>
     <message>
         <source>Print the sheet of the row</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Blatt der Zeile drucken</translation>
     </message>
     <message>
         <source>Return</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingabe</translation>
     </message>
     <message>
         <source>Sheet of {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt von {name}</translation>
     </message>
     <message>
         <source>Shift+Return</source>
-        <translation type="unfinished"></translation>
+        <translation>Umschalt+Eingabe</translation>
     </message>
     <message>
         <source>Show only rows with these words</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur Zeilen mit diesen Wörtern zeigen</translation>
+    </message>
+    <message>
+        <source>Sort by the column stood on, or the other way round</source>
+        <translation>Nach der Spalte der Zelle sortieren, oder andersherum</translation>
     </message>
     <message>
         <source>Today</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute</translation>
     </message>
     <message>
         <source>Who is shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer gezeigt wird</translation>
     </message>
     <message>
         <source>nobody trains today</source>
-        <translation type="unfinished"></translation>
+        <translation>heute trainiert niemand</translation>
     </message>
     <message>
         <source>reading records, {known} of {everybody}</source>
-        <translation type="unfinished"></translation>
+        <translation>lese Aufzeichnungen, {known} von {everybody}</translation>
     </message>
     <message>
         <source>{count} need attention</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} sind zu beachten</translation>
     </message>
     <message>
         <source>{count} train today</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} trainieren heute</translation>
     </message>
     <message>
         <source>{screen} of {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{screen} von {name}</translation>
     </message>
 </context>
 <context>
     <name>DeskTable</name>
     <message>
-        <source>Everybody, by need</source>
-        <translation type="unfinished"></translation>
+        <source>Everybody. {order}</source>
+        <translation>Alle. {order}</translation>
     </message>
 </context>
 <context>
     <name>DraftPanel</name>
     <message>
         <source>A balanced week from these wishes, each choice explained.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine ausgeglichene Woche nach diesen Wünschen, jede Wahl begründet.</translation>
     </message>
     <message>
         <source>An ordinary program to edit; nothing is saved until you take it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein gewöhnlicher Plan zum Bearbeiten; gespeichert wird er erst mit dem Übernehmen.</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück</translation>
     </message>
     <message>
         <source>Cancel</source>
-        <translation type="unfinished"></translation>
+        <translation>Abbrechen</translation>
     </message>
     <message>
         <source>Draft a program</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan entwerfen</translation>
     </message>
     <message>
         <source>Draft it</source>
-        <translation type="unfinished"></translation>
+        <translation>Entwerfen</translation>
     </message>
     <message>
         <source>Drafting</source>
-        <translation type="unfinished"></translation>
+        <translation>Entwurf läuft</translation>
     </message>
     <message>
         <source>It does not fit. Trying more days…</source>
-        <translation type="unfinished"></translation>
+        <translation>Es passt nicht. Versuche mehr Tage…</translation>
     </message>
     <message>
         <source>It does not fit. Trying more equipment…</source>
-        <translation type="unfinished"></translation>
+        <translation>Es passt nicht. Versuche mehr Ausstattung…</translation>
     </message>
     <message>
         <source>It does not fit. Trying more minutes…</source>
-        <translation type="unfinished"></translation>
+        <translation>Es passt nicht. Versuche mehr Minuten…</translation>
     </message>
     <message>
         <source>It does not fit. Trying to avoid less…</source>
-        <translation type="unfinished"></translation>
+        <translation>Es passt nicht. Versuche, weniger zu meiden…</translation>
     </message>
     <message>
         <source>Looking for the week that balances best…</source>
-        <translation type="unfinished"></translation>
+        <translation>Sucht die Woche mit dem besten Ausgleich…</translation>
     </message>
     <message>
         <source>On record for {name}, to avoid: {avoid}. Say it above too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für {name} aufgezeichnet, zu meiden: {avoid}. Bitte auch oben angeben.</translation>
     </message>
     <message>
         <source>Take it</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernehmen</translation>
     </message>
     <message>
         <source>for {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>für {name}</translation>
     </message>
 </context>
 <context>
     <name>DraftResult</name>
     <message>
         <source>No single wish helps if it alone is relaxed: change two of them, such as more minutes and less to avoid.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Wunsch allein hilft, wenn er gelockert wird: zwei ändern, etwa mehr Minuten und weniger zu meiden.</translation>
     </message>
     <message>
         <source>Relax one of them; each of these was tried, and leads to a program.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen davon lockern; jeder wurde versucht und führt zu einem Plan.</translation>
     </message>
     <message>
         <source>Relax this wish and draft again</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Wunsch lockern und neu entwerfen</translation>
     </message>
     <message>
         <source>Sets a week</source>
-        <translation type="unfinished"></translation>
+        <translation>Sätze pro Woche</translation>
     </message>
     <message>
         <source>These wishes cannot be met together</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Wünsche sind zusammen nicht erfüllbar</translation>
     </message>
     <message>
         <source>Why this week</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum diese Woche</translation>
     </message>
 </context>
 <context>
     <name>DraftWishesBlock</name>
     <message>
         <source>Avoid</source>
-        <translation type="unfinished"></translation>
+        <translation>Meiden</translation>
     </message>
     <message>
         <source>Days a week</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage pro Woche</translation>
     </message>
     <message>
         <source>Equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausstattung</translation>
     </message>
     <message>
         <source>Goal</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziel</translation>
     </message>
     <message>
         <source>Level</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufe</translation>
     </message>
     <message>
         <source>Minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten</translation>
     </message>
     <message>
         <source>Minutes a session</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten je Einheit</translation>
     </message>
     <message>
         <source>Patterns, exercises, muscles, or words in their names, with commas between</source>
-        <translation type="unfinished"></translation>
+        <translation>Muster, Übungen, Muskeln oder Wörter aus ihren Namen, durch Kommas getrennt</translation>
     </message>
     <message>
         <source>lunge, deadlift, chest</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausfallschritt, Kreuzheben, Brust</translation>
     </message>
     <message>
         <source>what {name} owns</source>
-        <translation type="unfinished"></translation>
+        <translation>was {name} besitzt</translation>
     </message>
 </context>
 <context>
     <name>Drafts</name>
     <message>
         <source>Allow again: {to}</source>
-        <translation type="unfinished"></translation>
+        <translation>Wieder erlauben: {to}</translation>
     </message>
     <message>
         <source>Every {every}th week is a deload</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede {every}. Woche ist ein Deload</translation>
     </message>
     <message>
         <source>Give it {to} a session</source>
-        <translation type="unfinished"></translation>
+        <translation>{to} je Einheit geben</translation>
     </message>
     <message>
         <source>Have more equipment: {to}</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr Ausstattung haben: {to}</translation>
     </message>
     <message>
         <source>Loads start light: set each trainee&apos;s own, or test first</source>
-        <translation type="unfinished"></translation>
+        <translation>Lasten beginnen leicht: für jede Person eigene setzen oder erst testen</translation>
     </message>
     <message>
         <source>No deload planned: your call for novices</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Deload geplant: bei Einsteigern nach Ermessen</translation>
     </message>
     <message>
         <source>One day a week; {advised} are advised for adults</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Tag pro Woche; Erwachsenen werden {advised} empfohlen</translation>
     </message>
     <message>
         <source>Train on {to} days a week</source>
-        <translation type="unfinished"></translation>
+        <translation>An {to} Tagen pro Woche trainieren</translation>
     </message>
     <message>
         <source>Trained on {weekdays}, as far apart as they can be</source>
-        <translation type="unfinished"></translation>
+        <translation>Trainiert am {weekdays}, so weit auseinander wie möglich</translation>
     </message>
     <message>
         <source>Variations start easy: a test says where to begin</source>
-        <translation type="unfinished"></translation>
+        <translation>Varianten beginnen leicht: ein Test zeigt, wo</translation>
     </message>
     <message>
         <source>advanced</source>
-        <translation type="unfinished"></translation>
+        <translation>Fortgeschritten</translation>
     </message>
     <message>
         <source>as above</source>
-        <translation type="unfinished"></translation>
+        <translation>wie oben</translation>
     </message>
     <message>
         <source>barbell, bench, a bar to hang from</source>
-        <translation type="unfinished"></translation>
+        <translation>Langhantel, Bank, eine Stange zum Hängen</translation>
     </message>
     <message>
         <source>barbell, dumbbells, kettlebells, bench, bars, rings, box</source>
-        <translation type="unfinished"></translation>
+        <translation>Langhantel, Kurzhanteln, Kettlebells, Bank, Stangen, Ringe, Kasten</translation>
     </message>
     <message>
         <source>dumbbells and a bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurzhanteln und eine Bank</translation>
     </message>
     <message>
         <source>floor and wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden und Wand</translation>
     </message>
     <message>
         <source>intermediate</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittelstufe</translation>
     </message>
     <message>
         <source>no {pattern}: it is to be avoided</source>
-        <translation type="unfinished"></translation>
+        <translation>{pattern} fehlt: soll gemieden werden</translation>
     </message>
     <message>
         <source>no {pattern}: the equipment has nothing for it</source>
-        <translation type="unfinished"></translation>
+        <translation>{pattern} fehlt: die Ausstattung hat nichts dafür</translation>
     </message>
     <message>
         <source>no {pattern}: there is no time for it</source>
-        <translation type="unfinished"></translation>
+        <translation>{pattern} fehlt: dafür ist keine Zeit</translation>
     </message>
     <message>
         <source>novice</source>
-        <translation type="unfinished"></translation>
+        <translation>Einstieg</translation>
     </message>
     <message>
         <source>size</source>
-        <translation type="unfinished"></translation>
+        <translation>Muskelaufbau</translation>
     </message>
     <message>
         <source>skill</source>
-        <translation type="unfinished"></translation>
+        <translation>Können</translation>
     </message>
     <message>
         <source>strength</source>
-        <translation type="unfinished"></translation>
+        <translation>Kraft</translation>
     </message>
     <message>
         <source>{day}: {first} and {second} in turn, to save time</source>
-        <translation type="unfinished"></translation>
+        <translation>{day}: {first} und {second} im Wechsel, um Zeit zu sparen</translation>
     </message>
     <message>
         <source>{day}: {minutes} at first, {most} at the most; {allowed} are there</source>
-        <translation type="unfinished"></translation>
+        <translation>{day}: anfangs {minutes}, höchstens {most}; {allowed} sind da</translation>
     </message>
     <message>
         <source>{exercise}: {fewest} to {most}, rest {rest_s}; grows by {variables}</source>
-        <translation type="unfinished"></translation>
+        <translation>{exercise}: {fewest} bis {most}, Pause {rest_s}; steigt über {variables}</translation>
     </message>
     <message>
         <source>{exercise}: {fewest} to {most}, {reserve} in reserve, rest {rest_s}; grows by {variables}</source>
-        <translation type="unfinished"></translation>
+        <translation>{exercise}: {fewest} bis {most}, {reserve} in Reserve, Pause {rest_s}; steigt über {variables}</translation>
     </message>
     <message>
         <source>{exercise}: {sets} sets on {days} days, for the {pattern}</source>
-        <translation type="unfinished"></translation>
+        <translation>{exercise}: {sets} Sätze an {days} Tagen, für {pattern}</translation>
     </message>
     <message>
         <source>{exercise}: {sets} sets, for the {pattern}</source>
-        <translation type="unfinished"></translation>
+        <translation>{exercise}: {sets} Sätze, für {pattern}</translation>
     </message>
     <message>
         <source>{muscle}: {sets} of {mark} sets; nothing there trains it</source>
-        <translation type="unfinished"></translation>
+        <translation>{muscle}: {sets} von {mark} Sätzen; die Ausstattung hat nichts dafür</translation>
     </message>
     <message>
         <source>{muscle}: {sets} of {mark} sets; the rest is avoided</source>
-        <translation type="unfinished"></translation>
+        <translation>{muscle}: {sets} von {mark} Sätzen; der Rest wird gemieden</translation>
     </message>
     <message>
         <source>{muscle}: {sets} of {mark} sets; there is no time for more</source>
-        <translation type="unfinished"></translation>
+        <translation>{muscle}: {sets} von {mark} Sätzen; für mehr fehlt die Zeit</translation>
     </message>
     <message>
         <source>{muscle}: {sets} sets on {days} days; the mark is {mark}</source>
-        <translation type="unfinished"></translation>
+        <translation>{muscle}: {sets} Sätze an {days} Tagen; die Marke ist {mark}</translation>
     </message>
     <message>
         <source>{pattern} on {first} and {second}: no other weekdays are free</source>
-        <translation type="unfinished"></translation>
+        <translation>{pattern} am {first} und {second}: keine anderen Wochentage sind frei</translation>
     </message>
     <message>
         <source>{push} sets pushed and {pull} pulled; {upper} of the upper body, {lower} lower</source>
-        <translation type="unfinished"></translation>
+        <translation>{push} Sätze Drücken und {pull} Ziehen; {upper} Oberkörper, {lower} Unterkörper</translation>
     </message>
 </context>
 <context>
     <name>EffectPanel</name>
     <message>
         <source>Go on typing</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiter eingeben</translation>
     </message>
     <message>
         <source>Leave it</source>
-        <translation type="unfinished"></translation>
+        <translation>Verwerfen</translation>
     </message>
     <message>
         <source>Save the correction</source>
-        <translation type="unfinished"></translation>
+        <translation>Korrektur speichern</translation>
     </message>
     <message>
         <source>This session lies in the past</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Einheit liegt in der Vergangenheit</translation>
     </message>
 </context>
 <context>
     <name>EmptyDay</name>
     <message>
         <source>Add an exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>Übung hinzufügen</translation>
     </message>
     <message>
         <source>Next training day</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächster Trainingstag</translation>
     </message>
     <message>
         <source>What was trained without a plan can be typed all the same.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was ohne Plan trainiert wurde, lässt sich trotzdem eingeben.</translation>
     </message>
 </context>
 <context>
     <name>EquipmentEditor</name>
     <message>
         <source>Bands, measured twice</source>
-        <translation type="unfinished"></translation>
+        <translation>Bänder, zweimal gemessen</translation>
     </message>
     <message>
         <source>Bars</source>
-        <translation type="unfinished"></translation>
+        <translation>Stangen</translation>
     </message>
     <message>
         <source>Bars to row under</source>
-        <translation type="unfinished"></translation>
+        <translation>Stangen zum Rudern darunter</translation>
     </message>
     <message>
         <source>Boxes, chairs, stairs</source>
-        <translation type="unfinished"></translation>
+        <translation>Kästen, Stühle, Stufen</translation>
     </message>
     <message>
         <source>Collars of a bar, both</source>
-        <translation type="unfinished"></translation>
+        <translation>Verschlüsse einer Stange, beide</translation>
     </message>
     <message>
         <source>Collars of a bar, both, {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>Verschlüsse einer Stange, beide, {unit}</translation>
     </message>
     <message>
         <source>Discs (not pairs)</source>
-        <translation type="unfinished"></translation>
+        <translation>Scheiben (nicht Paare)</translation>
     </message>
     <message>
         <source>Discs for the handles</source>
-        <translation type="unfinished"></translation>
+        <translation>Scheiben für die Griffe</translation>
     </message>
     <message>
         <source>Dumbbell handles to load</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurzhantelgriffe zum Beladen</translation>
     </message>
     <message>
         <source>Dumbbells</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurzhanteln</translation>
     </message>
     <message>
         <source>Help of a machine</source>
-        <translation type="unfinished"></translation>
+        <translation>Hilfe einer Maschine</translation>
     </message>
     <message>
         <source>Kettlebells</source>
-        <translation type="unfinished"></translation>
+        <translation>Kettlebells</translation>
     </message>
     <message>
         <source>Machines with a stack</source>
-        <translation type="unfinished"></translation>
+        <translation>Maschinen mit Gewichtsblock</translation>
     </message>
     <message>
         <source>There is also</source>
-        <translation type="unfinished"></translation>
+        <translation>Außerdem da</translation>
     </message>
     <message>
         <source>Vest or belt, loads</source>
-        <translation type="unfinished"></translation>
+        <translation>Weste oder Gurt, Lasten</translation>
     </message>
     <message>
         <source>bar to hang on</source>
-        <translation type="unfinished"></translation>
+        <translation>Stange zum Hängen</translation>
     </message>
     <message>
         <source>bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Bank</translation>
     </message>
     <message>
         <source>each</source>
-        <translation type="unfinished"></translation>
+        <translation>je</translation>
     </message>
     <message>
         <source>first</source>
-        <translation type="unfinished"></translation>
+        <translation>erste</translation>
     </message>
     <message>
         <source>half step</source>
-        <translation type="unfinished"></translation>
+        <translation>halber Schritt</translation>
     </message>
     <message>
         <source>height</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe</translation>
     </message>
     <message>
         <source>how many</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzahl</translation>
     </message>
     <message>
         <source>last</source>
-        <translation type="unfinished"></translation>
+        <translation>letzte</translation>
     </message>
     <message>
         <source>long</source>
-        <translation type="unfinished"></translation>
+        <translation>lang</translation>
     </message>
     <message>
         <source>low bar</source>
-        <translation type="unfinished"></translation>
+        <translation>niedrige Stange</translation>
     </message>
     <message>
         <source>mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Masse</translation>
     </message>
     <message>
         <source>name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>parallel bars</source>
-        <translation type="unfinished"></translation>
+        <translation>Barren</translation>
     </message>
     <message>
         <source>pull</source>
-        <translation type="unfinished"></translation>
+        <translation>Zug</translation>
     </message>
     <message>
         <source>rings</source>
-        <translation type="unfinished"></translation>
+        <translation>Ringe</translation>
     </message>
     <message>
         <source>short</source>
-        <translation type="unfinished"></translation>
+        <translation>kurz</translation>
     </message>
     <message>
         <source>step</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt</translation>
     </message>
     <message>
         <source>straps</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlingen</translation>
     </message>
     <message>
         <source>wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Wand</translation>
     </message>
 </context>
 <context>
     <name>EraseQuestion</name>
     <message>
         <source>Erase everything of {name}?</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles von {name} löschen?</translation>
     </message>
     <message>
         <source>Erase for good</source>
-        <translation type="unfinished"></translation>
+        <translation>Endgültig löschen</translation>
     </message>
     <message>
         <source>Everything of this person goes from the data file and from every backup and copy of it; a damaged copy, which cannot be rewritten, is removed. Files written elsewhere (sheets, exports) stay. It cannot be undone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles von dieser Person verschwindet aus der Datendatei und aus jeder Sicherung und Kopie davon; eine beschädigte Kopie, die sich nicht neu schreiben lässt, wird entfernt. Anderswo abgelegte Dateien (Blätter, Exporte) bleiben. Es lässt sich nicht rückgängig machen.</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Behalten</translation>
     </message>
     <message>
         <source>The name</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Name</translation>
     </message>
     <message>
         <source>Type the name to go on</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Namen eingeben, um fortzufahren</translation>
     </message>
 </context>
 <context>
     <name>ExerciseChoice</name>
     <message>
         <source>A few letters of its name</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein paar Buchstaben des Namens</translation>
     </message>
     <message>
         <source>Add an exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>Übung hinzufügen</translation>
     </message>
     <message>
         <source>Which exercise was done instead?</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Übung wurde stattdessen gemacht?</translation>
     </message>
     <message>
         <source>Which variation, from set {number} on?</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Variante, ab Satz {number}?</translation>
     </message>
 </context>
 <context>
     <name>ExerciseCues</name>
     <message>
         <source>A cup of tea on the lower back would stay full.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Tasse Tee auf dem unteren Rücken bliebe voll.</translation>
     </message>
     <message>
         <source>All the way up, all the way down, one second at each end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganz hinauf, ganz hinab, an jedem Ende eine Sekunde.</translation>
     </message>
     <message>
         <source>Anchor high, finish with long arms and a short hold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoch befestigt, am Ende lange Arme und kurz halten.</translation>
     </message>
     <message>
         <source>Ankles fixed, straight line from knee to head, fall as slowly as you can.</source>
-        <translation type="unfinished"></translation>
+        <translation>Knöchel fixiert, gerade Linie vom Knie zum Kopf, so langsam wie möglich fallen.</translation>
     </message>
     <message>
         <source>Arm beside the ear, elbow locked, short steps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arm neben dem Ohr, Ellbogen gestreckt, kurze Schritte.</translation>
     </message>
     <message>
         <source>Arms long, hands travel in a big arc to the thighs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arme lang, die Hände gehen im großen Bogen zu den Schenkeln.</translation>
     </message>
     <message>
         <source>Back against the pad, ribs down, press without arching.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücken ans Polster, Rippen tief, drücken ohne Hohlkreuz.</translation>
     </message>
     <message>
         <source>Back close to the bench; stop when the upper arms are level.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücken nah an der Bank; aufhören, wenn die Oberarme waagerecht sind.</translation>
     </message>
     <message>
         <source>Back flat on the pad, knees as wide as the toes point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücken flach am Polster, Knie so weit, wie die Zehen zeigen.</translation>
     </message>
     <message>
         <source>Back flat on the wall, shins upright, hands off the thighs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücken flach an der Wand, Schienbeine senkrecht, Hände weg von den Schenkeln.</translation>
     </message>
     <message>
         <source>Band behind the back at chest height; stagger the feet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Band hinter dem Rücken auf Brusthöhe; Füße versetzt.</translation>
     </message>
     <message>
         <source>Band round the knees, small steps, feet never touch.</source>
-        <translation type="unfinished"></translation>
+        <translation>Band um die Knie, kleine Schritte, die Füße berühren sich nie.</translation>
     </message>
     <message>
         <source>Band under the feet and behind the neck; bow until the hamstrings stop you.</source>
-        <translation type="unfinished"></translation>
+        <translation>Band unter den Füßen und im Nacken; verbeugen, bis die Beinrückseite bremst.</translation>
     </message>
     <message>
         <source>Bar to the upper chest, hips stay on the bench.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stange zur oberen Brust, die Hüfte bleibt auf der Bank.</translation>
     </message>
     <message>
         <source>Bell between the heels, long spine, squeeze at the top.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kettlebell zwischen den Fersen, langer Rücken, oben anspannen.</translation>
     </message>
     <message>
         <source>Bell close to the chest, elbows inside the knees at the bottom.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kettlebell nah an der Brust, unten die Ellbogen innen an den Knien.</translation>
     </message>
     <message>
         <source>Bell held at the shoulder; do not lean towards it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kettlebell an der Schulter; nicht zu ihr neigen.</translation>
     </message>
     <message>
         <source>Bells on the forearms, ribs down, breathe behind the shield.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kettlebells auf den Unterarmen, Rippen tief, hinter dem Schild atmen.</translation>
     </message>
     <message>
         <source>Bells quiet beside the thighs, eyes on the far wall.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kettlebells ruhig neben den Schenkeln, Blick zur Wand gegenüber.</translation>
     </message>
     <message>
         <source>Big breath, knees follow the toes, stand up as if pushing the floor away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tief einatmen, Knie folgen den Zehen, aufstehen, als würde der Boden weggedrückt.</translation>
     </message>
     <message>
         <source>Body like a board; chest to the bar, pause, long arms at the bottom.</source>
-        <translation type="unfinished"></translation>
+        <translation>Körper wie ein Brett; Brust zur Stange, kurz halten, unten lange Arme.</translation>
     </message>
     <message>
         <source>Breathe out as arm and leg go long; the back stays down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausatmen, während Arm und Bein lang werden; der Rücken bleibt unten.</translation>
     </message>
     <message>
         <source>Chest glued to the bench, bar touches it from below each time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Brust fest an der Bank, die Stange berührt sie jedes Mal von unten.</translation>
     </message>
     <message>
         <source>Chest to the ceiling, hips level with the shoulders.</source>
-        <translation type="unfinished"></translation>
+        <translation>Brust zur Decke, Hüfte auf Schulterhöhe.</translation>
     </message>
     <message>
         <source>Chest up to meet the bar; let the shoulder blades rise again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Brust hoch zur Stange; die Schulterblätter wieder steigen lassen.</translation>
     </message>
     <message>
         <source>Curl the hips up at the top; no swing between repetitions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Oben die Hüfte einrollen; kein Schwingen zwischen den Wiederholungen.</translation>
     </message>
     <message>
         <source>Curl the ribs towards the hips; the hips stay where they are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Rippen zur Hüfte rollen; die Hüfte bleibt, wo sie ist.</translation>
     </message>
     <message>
         <source>Deep stretch, pause, up onto the big toe.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tief dehnen, kurz halten, hinauf auf die große Zehe.</translation>
     </message>
     <message>
         <source>Down in a straight line, most of the weight on the front heel.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gerade nach unten, das meiste Gewicht auf der vorderen Ferse.</translation>
     </message>
     <message>
         <source>Drop the back knee straight down; the bar stays level.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das hintere Knie gerade hinab; die Stange bleibt waagerecht.</translation>
     </message>
     <message>
         <source>Elbow tucked to the side, turn the forearm out, come back slowly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ellbogen an die Seite, Unterarm nach außen drehen, langsam zurück.</translation>
     </message>
     <message>
         <source>Elbow under the shoulder, lift the lower hip away from the floor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ellbogen unter der Schulter, die untere Hüfte vom Boden heben.</translation>
     </message>
     <message>
         <source>Elbows down in front of the ribs, no leaning back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ellbogen vor den Rippen hinab, nicht zurücklehnen.</translation>
     </message>
     <message>
         <source>Elbows pinned to the ribs; lower slower than you lift.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ellbogen fest an den Rippen; langsamer senken als heben.</translation>
     </message>
     <message>
         <source>Elbows point up and stay there; lower behind the head.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ellbogen zeigen nach oben und bleiben dort; hinter den Kopf senken.</translation>
     </message>
     <message>
         <source>Elbows stay at shoulder height; bend only there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ellbogen bleiben auf Schulterhöhe; nur dort beugen.</translation>
     </message>
     <message>
         <source>Elbows stay high from the first centimetre down to the last one up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ellbogen bleiben hoch, vom ersten Zentimeter abwärts bis zum letzten aufwärts.</translation>
     </message>
     <message>
         <source>Eyes on the bell, one position at a time, same way down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blick zur Kettlebell, eine Position nach der anderen, denselben Weg hinab.</translation>
     </message>
     <message>
         <source>Fists under the chin, ribs down, sit straight between the feet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fäuste unters Kinn, Rippen tief, gerade zwischen die Füße setzen.</translation>
     </message>
     <message>
         <source>Fix the trunk like a table; pull the elbows, not the hands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Rumpf wie einen Tisch halten; die Ellbogen ziehen, nicht die Hände.</translation>
     </message>
     <message>
         <source>Forearms on the thighs; let the weight roll to the fingers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterarme auf den Schenkeln; das Gewicht zu den Fingern rollen lassen.</translation>
     </message>
     <message>
         <source>Forearms upright all the way; bring the weights down beside the chest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterarme durchweg senkrecht; Gewichte neben die Brust senken.</translation>
     </message>
     <message>
         <source>Free forearm on the thigh; the trunk does not turn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Freier Unterarm auf dem Schenkel; der Rumpf dreht nicht.</translation>
     </message>
     <message>
         <source>Handles at mid-chest height, shoulder blades stay on the pad.</source>
-        <translation type="unfinished"></translation>
+        <translation>Griffe auf Brusthöhe, Schulterblätter bleiben am Polster.</translation>
     </message>
     <message>
         <source>Handles still, turn them out at the top, hips never sag.</source>
-        <translation type="unfinished"></translation>
+        <translation>Griffe ruhig, oben nach außen drehen, die Hüfte hängt nie durch.</translation>
     </message>
     <message>
         <source>Hands a shoulder&apos;s width apart, elbows close to the ribs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hände schulterbreit, Ellbogen nah an den Rippen.</translation>
     </message>
     <message>
         <source>Head travels forward of the hands and back: three points of one triangle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kopf geht vor die Hände und zurück: drei Punkte eines Dreiecks.</translation>
     </message>
     <message>
         <source>Heels close, drive them down, hold a second at the top.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fersen nah, in den Boden drücken, oben eine Sekunde halten.</translation>
     </message>
     <message>
         <source>Hinge forward, spread the arms like opening a heavy curtain.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorbeugen, die Arme öffnen wie einen schweren Vorhang.</translation>
     </message>
     <message>
         <source>Hips and shoulders stay square while the arms go long.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hüfte und Schultern bleiben gerade, während die Arme lang werden.</translation>
     </message>
     <message>
         <source>Hips lead, tail tucked; go only as far as the back stays flat.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Hüfte führt, Becken eingerollt; nur so weit, wie der Rücken flach bleibt.</translation>
     </message>
     <message>
         <source>Hips stay high while the heels slide out and back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Hüfte bleibt hoch, während die Fersen hinaus- und zurückgleiten.</translation>
     </message>
     <message>
         <source>Hips stay on the pad; heels to the seat.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Hüfte bleibt am Polster; Fersen zum Gesäß.</translation>
     </message>
     <message>
         <source>Hold the weight against the breastbone and sit between your heels.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Gewicht ans Brustbein halten und zwischen die Fersen setzen.</translation>
     </message>
     <message>
         <source>Hug a barrel; hands meet in front of the breastbone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Fass umarmen; die Hände treffen sich vor dem Brustbein.</translation>
     </message>
     <message>
         <source>Kneel under the anchor, pull the elbows into the back pockets.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unter der Befestigung knien, Ellbogen in die Gesäßtaschen ziehen.</translation>
     </message>
     <message>
         <source>Knees a hand above the floor, hips as still as a table.</source>
-        <translation type="unfinished"></translation>
+        <translation>Knie eine Handbreit über dem Boden, die Hüfte still wie ein Tisch.</translation>
     </message>
     <message>
         <source>Knees out over the toes, hands inside them, hips close to the bar.</source>
-        <translation type="unfinished"></translation>
+        <translation>Knie außen über den Zehen, Hände dazwischen, Hüfte nah an der Stange.</translation>
     </message>
     <message>
         <source>Lead with the elbows, stop at shoulder height.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ellbogen führen, auf Schulterhöhe aufhören.</translation>
     </message>
     <message>
         <source>Lean first, lift second; elbows locked and turned forward.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erst lehnen, dann heben; Ellbogen gestreckt und nach vorn gedreht.</translation>
     </message>
     <message>
         <source>Lean in with a straight body; the elbows point forward.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit geradem Körper vorlehnen; die Ellbogen zeigen nach vorn.</translation>
     </message>
     <message>
         <source>Let the upper arms come to rest on the floor before each push.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Oberarme vor jedem Drücken am Boden zur Ruhe kommen lassen.</translation>
     </message>
     <message>
         <source>Lift it like a deadlift, walk it like a full tray.</source>
-        <translation type="unfinished"></translation>
+        <translation>Heben wie beim Kreuzheben, gehen wie mit einem vollen Tablett.</translation>
     </message>
     <message>
         <source>Lift the shoulder blades, not the chin.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schulterblätter heben, nicht das Kinn.</translation>
     </message>
     <message>
         <source>Long arms first, then drive the elbows to the ceiling.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erst lange Arme, dann die Ellbogen zur Decke.</translation>
     </message>
     <message>
         <source>Long neck at the bottom, long pause at the top.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unten langer Hals, oben lange Pause.</translation>
     </message>
     <message>
         <source>Long rather than high; look at the floor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lieber lang als hoch; Blick zum Boden.</translation>
     </message>
     <message>
         <source>Lower back stays on the pad; stop before it lifts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der untere Rücken bleibt am Polster; aufhören, bevor er abhebt.</translation>
     </message>
     <message>
         <source>Lower the bar behind the forehead, elbows narrow.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Stange hinter die Stirn senken, Ellbogen eng.</translation>
     </message>
     <message>
         <source>No bounce: a second at the bottom, a second at the top.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Federn: unten eine Sekunde, oben eine Sekunde.</translation>
     </message>
     <message>
         <source>One step back from the stack, elbows just in front of the ribs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schritt weg vom Block, Ellbogen knapp vor den Rippen.</translation>
     </message>
     <message>
         <source>One straight plank from heel to head; the chest arrives first, not the hips.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein gerades Brett von Ferse bis Kopf; zuerst kommt die Brust an, nicht die Hüfte.</translation>
     </message>
     <message>
         <source>Only the shoulders stay down; lower the body as one board.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur die Schultern bleiben liegen; den Körper wie ein Brett senken.</translation>
     </message>
     <message>
         <source>Open without leaning; close slowly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnen, ohne zu lehnen; langsam schließen.</translation>
     </message>
     <message>
         <source>Palms to you, chest to the bar, all the way down again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Handflächen zum Gesicht, Brust zur Stange, wieder ganz hinab.</translation>
     </message>
     <message>
         <source>Pause with the hands at the ribs before letting go slowly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit den Händen an den Rippen kurz halten, dann langsam lösen.</translation>
     </message>
     <message>
         <source>Press the lower back into the floor; if it lifts, shorten the lever.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den unteren Rücken in den Boden drücken; hebt er ab, den Hebel kürzen.</translation>
     </message>
     <message>
         <source>Pull high and close, then roll the chest over the hands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoch und nah ziehen, dann die Brust über die Hände rollen.</translation>
     </message>
     <message>
         <source>Pull the elbow past the hip without turning the chest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Ellbogen an der Hüfte vorbeiziehen, ohne die Brust zu drehen.</translation>
     </message>
     <message>
         <source>Pull to the forehead with the elbows high and the thumbs back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zur Stirn ziehen, Ellbogen hoch, Daumen nach hinten.</translation>
     </message>
     <message>
         <source>Push tall out of the shoulders, ribs in, fingers steer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Groß aus den Schultern drücken, Rippen ein, die Finger lenken.</translation>
     </message>
     <message>
         <source>Push the floor away, lock the elbows, then lift the legs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Boden wegdrücken, Ellbogen strecken, dann die Beine heben.</translation>
     </message>
     <message>
         <source>Push the handle straight out and let nothing turn you.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Griff gerade hinausdrücken, ohne dass sich etwas dreht.</translation>
     </message>
     <message>
         <source>Push the hips back until the hamstrings are long; the bar slides down the thighs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hüfte nach hinten, bis die Beinrückseite lang ist; die Stange gleitet die Schenkel hinab.</translation>
     </message>
     <message>
         <source>Push through the whole foot; the hips stay square on the seat.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über den ganzen Fuß drücken; die Hüfte bleibt gerade im Sitz.</translation>
     </message>
     <message>
         <source>Quiet steps; the front knee follows the second toe.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leise Schritte; das vordere Knie folgt der zweiten Zehe.</translation>
     </message>
     <message>
         <source>Reach the free heel far behind you; come up as one piece.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die freie Ferse weit nach hinten; als ein Stück hochkommen.</translation>
     </message>
     <message>
         <source>Ribs down, move the head back for the bar and under it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rippen tief, den Kopf zurück für die Stange und wieder darunter.</translation>
     </message>
     <message>
         <source>Ribs down, squeeze at the top with the shins upright.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rippen tief, oben anspannen, die Schienbeine senkrecht.</translation>
     </message>
     <message>
         <source>Rise until the body is one line, not beyond it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Heben, bis der Körper eine Linie ist, nicht weiter.</translation>
     </message>
     <message>
         <source>Seat so that the handles start at chin height.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sitz so, dass die Griffe auf Kinnhöhe beginnen.</translation>
     </message>
     <message>
         <source>Set the stance once, then move only up and down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand einmal einnehmen, dann nur auf und ab.</translation>
     </message>
     <message>
         <source>Short dip, straight down and up; the arms finish what the legs began.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurz eintauchen, gerade hinab und hinauf; die Arme beenden, was die Beine beginnen.</translation>
     </message>
     <message>
         <source>Shoulder blades together, bar to the lower chest, feet push the floor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schulterblätter zusammen, Stange zur unteren Brust, Füße drücken in den Boden.</translation>
     </message>
     <message>
         <source>Shoulders away from the ears, thumbs round the bar.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schultern weg von den Ohren, Daumen um die Stange.</translation>
     </message>
     <message>
         <source>Shoulders away from the ears; down until the upper arm is level.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schultern weg von den Ohren; hinab, bis der Oberarm waagerecht ist.</translation>
     </message>
     <message>
         <source>Shoulders straight up to the ears, pause, all the way down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schultern gerade zu den Ohren, kurz halten, ganz hinab.</translation>
     </message>
     <message>
         <source>Sit back onto the box without rocking, pause, stand up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach hinten auf den Kasten setzen, ohne zu wippen, kurz warten, aufstehen.</translation>
     </message>
     <message>
         <source>Sit over one foot, the other leg long, both heels down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über einen Fuß setzen, das andere Bein lang, beide Fersen unten.</translation>
     </message>
     <message>
         <source>Sit tall, shoulder blades first, then the elbows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Groß sitzen, erst die Schulterblätter, dann die Ellbogen.</translation>
     </message>
     <message>
         <source>Slide down the side of the thigh; no twist, no hurry.</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Schenkel seitlich hinabgleiten; keine Drehung, keine Eile.</translation>
     </message>
     <message>
         <source>Slight bend in the elbows that never changes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leichte Beugung der Ellbogen, die sich nie ändert.</translation>
     </message>
     <message>
         <source>Soft knees, bow from the hips, stop where the back would round.</source>
-        <translation type="unfinished"></translation>
+        <translation>Knie weich, aus der Hüfte verbeugen, aufhören, wo der Rücken rund würde.</translation>
     </message>
     <message>
         <source>Squeeze the free fist; the forearm stays upright all the way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die freie Faust ballen; der Unterarm bleibt durchweg senkrecht.</translation>
     </message>
     <message>
         <source>Stand in the middle, grip the centre of the handles, push the floor away.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Mitte stehen, Griffe mittig fassen, den Boden wegdrücken.</translation>
     </message>
     <message>
         <source>Stand on the band and keep it tight at the bottom too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf dem Band stehen, es auch unten gespannt halten.</translation>
     </message>
     <message>
         <source>Stand on the band with the ends at the shoulders; push hardest near the top.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf dem Band stehen, Enden an den Schultern; nahe oben am stärksten drücken.</translation>
     </message>
     <message>
         <source>Stand on the band, hands at the shoulders, finish beside the ears.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf dem Band stehen, Hände an den Schultern, Ende neben den Ohren.</translation>
     </message>
     <message>
         <source>Start from long arms, pull the elbows to the ribs, chin over the bar.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus langen Armen, Ellbogen zu den Rippen ziehen, Kinn über die Stange.</translation>
     </message>
     <message>
         <source>Step long enough that the front shin stays nearly upright.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt so lang, dass das vordere Schienbein fast senkrecht bleibt.</translation>
     </message>
     <message>
         <source>Step through without a stop at the top, tall between steps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Halt oben durchgehen, groß zwischen den Schritten.</translation>
     </message>
     <message>
         <source>Straight arms press the bar to the hips; the body stays level.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gestreckte Arme drücken die Stange zur Hüfte; der Körper bleibt waagerecht.</translation>
     </message>
     <message>
         <source>Straight arms, squeeze the shoulder blades as the band meets the chest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arme gestreckt, Schulterblätter zusammen, wenn das Band die Brust berührt.</translation>
     </message>
     <message>
         <source>Straight wrist, free arm out to the side for balance.</source>
-        <translation type="unfinished"></translation>
+        <translation>Handgelenk gerade, freier Arm zur Seite für das Gleichgewicht.</translation>
     </message>
     <message>
         <source>Straighten fully, hold one second, control the way down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganz strecken, eine Sekunde halten, kontrolliert zurück.</translation>
     </message>
     <message>
         <source>Take the slack out of the bar first, then stand up with it close to the legs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erst Spannung auf die Stange, dann aufstehen, die Stange nah an den Beinen.</translation>
     </message>
     <message>
         <source>Tall and quiet: short quick steps, weights still at your sides.</source>
-        <translation type="unfinished"></translation>
+        <translation>Groß und ruhig: kurze schnelle Schritte, die Gewichte still an den Seiten.</translation>
     </message>
     <message>
         <source>The free leg and the trunk tip as one piece, hips square to the floor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Freies Bein und Rumpf kippen als ein Stück, die Hüfte gerade zum Boden.</translation>
     </message>
     <message>
         <source>The hips throw the bell; the arms are ropes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Hüfte wirft die Kettlebell; die Arme sind Seile.</translation>
     </message>
     <message>
         <source>The upper leg lifts you; the lower foot only lets go.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das obere Bein hebt; der untere Fuß lässt nur los.</translation>
     </message>
     <message>
         <source>Thumbs under the breastbone, elbows brush the ribs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Daumen unter dem Brustbein, Ellbogen streifen die Rippen.</translation>
     </message>
     <message>
         <source>Thumbs up from start to end, shoulders still.</source>
-        <translation type="unfinished"></translation>
+        <translation>Daumen von Anfang bis Ende oben, Schultern still.</translation>
     </message>
     <message>
         <source>Toes on the edge, heels sink before every repetition.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zehen auf der Kante, vor jeder Wiederholung sinken die Fersen.</translation>
     </message>
     <message>
         <source>Tuck the tail, squeeze the glutes, keep breathing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Becken einrollen, Gesäß anspannen, weiteratmen.</translation>
     </message>
     <message>
         <source>Turn the breastbone, not just the arms; heels light.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Brustbein drehen, nicht nur die Arme; Fersen leicht.</translation>
     </message>
     <message>
         <source>Turn the palms up on the way, no swing of the hips.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterwegs die Handflächen nach oben drehen, kein Schwung aus der Hüfte.</translation>
     </message>
     <message>
         <source>Upper arms are posts; only the forearms move.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Oberarme sind Pfosten; nur die Unterarme bewegen sich.</translation>
     </message>
     <message>
         <source>Walk as if both hands were full; no lean to either side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gehen, als wären beide Hände voll; zu keiner Seite neigen.</translation>
     </message>
     <message>
         <source>Walk away from the stack, let the cable pull the hips back, snap them forward.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Block weggehen, das Kabel die Hüfte zurückziehen lassen, nach vorn strecken.</translation>
     </message>
     <message>
         <source>Walk the feet forward to make it harder; the hips never sag.</source>
-        <translation type="unfinished"></translation>
+        <translation>Füße weiter vor macht es schwerer; die Hüfte hängt nie durch.</translation>
     </message>
     <message>
         <source>Weights brush the thighs; the hips travel back, not down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewichte streifen die Schenkel; die Hüfte geht nach hinten, nicht nach unten.</translation>
     </message>
     <message>
         <source>Weights hang beside the ankles, chest stays open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewichte hängen neben den Knöcheln, die Brust bleibt offen.</translation>
     </message>
     <message>
         <source>Weights hang still; the front leg does the work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewichte hängen still; das vordere Bein arbeitet.</translation>
     </message>
     <message>
         <source>Whole foot on the box, stand tall on top before coming down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganzer Fuß auf dem Kasten, oben groß stehen, dann erst hinab.</translation>
     </message>
     <message>
         <source>Whole foot on the floor, knee over the toes, no bounce at the bottom.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganzer Fuß am Boden, Knie über den Zehen, unten kein Federn.</translation>
     </message>
     <message>
         <source>Wrists over elbows; finish with the arms beside the ears.</source>
-        <translation type="unfinished"></translation>
+        <translation>Handgelenke über den Ellbogen; am Ende die Arme neben den Ohren.</translation>
     </message>
     <message>
         <source>Wrists over elbows; lower until the upper arms pass the bench.</source>
-        <translation type="unfinished"></translation>
+        <translation>Handgelenke über den Ellbogen; senken, bis die Oberarme an der Bank vorbei sind.</translation>
     </message>
 </context>
 <context>
     <name>ExerciseNames</name>
     <message>
         <source>Anti-rotation press</source>
-        <translation type="unfinished"></translation>
+        <translation>Antirotationsdrücken</translation>
     </message>
     <message>
         <source>Arch hold</source>
-        <translation type="unfinished"></translation>
+        <translation>Schiffchen in Bauchlage</translation>
     </message>
     <message>
         <source>Back extension</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückenstrecken</translation>
     </message>
     <message>
         <source>Back squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Kniebeuge</translation>
     </message>
     <message>
         <source>Band anti-rotation press</source>
-        <translation type="unfinished"></translation>
+        <translation>Antirotationsdrücken mit Band</translation>
     </message>
     <message>
         <source>Band chest press</source>
-        <translation type="unfinished"></translation>
+        <translation>Brustdrücken mit Band</translation>
     </message>
     <message>
         <source>Band curl</source>
-        <translation type="unfinished"></translation>
+        <translation>Curl mit Band</translation>
     </message>
     <message>
         <source>Band external rotation</source>
-        <translation type="unfinished"></translation>
+        <translation>Außenrotation mit Band</translation>
     </message>
     <message>
         <source>Band good morning</source>
-        <translation type="unfinished"></translation>
+        <translation>Good Morning mit Band</translation>
     </message>
     <message>
         <source>Band overhead press</source>
-        <translation type="unfinished"></translation>
+        <translation>Schulterdrücken mit Band</translation>
     </message>
     <message>
         <source>Band pull-apart</source>
-        <translation type="unfinished"></translation>
+        <translation>Auseinanderziehen mit Band</translation>
     </message>
     <message>
         <source>Band pulldown</source>
-        <translation type="unfinished"></translation>
+        <translation>Latzug mit Band</translation>
     </message>
     <message>
         <source>Band pushdown</source>
-        <translation type="unfinished"></translation>
+        <translation>Trizepsdrücken mit Band</translation>
     </message>
     <message>
         <source>Band row</source>
-        <translation type="unfinished"></translation>
+        <translation>Rudern mit Band</translation>
     </message>
     <message>
         <source>Band side walk</source>
-        <translation type="unfinished"></translation>
+        <translation>Seitgang mit Band</translation>
     </message>
     <message>
         <source>Band squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Kniebeuge mit Band</translation>
     </message>
     <message>
         <source>Barbell curl</source>
-        <translation type="unfinished"></translation>
+        <translation>Langhantelcurl</translation>
     </message>
     <message>
         <source>Barbell lunge</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausfallschritt mit Langhantel</translation>
     </message>
     <message>
         <source>Barbell shrug</source>
-        <translation type="unfinished"></translation>
+        <translation>Schulterheben mit Langhantel</translation>
     </message>
     <message>
         <source>Barbell split squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausfallkniebeuge mit Langhantel</translation>
     </message>
     <message>
         <source>Bench dip</source>
-        <translation type="unfinished"></translation>
+        <translation>Dip an der Bank</translation>
     </message>
     <message>
         <source>Bench press</source>
-        <translation type="unfinished"></translation>
+        <translation>Bankdrücken</translation>
     </message>
     <message>
         <source>Bench pull</source>
-        <translation type="unfinished"></translation>
+        <translation>Bankziehen</translation>
     </message>
     <message>
         <source>Bent-over rear raise</source>
-        <translation type="unfinished"></translation>
+        <translation>Seitheben vorgebeugt</translation>
     </message>
     <message>
         <source>Bent-over row</source>
-        <translation type="unfinished"></translation>
+        <translation>Langhantelrudern</translation>
     </message>
     <message>
         <source>Bird dog</source>
-        <translation type="unfinished"></translation>
+        <translation>Bird Dog</translation>
     </message>
     <message>
         <source>Bodyweight lunge</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausfallschritt</translation>
     </message>
     <message>
         <source>Bodyweight single-leg hinge</source>
-        <translation type="unfinished"></translation>
+        <translation>Einbeinige Hüftbeuge</translation>
     </message>
     <message>
         <source>Bodyweight squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Kniebeuge mit Körpergewicht</translation>
     </message>
     <message>
         <source>Box squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Kastenkniebeuge</translation>
     </message>
     <message>
         <source>Cable chest fly</source>
-        <translation type="unfinished"></translation>
+        <translation>Fliegende am Kabel</translation>
     </message>
     <message>
         <source>Cable crunch</source>
-        <translation type="unfinished"></translation>
+        <translation>Crunch am Kabel</translation>
     </message>
     <message>
         <source>Cable curl</source>
-        <translation type="unfinished"></translation>
+        <translation>Curl am Kabel</translation>
     </message>
     <message>
         <source>Cable pull-through</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchziehen am Kabel</translation>
     </message>
     <message>
         <source>Calf raise</source>
-        <translation type="unfinished"></translation>
+        <translation>Wadenheben</translation>
     </message>
     <message>
         <source>Chest-supported dumbbell row</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurzhantelrudern auf der Schrägbank</translation>
     </message>
     <message>
         <source>Chin-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Klimmzug im Untergriff</translation>
     </message>
     <message>
         <source>Close-grip bench press</source>
-        <translation type="unfinished"></translation>
+        <translation>Enges Bankdrücken</translation>
     </message>
     <message>
         <source>Close-grip pulldown</source>
-        <translation type="unfinished"></translation>
+        <translation>Enger Latzug</translation>
     </message>
     <message>
         <source>Close-hands push-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Enger Liegestütz</translation>
     </message>
     <message>
         <source>Crawl</source>
-        <translation type="unfinished"></translation>
+        <translation>Vierfüßlergang</translation>
     </message>
     <message>
         <source>Curl on straps</source>
-        <translation type="unfinished"></translation>
+        <translation>Curl an Schlingen</translation>
     </message>
     <message>
         <source>Curl-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Rumpfaufrollen</translation>
     </message>
     <message>
         <source>Dead bug</source>
-        <translation type="unfinished"></translation>
+        <translation>Dead Bug</translation>
     </message>
     <message>
         <source>Deadlift</source>
-        <translation type="unfinished"></translation>
+        <translation>Kreuzheben</translation>
     </message>
     <message>
         <source>Dip</source>
-        <translation type="unfinished"></translation>
+        <translation>Dip</translation>
     </message>
     <message>
         <source>Dumbbell Romanian deadlift</source>
-        <translation type="unfinished"></translation>
+        <translation>Rumänisches Kreuzheben mit Kurzhanteln</translation>
     </message>
     <message>
         <source>Dumbbell bench press</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurzhantel-Bankdrücken</translation>
     </message>
     <message>
         <source>Dumbbell calf raise</source>
-        <translation type="unfinished"></translation>
+        <translation>Wadenheben mit Kurzhanteln</translation>
     </message>
     <message>
         <source>Dumbbell chest fly</source>
-        <translation type="unfinished"></translation>
+        <translation>Fliegende mit Kurzhanteln</translation>
     </message>
     <message>
         <source>Dumbbell curl</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurzhantelcurl</translation>
     </message>
     <message>
         <source>Dumbbell floor press</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurzhantel-Bodendrücken</translation>
     </message>
     <message>
         <source>Dumbbell lunge</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausfallschritt mit Kurzhanteln</translation>
     </message>
     <message>
         <source>Dumbbell overhead press</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurzhantel-Schulterdrücken</translation>
     </message>
     <message>
         <source>Dumbbell shrug</source>
-        <translation type="unfinished"></translation>
+        <translation>Schulterheben mit Kurzhanteln</translation>
     </message>
     <message>
         <source>Dumbbell split squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausfallkniebeuge mit Kurzhanteln</translation>
     </message>
     <message>
         <source>Dumbbell squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurzhantel-Kniebeuge</translation>
     </message>
     <message>
         <source>Dumbbell step-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufsteigen mit Kurzhanteln</translation>
     </message>
     <message>
         <source>Face pull</source>
-        <translation type="unfinished"></translation>
+        <translation>Face Pull</translation>
     </message>
     <message>
         <source>Farmer&apos;s carry</source>
-        <translation type="unfinished"></translation>
+        <translation>Bauerngang</translation>
     </message>
     <message>
         <source>Front lever</source>
-        <translation type="unfinished"></translation>
+        <translation>Front Lever</translation>
     </message>
     <message>
         <source>Front squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Frontkniebeuge</translation>
     </message>
     <message>
         <source>Front-rack carry</source>
-        <translation type="unfinished"></translation>
+        <translation>Tragen vor der Brust</translation>
     </message>
     <message>
         <source>Glute bridge</source>
-        <translation type="unfinished"></translation>
+        <translation>Hüftbrücke</translation>
     </message>
     <message>
         <source>Goblet squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Goblet-Kniebeuge</translation>
     </message>
     <message>
         <source>Good morning</source>
-        <translation type="unfinished"></translation>
+        <translation>Good Morning</translation>
     </message>
     <message>
         <source>Hammer curl</source>
-        <translation type="unfinished"></translation>
+        <translation>Hammercurl</translation>
     </message>
     <message>
         <source>Handstand</source>
-        <translation type="unfinished"></translation>
+        <translation>Handstand</translation>
     </message>
     <message>
         <source>Handstand push-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Handstandliegestütz</translation>
     </message>
     <message>
         <source>Hang</source>
-        <translation type="unfinished"></translation>
+        <translation>Hängen</translation>
     </message>
     <message>
         <source>Hanging knee and leg raise</source>
-        <translation type="unfinished"></translation>
+        <translation>Knie- und Beinheben im Hang</translation>
     </message>
     <message>
         <source>Hex-bar carry</source>
-        <translation type="unfinished"></translation>
+        <translation>Tragen mit Hexstange</translation>
     </message>
     <message>
         <source>Hex-bar deadlift</source>
-        <translation type="unfinished"></translation>
+        <translation>Kreuzheben mit Hexstange</translation>
     </message>
     <message>
         <source>Hip abduction</source>
-        <translation type="unfinished"></translation>
+        <translation>Hüftabduktion</translation>
     </message>
     <message>
         <source>Hip thrust</source>
-        <translation type="unfinished"></translation>
+        <translation>Hüftstoß</translation>
     </message>
     <message>
         <source>Hollow hold</source>
-        <translation type="unfinished"></translation>
+        <translation>Schiffchen in Rückenlage</translation>
     </message>
     <message>
         <source>Incline bench press</source>
-        <translation type="unfinished"></translation>
+        <translation>Schrägbankdrücken</translation>
     </message>
     <message>
         <source>Incline dumbbell press</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurzhantel-Schrägbankdrücken</translation>
     </message>
     <message>
         <source>Kettlebell carry</source>
-        <translation type="unfinished"></translation>
+        <translation>Tragen mit Kettlebells</translation>
     </message>
     <message>
         <source>Kettlebell deadlift</source>
-        <translation type="unfinished"></translation>
+        <translation>Kreuzheben mit Kettlebell</translation>
     </message>
     <message>
         <source>Kettlebell floor press</source>
-        <translation type="unfinished"></translation>
+        <translation>Kettlebell-Bodendrücken</translation>
     </message>
     <message>
         <source>Kettlebell front squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Frontkniebeuge mit Kettlebell</translation>
     </message>
     <message>
         <source>Kettlebell get-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufstehen mit Kettlebell</translation>
     </message>
     <message>
         <source>Kettlebell goblet squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Goblet-Kniebeuge mit Kettlebell</translation>
     </message>
     <message>
         <source>Kettlebell lunge</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausfallschritt mit Kettlebell</translation>
     </message>
     <message>
         <source>Kettlebell row</source>
-        <translation type="unfinished"></translation>
+        <translation>Kettlebell-Rudern</translation>
     </message>
     <message>
         <source>Kettlebell swing</source>
-        <translation type="unfinished"></translation>
+        <translation>Kettlebell-Swing</translation>
     </message>
     <message>
         <source>Kneeling hamstring lowering</source>
-        <translation type="unfinished"></translation>
+        <translation>Absenken im Kniestand</translation>
     </message>
     <message>
         <source>L-sit</source>
-        <translation type="unfinished"></translation>
+        <translation>L-Sitz</translation>
     </message>
     <message>
         <source>Lateral raise</source>
-        <translation type="unfinished"></translation>
+        <translation>Seitheben</translation>
     </message>
     <message>
         <source>Leg curl</source>
-        <translation type="unfinished"></translation>
+        <translation>Beinbeugen</translation>
     </message>
     <message>
         <source>Leg extension</source>
-        <translation type="unfinished"></translation>
+        <translation>Beinstrecken</translation>
     </message>
     <message>
         <source>Leg press</source>
-        <translation type="unfinished"></translation>
+        <translation>Beinpresse</translation>
     </message>
     <message>
         <source>Lying body lever</source>
-        <translation type="unfinished"></translation>
+        <translation>Liegender Körperhebel</translation>
     </message>
     <message>
         <source>Lying triceps extension</source>
-        <translation type="unfinished"></translation>
+        <translation>Trizepsstrecken liegend</translation>
     </message>
     <message>
         <source>Machine chest press</source>
-        <translation type="unfinished"></translation>
+        <translation>Brustpresse</translation>
     </message>
     <message>
         <source>Machine shoulder press</source>
-        <translation type="unfinished"></translation>
+        <translation>Schulterpresse</translation>
     </message>
     <message>
         <source>Machine squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Maschinenkniebeuge</translation>
     </message>
     <message>
         <source>Muscle-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Muscle-up</translation>
     </message>
     <message>
         <source>One-arm dumbbell row</source>
-        <translation type="unfinished"></translation>
+        <translation>Einarmiges Kurzhantelrudern</translation>
     </message>
     <message>
         <source>One-arm kettlebell press</source>
-        <translation type="unfinished"></translation>
+        <translation>Einarmiges Kettlebell-Drücken</translation>
     </message>
     <message>
         <source>Overhead carry</source>
-        <translation type="unfinished"></translation>
+        <translation>Überkopftragen</translation>
     </message>
     <message>
         <source>Overhead press</source>
-        <translation type="unfinished"></translation>
+        <translation>Schulterdrücken</translation>
     </message>
     <message>
         <source>Overhead triceps extension</source>
-        <translation type="unfinished"></translation>
+        <translation>Trizepsstrecken über Kopf</translation>
     </message>
     <message>
         <source>Planche</source>
-        <translation type="unfinished"></translation>
+        <translation>Planche</translation>
     </message>
     <message>
         <source>Plank</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterarmstütz</translation>
     </message>
     <message>
         <source>Pull-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Klimmzug</translation>
     </message>
     <message>
         <source>Pulldown</source>
-        <translation type="unfinished"></translation>
+        <translation>Latzug</translation>
     </message>
     <message>
         <source>Push press</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwungdrücken</translation>
     </message>
     <message>
         <source>Push-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Liegestütz</translation>
     </message>
     <message>
         <source>Push-up on straps</source>
-        <translation type="unfinished"></translation>
+        <translation>Liegestütz an Schlingen</translation>
     </message>
     <message>
         <source>Reverse plank</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückstütz</translation>
     </message>
     <message>
         <source>Rollout</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausrollen</translation>
     </message>
     <message>
         <source>Romanian deadlift</source>
-        <translation type="unfinished"></translation>
+        <translation>Rumänisches Kreuzheben</translation>
     </message>
     <message>
         <source>Row on straps</source>
-        <translation type="unfinished"></translation>
+        <translation>Rudern an Schlingen</translation>
     </message>
     <message>
         <source>Row under a bar</source>
-        <translation type="unfinished"></translation>
+        <translation>Rudern unter der Stange</translation>
     </message>
     <message>
         <source>Seated cable row</source>
-        <translation type="unfinished"></translation>
+        <translation>Kabelrudern</translation>
     </message>
     <message>
         <source>Seated calf raise</source>
-        <translation type="unfinished"></translation>
+        <translation>Wadenheben sitzend</translation>
     </message>
     <message>
         <source>Seated dumbbell press</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurzhanteldrücken sitzend</translation>
     </message>
     <message>
         <source>Seated twist</source>
-        <translation type="unfinished"></translation>
+        <translation>Rumpfdrehen im Sitz</translation>
     </message>
     <message>
         <source>Side bend</source>
-        <translation type="unfinished"></translation>
+        <translation>Seitbeuge</translation>
     </message>
     <message>
         <source>Side lunge</source>
-        <translation type="unfinished"></translation>
+        <translation>Seitlicher Ausfallschritt</translation>
     </message>
     <message>
         <source>Side plank</source>
-        <translation type="unfinished"></translation>
+        <translation>Seitstütz</translation>
     </message>
     <message>
         <source>Single-leg Romanian deadlift</source>
-        <translation type="unfinished"></translation>
+        <translation>Einbeiniges rumänisches Kreuzheben</translation>
     </message>
     <message>
         <source>Single-leg press</source>
-        <translation type="unfinished"></translation>
+        <translation>Einbeinige Beinpresse</translation>
     </message>
     <message>
         <source>Sliding leg curl</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleitendes Beinbeugen</translation>
     </message>
     <message>
         <source>Split squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausfallkniebeuge</translation>
     </message>
     <message>
         <source>Standing machine calf raise</source>
-        <translation type="unfinished"></translation>
+        <translation>Wadenheben an der Maschine</translation>
     </message>
     <message>
         <source>Step-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufsteigen</translation>
     </message>
     <message>
         <source>Straight-arm pulldown</source>
-        <translation type="unfinished"></translation>
+        <translation>Latzug mit gestreckten Armen</translation>
     </message>
     <message>
         <source>Suitcase carry</source>
-        <translation type="unfinished"></translation>
+        <translation>Koffertragen</translation>
     </message>
     <message>
         <source>Triceps extension on straps</source>
-        <translation type="unfinished"></translation>
+        <translation>Trizepsstrecken an Schlingen</translation>
     </message>
     <message>
         <source>Triceps pushdown</source>
-        <translation type="unfinished"></translation>
+        <translation>Trizepsdrücken am Kabel</translation>
     </message>
     <message>
         <source>Walking lunge</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausfallschritt im Gehen</translation>
     </message>
     <message>
         <source>Wall sit</source>
-        <translation type="unfinished"></translation>
+        <translation>Wandsitz</translation>
     </message>
     <message>
         <source>Wide-stance deadlift</source>
-        <translation type="unfinished"></translation>
+        <translation>Breites Kreuzheben</translation>
     </message>
     <message>
         <source>Wrist curl</source>
-        <translation type="unfinished"></translation>
+        <translation>Handgelenkcurl</translation>
     </message>
 </context>
 <context>
     <name>ExerciseVariations</name>
     <message>
         <source>all the way up, arms crossed</source>
-        <translation type="unfinished"></translation>
+        <translation>ganz hinauf, Arme gekreuzt</translation>
     </message>
     <message>
         <source>arms beside the ears</source>
-        <translation type="unfinished"></translation>
+        <translation>Arme neben den Ohren</translation>
     </message>
     <message>
         <source>arms crossed</source>
-        <translation type="unfinished"></translation>
+        <translation>Arme gekreuzt</translation>
     </message>
     <message>
         <source>at the wall</source>
-        <translation type="unfinished"></translation>
+        <translation>an der Wand</translation>
     </message>
     <message>
         <source>at the wall, hands raised for depth</source>
-        <translation type="unfinished"></translation>
+        <translation>an der Wand, Hände erhöht</translation>
     </message>
     <message>
         <source>at the wall, lowering only</source>
-        <translation type="unfinished"></translation>
+        <translation>an der Wand, nur absenken</translation>
     </message>
     <message>
         <source>back flat, hips at a right angle</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücken flach, Hüfte im rechten Winkel</translation>
     </message>
     <message>
         <source>back leg free</source>
-        <translation type="unfinished"></translation>
+        <translation>hinteres Bein frei</translation>
     </message>
     <message>
         <source>back leg free, arms beside the ears</source>
-        <translation type="unfinished"></translation>
+        <translation>hinteres Bein frei, Arme neben den Ohren</translation>
     </message>
     <message>
         <source>back to the wall, heels leaving it</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücken zur Wand, Fersen lösen sich</translation>
     </message>
     <message>
         <source>back toe touching the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>hintere Zehe am Boden</translation>
     </message>
     <message>
         <source>backward</source>
-        <translation type="unfinished"></translation>
+        <translation>rückwärts</translation>
     </message>
     <message>
         <source>body 15° from upright</source>
-        <translation type="unfinished"></translation>
+        <translation>Körper 15° aus der Senkrechten</translation>
     </message>
     <message>
         <source>body 30° from upright</source>
-        <translation type="unfinished"></translation>
+        <translation>Körper 30° aus der Senkrechten</translation>
     </message>
     <message>
         <source>body 45° from upright</source>
-        <translation type="unfinished"></translation>
+        <translation>Körper 45° aus der Senkrechten</translation>
     </message>
     <message>
         <source>body 60° from upright</source>
-        <translation type="unfinished"></translation>
+        <translation>Körper 60° aus der Senkrechten</translation>
     </message>
     <message>
         <source>body 75° from upright</source>
-        <translation type="unfinished"></translation>
+        <translation>Körper 75° aus der Senkrechten</translation>
     </message>
     <message>
         <source>body half way</source>
-        <translation type="unfinished"></translation>
+        <translation>Körper halb schräg</translation>
     </message>
     <message>
         <source>body level</source>
-        <translation type="unfinished"></translation>
+        <translation>Körper waagerecht</translation>
     </message>
     <message>
         <source>body level, arms spread wide</source>
-        <translation type="unfinished"></translation>
+        <translation>Körper waagerecht, Arme weit</translation>
     </message>
     <message>
         <source>body level, one arm</source>
-        <translation type="unfinished"></translation>
+        <translation>Körper waagerecht, ein Arm</translation>
     </message>
     <message>
         <source>body near level</source>
-        <translation type="unfinished"></translation>
+        <translation>Körper fast waagerecht</translation>
     </message>
     <message>
         <source>body near upright</source>
-        <translation type="unfinished"></translation>
+        <translation>Körper fast aufrecht</translation>
     </message>
     <message>
         <source>both feet on a box</source>
-        <translation type="unfinished"></translation>
+        <translation>beide Füße auf dem Kasten</translation>
     </message>
     <message>
         <source>both feet on the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>beide Füße am Boden</translation>
     </message>
     <message>
         <source>both hands on towels</source>
-        <translation type="unfinished"></translation>
+        <translation>beide Hände an Handtüchern</translation>
     </message>
     <message>
         <source>both hands, passive</source>
-        <translation type="unfinished"></translation>
+        <translation>beide Hände, passiv</translation>
     </message>
     <message>
         <source>both hands, shoulder blades down</source>
-        <translation type="unfinished"></translation>
+        <translation>beide Hände, Schulterblätter tief</translation>
     </message>
     <message>
         <source>both knees to hip height</source>
-        <translation type="unfinished"></translation>
+        <translation>beide Knie auf Hüfthöhe</translation>
     </message>
     <message>
         <source>both knees to the chest</source>
-        <translation type="unfinished"></translation>
+        <translation>beide Knie zur Brust</translation>
     </message>
     <message>
         <source>both legs straight and level</source>
-        <translation type="unfinished"></translation>
+        <translation>beide Beine gestreckt und waagerecht</translation>
     </message>
     <message>
         <source>both legs, heels off a step</source>
-        <translation type="unfinished"></translation>
+        <translation>beide Beine, Fersen über der Kante</translation>
     </message>
     <message>
         <source>both legs, on the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>beide Beine, am Boden</translation>
     </message>
     <message>
         <source>chest and legs up, arms at the ears</source>
-        <translation type="unfinished"></translation>
+        <translation>Brust und Beine hoch, Arme an den Ohren</translation>
     </message>
     <message>
         <source>chest and legs up, arms by the sides</source>
-        <translation type="unfinished"></translation>
+        <translation>Brust und Beine hoch, Arme an den Seiten</translation>
     </message>
     <message>
         <source>chest to the bar</source>
-        <translation type="unfinished"></translation>
+        <translation>Brust zur Stange</translation>
     </message>
     <message>
         <source>chest to the wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Brust zur Wand</translation>
     </message>
     <message>
         <source>chest to the wall, toes leaving it</source>
-        <translation type="unfinished"></translation>
+        <translation>Brust zur Wand, Zehen lösen sich</translation>
     </message>
     <message>
         <source>chest up, feet down</source>
-        <translation type="unfinished"></translation>
+        <translation>Brust hoch, Füße unten</translation>
     </message>
     <message>
         <source>chin-up from long arms</source>
-        <translation type="unfinished"></translation>
+        <translation>Klimmzug im Untergriff aus langen Armen</translation>
     </message>
     <message>
         <source>dip between bars</source>
-        <translation type="unfinished"></translation>
+        <translation>Dip am Barren</translation>
     </message>
     <message>
         <source>dip on rings</source>
-        <translation type="unfinished"></translation>
+        <translation>Dip an Ringen</translation>
     </message>
     <message>
         <source>down and up with a light push of the hands</source>
-        <translation type="unfinished"></translation>
+        <translation>hinab und hinauf, leichte Hilfe der Hände</translation>
     </message>
     <message>
         <source>down and up without hands</source>
-        <translation type="unfinished"></translation>
+        <translation>hinab und hinauf ohne Hände</translation>
     </message>
     <message>
         <source>elbows in front of the eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>Ellbogen vor den Augen</translation>
     </message>
     <message>
         <source>feet higher than the shoulders</source>
-        <translation type="unfinished"></translation>
+        <translation>Füße höher als die Schultern</translation>
     </message>
     <message>
         <source>feet on a box</source>
-        <translation type="unfinished"></translation>
+        <translation>Füße auf dem Kasten</translation>
     </message>
     <message>
         <source>feet on a box take some weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Füße auf dem Kasten helfen</translation>
     </message>
     <message>
         <source>feet on a box, body level</source>
-        <translation type="unfinished"></translation>
+        <translation>Füße auf dem Kasten, Körper waagerecht</translation>
     </message>
     <message>
         <source>feet on top of each other</source>
-        <translation type="unfinished"></translation>
+        <translation>Füße übereinander</translation>
     </message>
     <message>
         <source>feet one before the other</source>
-        <translation type="unfinished"></translation>
+        <translation>Füße hintereinander</translation>
     </message>
     <message>
         <source>forward</source>
-        <translation type="unfinished"></translation>
+        <translation>vorwärts</translation>
     </message>
     <message>
         <source>free standing</source>
-        <translation type="unfinished"></translation>
+        <translation>frei</translation>
     </message>
     <message>
         <source>from the feet</source>
-        <translation type="unfinished"></translation>
+        <translation>von den Füßen</translation>
     </message>
     <message>
         <source>from the feet, up to a wall</source>
-        <translation type="unfinished"></translation>
+        <translation>von den Füßen, bis zur Wand</translation>
     </message>
     <message>
         <source>from the knees</source>
-        <translation type="unfinished"></translation>
+        <translation>von den Knien</translation>
     </message>
     <message>
         <source>from the knees, up to a wall</source>
-        <translation type="unfinished"></translation>
+        <translation>von den Knien, bis zur Wand</translation>
     </message>
     <message>
         <source>hand on a support</source>
-        <translation type="unfinished"></translation>
+        <translation>Hand an einer Stütze</translation>
     </message>
     <message>
         <source>hands and feet on the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Hände und Füße am Boden</translation>
     </message>
     <message>
         <source>hands on a bench, 43 cm</source>
-        <translation type="unfinished"></translation>
+        <translation>Hände auf der Bank, 43 cm</translation>
     </message>
     <message>
         <source>hands on a wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Hände an der Wand</translation>
     </message>
     <message>
         <source>hands slide up the thighs</source>
-        <translation type="unfinished"></translation>
+        <translation>Hände gleiten die Schenkel hinauf</translation>
     </message>
     <message>
         <source>heels on a box</source>
-        <translation type="unfinished"></translation>
+        <translation>Fersen auf dem Kasten</translation>
     </message>
     <message>
         <source>heels tap the floor, knees bent</source>
-        <translation type="unfinished"></translation>
+        <translation>Fersen tippen auf, Knie gebeugt</translation>
     </message>
     <message>
         <source>hips above the knees</source>
-        <translation type="unfinished"></translation>
+        <translation>Hüfte über den Knien</translation>
     </message>
     <message>
         <source>hips bent, hands ready</source>
-        <translation type="unfinished"></translation>
+        <translation>Hüfte gebeugt, Hände bereit</translation>
     </message>
     <message>
         <source>hips high, feet on a box</source>
-        <translation type="unfinished"></translation>
+        <translation>Hüfte hoch, Füße auf dem Kasten</translation>
     </message>
     <message>
         <source>hips high, feet on the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Hüfte hoch, Füße am Boden</translation>
     </message>
     <message>
         <source>hips lifted, feet on the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Hüfte angehoben, Füße am Boden</translation>
     </message>
     <message>
         <source>hips on a bench, arms beside the ears</source>
-        <translation type="unfinished"></translation>
+        <translation>Hüfte auf der Bank, Arme neben den Ohren</translation>
     </message>
     <message>
         <source>hips on a bench, knees bent</source>
-        <translation type="unfinished"></translation>
+        <translation>Hüfte auf der Bank, Knie gebeugt</translation>
     </message>
     <message>
         <source>hips on a bench, legs held</source>
-        <translation type="unfinished"></translation>
+        <translation>Hüfte auf der Bank, Beine gehalten</translation>
     </message>
     <message>
         <source>hips on a bench, one leg held</source>
-        <translation type="unfinished"></translation>
+        <translation>Hüfte auf der Bank, ein Bein gehalten</translation>
     </message>
     <message>
         <source>hips over hands, feet on a box</source>
-        <translation type="unfinished"></translation>
+        <translation>Hüfte über den Händen, Füße auf dem Kasten</translation>
     </message>
     <message>
         <source>hips straight, knees bent</source>
-        <translation type="unfinished"></translation>
+        <translation>Hüfte gestreckt, Knie gebeugt</translation>
     </message>
     <message>
         <source>hold at the top, then lower</source>
-        <translation type="unfinished"></translation>
+        <translation>oben halten, dann absenken</translation>
     </message>
     <message>
         <source>knees bent, arms forward</source>
-        <translation type="unfinished"></translation>
+        <translation>Knie gebeugt, Arme vor</translation>
     </message>
     <message>
         <source>knees bent, feet near</source>
-        <translation type="unfinished"></translation>
+        <translation>Knie gebeugt, Füße nah</translation>
     </message>
     <message>
         <source>knees bent, like a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Knie gebeugt, wie ein Tisch</translation>
     </message>
     <message>
         <source>knees off the floor, holding still</source>
-        <translation type="unfinished"></translation>
+        <translation>Knie angehoben, still halten</translation>
     </message>
     <message>
         <source>knees to the chest</source>
-        <translation type="unfinished"></translation>
+        <translation>Knie zur Brust</translation>
     </message>
     <message>
         <source>leaning forward, toes on the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>vorgelehnt, Zehen am Boden</translation>
     </message>
     <message>
         <source>leg only</source>
-        <translation type="unfinished"></translation>
+        <translation>nur das Bein</translation>
     </message>
     <message>
         <source>legs apart, straight</source>
-        <translation type="unfinished"></translation>
+        <translation>Beine gegrätscht, gestreckt</translation>
     </message>
     <message>
         <source>legs straight and together</source>
-        <translation type="unfinished"></translation>
+        <translation>Beine gestreckt und geschlossen</translation>
     </message>
     <message>
         <source>legs straight and wide apart</source>
-        <translation type="unfinished"></translation>
+        <translation>Beine gestreckt und weit gegrätscht</translation>
     </message>
     <message>
         <source>legs straight, above level</source>
-        <translation type="unfinished"></translation>
+        <translation>Beine gestreckt, über waagerecht</translation>
     </message>
     <message>
         <source>legs straight, arms at the ears</source>
-        <translation type="unfinished"></translation>
+        <translation>Beine gestreckt, Arme an den Ohren</translation>
     </message>
     <message>
         <source>legs straight, arms forward</source>
-        <translation type="unfinished"></translation>
+        <translation>Beine gestreckt, Arme vor</translation>
     </message>
     <message>
         <source>legs straight, heels on the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Beine gestreckt, Fersen am Boden</translation>
     </message>
     <message>
         <source>legs straight, on the elbows</source>
-        <translation type="unfinished"></translation>
+        <translation>Beine gestreckt, auf den Ellbogen</translation>
     </message>
     <message>
         <source>legs straight, on the hands</source>
-        <translation type="unfinished"></translation>
+        <translation>Beine gestreckt, auf den Händen</translation>
     </message>
     <message>
         <source>legs straight, one leg raised</source>
-        <translation type="unfinished"></translation>
+        <translation>Beine gestreckt, ein Bein angehoben</translation>
     </message>
     <message>
         <source>lower foot never rests</source>
-        <translation type="unfinished"></translation>
+        <translation>unterer Fuß setzt nie ab</translation>
     </message>
     <message>
         <source>lower foot on its heel, no push</source>
-        <translation type="unfinished"></translation>
+        <translation>unterer Fuß auf der Ferse, ohne Abdruck</translation>
     </message>
     <message>
         <source>lowering only, on a bar</source>
-        <translation type="unfinished"></translation>
+        <translation>nur absenken, an der Stange</translation>
     </message>
     <message>
         <source>lowering only, step back up</source>
-        <translation type="unfinished"></translation>
+        <translation>nur absenken, wieder hochsteigen</translation>
     </message>
     <message>
         <source>lying on the floor, chest up</source>
-        <translation type="unfinished"></translation>
+        <translation>am Boden liegend, Brust hoch</translation>
     </message>
     <message>
         <source>no push, three seconds down</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne Abdruck, drei Sekunden hinab</translation>
     </message>
     <message>
         <source>on a bar</source>
-        <translation type="unfinished"></translation>
+        <translation>an der Stange</translation>
     </message>
     <message>
         <source>on forearms and toes</source>
-        <translation type="unfinished"></translation>
+        <translation>auf Unterarmen und Zehen</translation>
     </message>
     <message>
         <source>on one arm</source>
-        <translation type="unfinished"></translation>
+        <translation>auf einem Arm</translation>
     </message>
     <message>
         <source>on rings</source>
-        <translation type="unfinished"></translation>
+        <translation>an Ringen</translation>
     </message>
     <message>
         <source>on the knees</source>
-        <translation type="unfinished"></translation>
+        <translation>auf den Knien</translation>
     </message>
     <message>
         <source>on the knees, hands on a box</source>
-        <translation type="unfinished"></translation>
+        <translation>auf den Knien, Hände auf dem Kasten</translation>
     </message>
     <message>
         <source>one arm</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Arm</translation>
     </message>
     <message>
         <source>one arm to the side</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Arm zur Seite</translation>
     </message>
     <message>
         <source>one arm, other hand on a strap</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Arm, andere Hand an einer Schlinge</translation>
     </message>
     <message>
         <source>one foot off the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Fuß angehoben</translation>
     </message>
     <message>
         <source>one hand</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Hand</translation>
     </message>
     <message>
         <source>one hand on a towel over the bar</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Hand am Handtuch über der Stange</translation>
     </message>
     <message>
         <source>one knee at a time</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Knie nach dem anderen</translation>
     </message>
     <message>
         <source>one leg goes long</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Bein wird lang</translation>
     </message>
     <message>
         <source>one leg straight</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Bein gestreckt</translation>
     </message>
     <message>
         <source>one leg straight, arms forward</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Bein gestreckt, Arme vor</translation>
     </message>
     <message>
         <source>one leg straight, the other tucked</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Bein gestreckt, das andere angezogen</translation>
     </message>
     <message>
         <source>one leg, foot on the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Bein, Fuß am Boden</translation>
     </message>
     <message>
         <source>one leg, heel off a step</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Bein, Ferse über der Kante</translation>
     </message>
     <message>
         <source>one leg, on the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Bein, am Boden</translation>
     </message>
     <message>
         <source>one leg, shoulders on a bench</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Bein, Schultern auf der Bank</translation>
     </message>
     <message>
         <source>opposite arm and leg</source>
-        <translation type="unfinished"></translation>
+        <translation>Arm und Bein diagonal</translation>
     </message>
     <message>
         <source>opposite arm and leg from a plank</source>
-        <translation type="unfinished"></translation>
+        <translation>Arm und Bein diagonal aus dem Stütz</translation>
     </message>
     <message>
         <source>opposite arm and leg go long</source>
-        <translation type="unfinished"></translation>
+        <translation>Arm und Bein diagonal werden lang</translation>
     </message>
     <message>
         <source>opposite arm and leg, five seconds each</source>
-        <translation type="unfinished"></translation>
+        <translation>Arm und Bein diagonal, je fünf Sekunden</translation>
     </message>
     <message>
         <source>out and back on both legs</source>
-        <translation type="unfinished"></translation>
+        <translation>beidbeinig hinaus und zurück</translation>
     </message>
     <message>
         <source>out and back on one leg</source>
-        <translation type="unfinished"></translation>
+        <translation>einbeinig hinaus und zurück</translation>
     </message>
     <message>
         <source>out on one leg, back on both</source>
-        <translation type="unfinished"></translation>
+        <translation>einbeinig hinaus, beidbeinig zurück</translation>
     </message>
     <message>
         <source>pull-up from long arms</source>
-        <translation type="unfinished"></translation>
+        <translation>Klimmzug aus langen Armen</translation>
     </message>
     <message>
         <source>rear foot on a box</source>
-        <translation type="unfinished"></translation>
+        <translation>hinterer Fuß auf dem Kasten</translation>
     </message>
     <message>
         <source>shoulders on a bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Schultern auf der Bank</translation>
     </message>
     <message>
         <source>sideways</source>
-        <translation type="unfinished"></translation>
+        <translation>seitwärts</translation>
     </message>
     <message>
         <source>single-leg squat to a box</source>
-        <translation type="unfinished"></translation>
+        <translation>einbeinig auf den Kasten</translation>
     </message>
     <message>
         <source>single-leg squat, full depth</source>
-        <translation type="unfinished"></translation>
+        <translation>einbeinig, volle Tiefe</translation>
     </message>
     <message>
         <source>single-leg squat, hand on a support</source>
-        <translation type="unfinished"></translation>
+        <translation>einbeinig, Hand an einer Stütze</translation>
     </message>
     <message>
         <source>slide out only, hips down to return</source>
-        <translation type="unfinished"></translation>
+        <translation>nur hinaus, zurück mit Hüfte am Boden</translation>
     </message>
     <message>
         <source>squat on both legs</source>
-        <translation type="unfinished"></translation>
+        <translation>auf beiden Beinen</translation>
     </message>
     <message>
         <source>squat to a box</source>
-        <translation type="unfinished"></translation>
+        <translation>auf den Kasten</translation>
     </message>
     <message>
         <source>staggered squat, most weight on one leg</source>
-        <translation type="unfinished"></translation>
+        <translation>versetzt, das meiste auf einem Bein</translation>
     </message>
     <message>
         <source>step back</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt zurück</translation>
     </message>
     <message>
         <source>step back from a step</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt zurück von einer Stufe</translation>
     </message>
     <message>
         <source>step back, hand on a support</source>
-        <translation type="unfinished"></translation>
+        <translation>zurück, Hand an einer Stütze</translation>
     </message>
     <message>
         <source>step forward</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt vor</translation>
     </message>
     <message>
         <source>straight body, all the way down, push back up</source>
-        <translation type="unfinished"></translation>
+        <translation>Körper gerade, ganz hinab, hochdrücken</translation>
     </message>
     <message>
         <source>straight body, down and up</source>
-        <translation type="unfinished"></translation>
+        <translation>Körper gerade, hinab und hinauf</translation>
     </message>
     <message>
         <source>straight body, half way down</source>
-        <translation type="unfinished"></translation>
+        <translation>Körper gerade, halb hinab</translation>
     </message>
     <message>
         <source>straight body, lowering only</source>
-        <translation type="unfinished"></translation>
+        <translation>Körper gerade, nur absenken</translation>
     </message>
     <message>
         <source>straight legs to level</source>
-        <translation type="unfinished"></translation>
+        <translation>gestreckte Beine bis waagerecht</translation>
     </message>
     <message>
         <source>straight legs to the bar</source>
-        <translation type="unfinished"></translation>
+        <translation>gestreckte Beine bis zur Stange</translation>
     </message>
     <message>
         <source>thighs level</source>
-        <translation type="unfinished"></translation>
+        <translation>Schenkel waagerecht</translation>
     </message>
     <message>
         <source>thighs level, knees bent</source>
-        <translation type="unfinished"></translation>
+        <translation>Schenkel waagerecht, Knie gebeugt</translation>
     </message>
     <message>
         <source>thighs level, on the toes</source>
-        <translation type="unfinished"></translation>
+        <translation>Schenkel waagerecht, auf den Zehen</translation>
     </message>
     <message>
         <source>thighs level, one foot off the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Schenkel waagerecht, ein Fuß angehoben</translation>
     </message>
     <message>
         <source>top leg raised</source>
-        <translation type="unfinished"></translation>
+        <translation>oberes Bein angehoben</translation>
     </message>
     <message>
         <source>up on both legs, down on one</source>
-        <translation type="unfinished"></translation>
+        <translation>beidbeinig hinauf, einbeinig hinab</translation>
     </message>
     <message>
         <source>walking</source>
-        <translation type="unfinished"></translation>
+        <translation>im Gehen</translation>
     </message>
     <message>
         <source>with a jump, on a low bar</source>
-        <translation type="unfinished"></translation>
+        <translation>mit Sprung, an niedriger Stange</translation>
     </message>
     <message>
         <source>with a push of the lower foot</source>
-        <translation type="unfinished"></translation>
+        <translation>unterer Fuß hilft</translation>
     </message>
 </context>
 <context>
     <name>Exercises</name>
     <message>
         <source>band</source>
-        <translation type="unfinished"></translation>
+        <translation>Band</translation>
+    </message>
+    <message>
+        <source>bar at {where}</source>
+        <translation>Stange auf {where}</translation>
     </message>
     <message>
         <source>barbell</source>
-        <translation type="unfinished"></translation>
+        <translation>Langhantel</translation>
     </message>
     <message>
         <source>biceps</source>
-        <translation type="unfinished"></translation>
+        <translation>Bizeps</translation>
     </message>
     <message>
         <source>bodyweight</source>
-        <translation type="unfinished"></translation>
+        <translation>Körpergewicht</translation>
     </message>
     <message>
         <source>calves</source>
-        <translation type="unfinished"></translation>
+        <translation>Waden</translation>
     </message>
     <message>
         <source>carry</source>
-        <translation type="unfinished"></translation>
+        <translation>Tragen</translation>
     </message>
     <message>
         <source>chest</source>
-        <translation type="unfinished"></translation>
+        <translation>Brust</translation>
     </message>
     <message>
         <source>dumbbell</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurzhantel</translation>
+    </message>
+    <message>
+        <source>feet on {where}</source>
+        <translation>Füße auf {where}</translation>
     </message>
     <message>
         <source>forearms</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterarme</translation>
     </message>
     <message>
         <source>glutes</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesäß</translation>
     </message>
     <message>
         <source>hamstrings</source>
-        <translation type="unfinished"></translation>
+        <translation>Beinbeuger</translation>
+    </message>
+    <message>
+        <source>hands on {where}</source>
+        <translation>Hände auf {where}</translation>
     </message>
     <message>
         <source>hinge</source>
-        <translation type="unfinished"></translation>
+        <translation>Hüftbeuge</translation>
     </message>
     <message>
         <source>horizontal pull</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziehen horizontal</translation>
     </message>
     <message>
         <source>horizontal push</source>
-        <translation type="unfinished"></translation>
+        <translation>Drücken horizontal</translation>
     </message>
     <message>
         <source>kettlebell</source>
-        <translation type="unfinished"></translation>
+        <translation>Kettlebell</translation>
     </message>
     <message>
         <source>lats</source>
-        <translation type="unfinished"></translation>
+        <translation>Latissimus</translation>
     </message>
     <message>
         <source>lower back</source>
-        <translation type="unfinished"></translation>
+        <translation>unterer Rücken</translation>
     </message>
     <message>
         <source>lunge</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausfallschritt</translation>
     </message>
     <message>
         <source>machine</source>
-        <translation type="unfinished"></translation>
+        <translation>Maschine</translation>
     </message>
     <message>
         <source>quadriceps</source>
-        <translation type="unfinished"></translation>
+        <translation>Quadrizeps</translation>
     </message>
     <message>
         <source>shoulders</source>
-        <translation type="unfinished"></translation>
+        <translation>Schultern</translation>
     </message>
     <message>
         <source>single joint</source>
-        <translation type="unfinished"></translation>
+        <translation>eingelenkig</translation>
     </message>
     <message>
         <source>squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Kniebeuge</translation>
     </message>
     <message>
         <source>triceps</source>
-        <translation type="unfinished"></translation>
+        <translation>Trizeps</translation>
     </message>
     <message>
         <source>trunk</source>
-        <translation type="unfinished"></translation>
+        <translation>Rumpf</translation>
+    </message>
+    <message>
+        <source>under {where}</source>
+        <translation>unter {where}</translation>
     </message>
     <message>
         <source>upper back</source>
-        <translation type="unfinished"></translation>
+        <translation>oberer Rücken</translation>
     </message>
     <message>
         <source>vertical pull</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziehen vertikal</translation>
     </message>
     <message>
         <source>vertical push</source>
-        <translation type="unfinished"></translation>
+        <translation>Drücken vertikal</translation>
     </message>
 </context>
 <context>
     <name>ExportMenu</name>
     <message>
         <source>&amp;Export</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Exportieren</translation>
     </message>
     <message>
         <source>Nothing yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts</translation>
     </message>
     <message>
         <source>Program {name}…</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan {name}…</translation>
     </message>
     <message>
         <source>Training log of {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Trainingsprotokoll von {name}</translation>
     </message>
     <message>
         <source>Training log of {name}…</source>
-        <translation type="unfinished"></translation>
+        <translation>Trainingsprotokoll von {name}…</translation>
     </message>
     <message>
         <source>Training logs</source>
-        <translation type="unfinished"></translation>
+        <translation>Trainingsprotokolle</translation>
     </message>
     <message>
         <source>Training logs of &amp;all…</source>
-        <translation type="unfinished"></translation>
+        <translation>Trainingsprotokolle von &amp;allen…</translation>
     </message>
     <message>
         <source>{count} lines saved to {path}</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Zeilen gespeichert in {path}</translation>
     </message>
     <message>
         <source>{name} saved to {path}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} gespeichert in {path}</translation>
     </message>
     <message>
         <source>{path} cannot be written: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} lässt sich nicht schreiben: {why}</translation>
     </message>
 </context>
 <context>
     <name>FloorsRow</name>
     <message>
         <source>Another floor for single variations</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Untergrenze für einzelne Varianten</translation>
     </message>
     <message>
         <source>Begins at</source>
-        <translation type="unfinished"></translation>
+        <translation>Beginnt bei</translation>
     </message>
     <message>
         <source>Floor at {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Untergrenze bei {name}</translation>
     </message>
 </context>
 <context>
     <name>GeneralCaution</name>
     <message>
         <source>Chest pain, fainting, sudden severe pain or numbness: stop and seek medical help.</source>
-        <translation type="unfinished"></translation>
+        <translation>Brustschmerz, Ohnmacht, plötzlicher starker Schmerz oder Taubheit: aufhören und ärztliche Hilfe suchen.</translation>
     </message>
     <message>
         <source>Training can hurt. Targets are for healthy people; those with a condition, pregnancy, recent injury or surgery, or a yes in a health screening need clearance from a licensed professional. Local rules and licensed practice come first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Training kann verletzen. Vorgaben sind für Gesunde; bei Erkrankung, Schwangerschaft, frischer Verletzung oder Operation oder einem Ja in den Gesundheitsfragen braucht es die Freigabe einer zugelassenen Fachperson. Örtliche Regeln und die Heilkunde gehen vor.</translation>
     </message>
 </context>
 <context>
     <name>Guide</name>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließen</translation>
     </message>
     <message>
         <source>Guide</source>
-        <translation type="unfinished"></translation>
+        <translation>Handbuch</translation>
     </message>
     <message>
         <source>Page</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite</translation>
     </message>
     <message>
         <source>Pages of the guide</source>
-        <translation type="unfinished"></translation>
+        <translation>Seiten des Handbuchs</translation>
     </message>
 </context>
 <context>
     <name>HealthFields</name>
     <message>
         <source>Answers</source>
-        <translation type="unfinished"></translation>
+        <translation>Antworten</translation>
     </message>
     <message>
         <source>Clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Freigabe</translation>
     </message>
     <message>
         <source>Clearance by</source>
-        <translation type="unfinished"></translation>
+        <translation>Freigabe durch</translation>
     </message>
     <message>
         <source>Consent on</source>
-        <translation type="unfinished"></translation>
+        <translation>Einwilligung am</translation>
     </message>
     <message>
         <source>Health screening on</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesundheitsfragen am</translation>
     </message>
     <message>
         <source>Other activities</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Aktivitäten</translation>
     </message>
     <message>
         <source>a yes: needs clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Ja: Freigabe nötig</translation>
     </message>
     <message>
         <source>all recorded here</source>
-        <translation type="unfinished"></translation>
+        <translation>alle hier aufgezeichnet</translation>
     </message>
     <message>
         <source>day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>licensed professional</source>
-        <translation type="unfinished"></translation>
+        <translation>zugelassene Fachperson</translation>
     </message>
     <message>
         <source>no to every question</source>
-        <translation type="unfinished"></translation>
+        <translation>nein auf jede Frage</translation>
     </message>
     <message>
         <source>not asked yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nicht gefragt</translation>
     </message>
     <message>
         <source>what was said</source>
-        <translation type="unfinished"></translation>
+        <translation>was gesagt wurde</translation>
     </message>
 </context>
 <context>
     <name>Import</name>
     <message>
         <source>1 session</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Einheit</translation>
     </message>
     <message>
         <source>Brings {what}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bringt {what}.</translation>
     </message>
     <message>
         <source>Brought {what}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernommen: {what}.</translation>
     </message>
     <message>
         <source>Nothing in it can be taken in yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch lässt sich nichts davon übernehmen.</translation>
     </message>
     <message>
         <source>RPE of the set</source>
-        <translation type="unfinished"></translation>
+        <translation>RPE des Satzes</translation>
     </message>
     <message>
         <source>Take in {sets}</source>
-        <translation type="unfinished"></translation>
+        <translation>{sets} übernehmen</translation>
     </message>
     <message>
         <source>Take it in</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernehmen</translation>
     </message>
     <message>
         <source>a table</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Tabelle</translation>
     </message>
     <message>
         <source>a training log</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Trainingsprotokoll</translation>
     </message>
     <message>
         <source>a workbook</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Arbeitsmappe</translation>
     </message>
     <message>
         <source>body mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Körpergewicht</translation>
     </message>
     <message>
         <source>body mass {mass}</source>
-        <translation type="unfinished"></translation>
+        <translation>Körpergewicht {mass}</translation>
     </message>
     <message>
         <source>date</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum</translation>
     </message>
     <message>
         <source>doubtful</source>
-        <translation type="unfinished"></translation>
+        <translation>zweifelhaft</translation>
     </message>
     <message>
         <source>effort of the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Anstrengung der Einheit</translation>
     </message>
     <message>
         <source>exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>Übung</translation>
     </message>
     <message>
         <source>goals: {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziele: {count}</translation>
     </message>
     <message>
         <source>good</source>
-        <translation type="unfinished"></translation>
+        <translation>gut</translation>
     </message>
     <message>
         <source>held back</source>
-        <translation type="unfinished"></translation>
+        <translation>zurückgehalten</translation>
     </message>
     <message>
         <source>how many sets</source>
-        <translation type="unfinished"></translation>
+        <translation>wie viele Sätze</translation>
     </message>
     <message>
         <source>is there</source>
-        <translation type="unfinished"></translation>
+        <translation>schon da</translation>
     </message>
     <message>
         <source>left out</source>
-        <translation type="unfinished"></translation>
+        <translation>ausgelassen</translation>
     </message>
     <message>
         <source>lines of exercises: {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>Linien von Übungen: {count}</translation>
     </message>
     <message>
         <source>load</source>
-        <translation type="unfinished"></translation>
+        <translation>Last</translation>
     </message>
     <message>
         <source>minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten</translation>
     </message>
     <message>
         <source>name of the line</source>
-        <translation type="unfinished"></translation>
+        <translation>Name der Linie</translation>
     </message>
     <message>
         <source>new exercises: {names}</source>
-        <translation type="unfinished"></translation>
+        <translation>neue Übungen: {names}</translation>
     </message>
     <message>
         <source>new on the roster: {names}</source>
-        <translation type="unfinished"></translation>
+        <translation>neu auf der Liste: {names}</translation>
     </message>
     <message>
         <source>not read</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gelesen</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>note on the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz zur Einheit</translation>
     </message>
     <message>
         <source>number of the set</source>
-        <translation type="unfinished"></translation>
+        <translation>Nummer des Satzes</translation>
     </message>
     <message>
         <source>pain, 0-10</source>
-        <translation type="unfinished"></translation>
+        <translation>Schmerz, 0-10</translation>
     </message>
     <message>
         <source>refused</source>
-        <translation type="unfinished"></translation>
+        <translation>abgelehnt</translation>
     </message>
     <message>
         <source>reps in reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>Wdh in Reserve</translation>
     </message>
     <message>
         <source>reps, or 3x5</source>
-        <translation type="unfinished"></translation>
+        <translation>Wdh, oder 3x5</translation>
     </message>
     <message>
         <source>seconds held</source>
-        <translation type="unfinished"></translation>
+        <translation>Sekunden gehalten</translation>
     </message>
     <message>
         <source>side</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite</translation>
     </message>
     <message>
         <source>tempo</source>
-        <translation type="unfinished"></translation>
+        <translation>Tempo</translation>
     </message>
     <message>
         <source>trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>Person</translation>
     </message>
     <message>
         <source>unit of the load</source>
-        <translation type="unfinished"></translation>
+        <translation>Maßeinheit der Last</translation>
     </message>
     <message>
         <source>variation</source>
-        <translation type="unfinished"></translation>
+        <translation>Variante</translation>
     </message>
     <message>
         <source>warm-up, yes or no</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufwärmen, ja oder nein</translation>
     </message>
     <message>
         <source>{count} body masses</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Körpergewichte</translation>
     </message>
     <message>
         <source>{count} lines are there already.</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Zeilen sind schon da.</translation>
     </message>
     <message>
         <source>{count} other activities</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} andere Aktivitäten</translation>
     </message>
     <message>
         <source>{count} sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Einheiten</translation>
     </message>
     <message>
         <source>{kind}, {lines} lines, {columns} columns</source>
-        <translation type="unfinished"></translation>
+        <translation>{kind}, {lines} Zeilen, {columns} Spalten</translation>
     </message>
     <message>
         <source>{sets} in {sessions}</source>
-        <translation type="unfinished"></translation>
+        <translation>{sets} in {sessions}</translation>
     </message>
     <message>
         <source>{weeks}, {phases} phases, {exercises} exercises</source>
-        <translation type="unfinished"></translation>
+        <translation>{weeks}, {phases} Phasen, {exercises} Übungen</translation>
     </message>
     <message>
         <source>{work} at {load}</source>
-        <translation type="unfinished"></translation>
+        <translation>{work} mit {load}</translation>
     </message>
 </context>
 <context>
     <name>ImportArea</name>
     <message>
         <source>All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Dateien (*)</translation>
     </message>
     <message>
         <source>All lines, doubtful ones, refused ones</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle, zweifelhafte, abgelehnte Zeilen</translation>
     </message>
     <message>
         <source>All of it is in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles davon ist übernommen.</translation>
     </message>
     <message>
         <source>Another file</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Datei</translation>
     </message>
     <message>
         <source>Cancelled: nothing was taken in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgebrochen: nichts wurde übernommen.</translation>
     </message>
     <message>
         <source>Choose a file to bring in</source>
-        <translation type="unfinished"></translation>
+        <translation>Datei zum Importieren wählen</translation>
     </message>
     <message>
         <source>Save the lines that are not taken</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht übernommene Zeilen speichern</translation>
     </message>
     <message>
         <source>Tables, programs, trainees (*.csv *.tsv *.txt *.xlsx *.xlsm *.json)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabellen, Pläne, Personen (*.csv *.tsv *.txt *.xlsx *.xlsm *.json)</translation>
     </message>
     <message>
         <source>Take doubtful lines too</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch zweifelhafte Zeilen nehmen</translation>
     </message>
     <message>
         <source>Take in {file}</source>
-        <translation type="unfinished"></translation>
+        <translation>{file} übernehmen</translation>
     </message>
     <message>
         <source>Take it in</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernehmen</translation>
     </message>
     <message>
         <source>Take the nearest name for all</source>
-        <translation type="unfinished"></translation>
+        <translation>Für alle den nächsten Namen nehmen</translation>
     </message>
     <message>
         <source>Taking it in…</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird übernommen…</translation>
     </message>
     <message>
         <source>What is {name}?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was ist {name}?</translation>
     </message>
     <message>
         <source>before it is taken in</source>
-        <translation type="unfinished"></translation>
+        <translation>bevor es übernommen wird</translation>
     </message>
     <message>
         <source>{count} lines saved to {path}, each with the reason.</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Zeilen gespeichert in {path}, jede mit dem Grund.</translation>
     </message>
     <message>
         <source>{count} lines were not taken. Save them as a file, mend them there, and bring that file in.</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Zeilen wurden nicht übernommen. Als Datei speichern, dort berichtigen und diese Datei importieren.</translation>
     </message>
     <message>
         <source>{file} is taken in</source>
-        <translation type="unfinished"></translation>
+        <translation>{file} ist übernommen</translation>
     </message>
     <message>
         <source>{file} is taken in. Undo takes all of it out again.</source>
-        <translation type="unfinished"></translation>
+        <translation>{file} ist übernommen. Rückgängig nimmt alles davon wieder heraus.</translation>
     </message>
     <message>
         <source>{name} is loaded like</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} wird belastet wie</translation>
     </message>
     <message>
         <source>{name} not taken.csv</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} nicht übernommen.csv</translation>
     </message>
 </context>
 <context>
     <name>ImportDone</name>
     <message>
         <source>Another file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Datei…</translation>
     </message>
     <message>
         <source>Save the lines that were not taken…</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht übernommene Zeilen speichern…</translation>
     </message>
     <message>
         <source>To the desk</source>
-        <translation type="unfinished"></translation>
+        <translation>Zur Übersicht</translation>
     </message>
 </context>
 <context>
     <name>ImportOptions</name>
     <message>
         <source>All lines are of</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Zeilen sind von</translation>
     </message>
     <message>
         <source>Blank date or exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum oder Übung leer</translation>
     </message>
     <message>
         <source>Dates</source>
-        <translation type="unfinished"></translation>
+        <translation>Daten</translation>
     </message>
     <message>
         <source>Decimal mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Dezimalzeichen</translation>
     </message>
     <message>
         <source>Keep this mapping as</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuordnung behalten als</translation>
     </message>
     <message>
         <source>Loads without a unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Lasten ohne Maßeinheit</translation>
     </message>
     <message>
         <source>Mapping</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuordnung</translation>
     </message>
     <message>
         <source>Sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabellenblatt</translation>
     </message>
     <message>
         <source>as guessed</source>
-        <translation type="unfinished"></translation>
+        <translation>wie erraten</translation>
     </message>
     <message>
         <source>as the line above</source>
-        <translation type="unfinished"></translation>
+        <translation>wie die Zeile darüber</translation>
     </message>
     <message>
         <source>as written</source>
-        <translation type="unfinished"></translation>
+        <translation>wie geschrieben</translation>
     </message>
     <message>
         <source>comma</source>
-        <translation type="unfinished"></translation>
+        <translation>Komma</translation>
     </message>
     <message>
         <source>day first</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag zuerst</translation>
     </message>
     <message>
         <source>either</source>
-        <translation type="unfinished"></translation>
+        <translation>beides</translation>
     </message>
     <message>
         <source>is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>fehlt</translation>
     </message>
     <message>
         <source>kg or lb?</source>
-        <translation type="unfinished"></translation>
+        <translation>kg oder lb?</translation>
     </message>
     <message>
         <source>month first</source>
-        <translation type="unfinished"></translation>
+        <translation>Monat zuerst</translation>
     </message>
     <message>
         <source>not kept</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht behalten</translation>
     </message>
     <message>
         <source>point</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkt</translation>
     </message>
     <message>
         <source>refused</source>
-        <translation type="unfinished"></translation>
+        <translation>abgelehnt</translation>
     </message>
     <message>
         <source>who?</source>
-        <translation type="unfinished"></translation>
+        <translation>wer?</translation>
     </message>
 </context>
 <context>
     <name>ImportPage</name>
     <message>
         <source>? Doubtful {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>? Zweifelhaft {count}</translation>
     </message>
     <message>
         <source>A few letters of its name</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein paar Buchstaben des Namens</translation>
     </message>
     <message>
         <source>All {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle {count}</translation>
     </message>
     <message>
         <source>Another file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Datei…</translation>
     </message>
     <message>
         <source>Hand back {count}…</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} zurückgeben…</translation>
     </message>
     <message>
         <source>How far the reading is</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit gelesen ist</translation>
     </message>
     <message>
         <source>Line {number}, {fate}: {text}</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeile {number}, {fate}: {text}</translation>
     </message>
     <message>
         <source>Lines shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezeigte Zeilen</translation>
     </message>
     <message>
         <source>No line is like that.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Zeile ist so.</translation>
     </message>
     <message>
         <source>Save the lines that are not taken as a file</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht übernommene Zeilen als Datei speichern</translation>
     </message>
     <message>
         <source>Stop reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Lesen beenden</translation>
     </message>
     <message>
         <source>Take doubtful lines too</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch zweifelhafte Zeilen nehmen</translation>
     </message>
     <message>
         <source>× Refused {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>× Abgelehnt {count}</translation>
     </message>
 </context>
 <context>
     <name>ImportTable</name>
     <message>
         <source>Lines of the file</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeilen der Datei</translation>
     </message>
 </context>
 <context>
     <name>ImportWelcome</name>
     <message>
         <source>A file dropped on the window opens here too. Nothing is saved until you say so, and one step of Undo takes all of it out again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Datei, die auf dem Fenster abgelegt wird, öffnet sich auch hier. Gespeichert wird erst auf Wunsch, und ein Schritt Rückgängig nimmt alles wieder heraus.</translation>
     </message>
     <message>
         <source>A training log, a program, trainees</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Trainingsprotokoll, ein Plan, Personen</translation>
     </message>
     <message>
         <source>Any table of training</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Tabelle mit Training</translation>
     </message>
     <message>
         <source>Bring in what was written elsewhere</source>
-        <translation type="unfinished"></translation>
+        <translation>Importieren, was anderswo steht</translation>
     </message>
     <message>
         <source>CSV, or a workbook (.xlsx). You see what each column was taken for, change it, and read every line before anything is taken in. Sets may stand one in a line, side by side, or together in a cell: 3x5, 5/5/4, BW+10.</source>
-        <translation type="unfinished"></translation>
+        <translation>CSV oder eine Arbeitsmappe (.xlsx). Zu sehen ist, wofür jede Spalte gehalten wird; das lässt sich ändern, und jede Zeile ist lesbar, bevor etwas übernommen wird. Sätze dürfen einzeln in Zeilen, nebeneinander oder zusammen in einer Zelle stehen: 3x5, 5/5/4, BW+10.</translation>
     </message>
     <message>
         <source>Choose a file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Datei wählen…</translation>
     </message>
     <message>
         <source>Drop it anywhere</source>
-        <translation type="unfinished"></translation>
+        <translation>Irgendwo ablegen</translation>
     </message>
     <message>
         <source>Files that this program wrote are known at once. A log brings nothing twice, so a longer one can follow.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dateien aus Rungwise werden sofort erkannt. Ein Protokoll bringt nichts doppelt, also darf ein längeres folgen.</translation>
     </message>
     <message>
         <source>Mappings kept: {names}. They are offered for files with the same heading.</source>
-        <translation type="unfinished"></translation>
+        <translation>Behaltene Zuordnungen: {names}. Sie werden für Dateien mit derselben Kopfzeile angeboten.</translation>
     </message>
 </context>
 <context>
     <name>KeyboardMap</name>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließen</translation>
     </message>
     <message>
         <source>Keys</source>
-        <translation type="unfinished"></translation>
+        <translation>Tasten</translation>
     </message>
 </context>
 <context>
     <name>Limits</name>
     <message>
         <source>A red flag was noted on {day}: stop, seek medical help, and ask for nothing until a licensed professional&apos;s clearance is recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Am {day} wurde ein Warnzeichen notiert: aufhören, ärztliche Hilfe suchen und nichts vorgeben, bis die Freigabe einer zugelassenen Fachperson festgehalten ist.</translation>
     </message>
     <message>
         <source>Born in {birth_year} and perhaps under 18: 1-3 sets of 6-15, on 2-3 days that do not follow each other, form before load, no maximum tests, and supervised.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geboren {birth_year} und vielleicht unter 18: 1-3 Sätze mit 6-15, an 2-3 Tagen, die nicht aufeinander folgen, Technik vor Last, keine Maximaltests und unter Aufsicht.</translation>
     </message>
     <message>
         <source>Born in {birth_year}, so 65 or older: 1-3 sets of 8-12 at 60-80 % of the maximum, on 2-3 days that do not follow each other, and balance work on 3 days a week.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geboren {birth_year}, also 65 oder älter: 1-3 Sätze mit 8-12 bei 60-80 % des Maximums, an 2-3 Tagen, die nicht aufeinander folgen, und Gleichgewichtstraining an 3 Tagen pro Woche.</translation>
     </message>
     <message>
         <source>Hard sessions of the pattern {pattern} on {first} and {second} leave no full day between them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Harte Einheiten mit dem Muster {pattern} am {first} und {second} lassen keinen vollen Tag dazwischen.</translation>
     </message>
     <message>
         <source>More than one thing grows at once: {variables}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr als eine Größe steigt zugleich: {variables}.</translation>
     </message>
     <message>
         <source>No health screening is recorded: ask the health questions before the first session.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Gesundheitsfragen festgehalten: vor der ersten Einheit stellen.</translation>
     </message>
     <message>
         <source>Not trained for {days} days, since {last}: start with what was done last, or less.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seit {days} Tagen nicht trainiert, seit {last}: mit dem zuletzt Gemachten beginnen, oder weniger.</translation>
     </message>
     <message>
         <source>Other activities are not recorded, so the training load shown is incomplete.</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Aktivitäten sind nicht aufgezeichnet, also ist die gezeigte Trainingsbelastung unvollständig.</translation>
     </message>
     <message>
         <source>Pain of {pain} out of 10 was noted on {day} (sessions with pain in a row: {times}): nothing is asked until you choose a lighter load, a substitute or a licensed professional&apos;s clearance.</source>
-        <translation type="unfinished"></translation>
+        <translation>Am {day} wurde Schmerz {pain} von 10 notiert (Einheiten mit Schmerz in Folge: {times}): keine Vorgabe, bis eine leichtere Last, ein Ersatz oder die Freigabe einer zugelassenen Fachperson gewählt ist.</translation>
     </message>
     <message>
         <source>Pain of {pain} out of 10 was noted on {day}: nothing grows until a session without it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Am {day} wurde Schmerz {pain} von 10 notiert: nichts steigt bis zu einer Einheit ohne Schmerz.</translation>
     </message>
     <message>
         <source>Several signs at once speak for a deload: {signals}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehrere Zeichen zugleich sprechen für einen Deload: {signals}.</translation>
     </message>
     <message>
         <source>The days of the week to {week_ends} were nearly alike (monotony {monotony}): let hard and easy days differ.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tage der Woche bis {week_ends} waren fast gleich (Monotonie {monotony}): harte und leichte Tage unterscheiden.</translation>
     </message>
     <message>
         <source>The health screening of {day} was not clear: nothing is asked until a licensed professional&apos;s clearance is recorded with name and date.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Gesundheitsfragen vom {day} ergaben ein Ja: keine Vorgabe, bis die Freigabe einer zugelassenen Fachperson mit Name und Datum festgehalten ist.</translation>
     </message>
     <message>
         <source>The load rises from {before_g} to {after_g} at once, {over} more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Last steigt auf einmal von {before_g} auf {after_g}, {over} mehr.</translation>
     </message>
     <message>
         <source>The next step that the equipment allows is {over} harder: {reps_needed} repetitions first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der nächste Schritt, den die Ausstattung erlaubt, ist {over} schwerer: erst {reps_needed} Wiederholungen.</translation>
     </message>
     <message>
         <source>The rule is complete: add a variable or raise a ceiling, or the same is asked again and again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Regel ist am Ende: eine Größe dazunehmen oder eine Obergrenze anheben, sonst wird immer dasselbe vorgegeben.</translation>
     </message>
     <message>
         <source>There has been no deload for {weeks} weeks, since {since}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seit {weeks} Wochen gab es keinen Deload, seit {since}.</translation>
     </message>
     <message>
         <source>This has probably stopped growing ({probability} likely): change a variable or plan a deload.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier steigt wahrscheinlich nichts mehr ({probability} wahrscheinlich): eine Größe ändern oder einen Deload planen.</translation>
     </message>
     <message>
         <source>Trained less than twice a week: {muscles}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weniger als zweimal pro Woche trainiert: {muscles}.</translation>
     </message>
 </context>
 <context>
     <name>LineChoice</name>
     <message>
         <source>Line</source>
-        <translation type="unfinished"></translation>
+        <translation>Linie</translation>
     </message>
     <message>
         <source>not yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nicht</translation>
     </message>
 </context>
 <context>
     <name>LineModel</name>
     <message>
         <source>Is</source>
-        <translation type="unfinished"></translation>
+        <translation>Ist</translation>
     </message>
     <message>
         <source>Line</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeile</translation>
     </message>
     <message>
         <source>Read as</source>
-        <translation type="unfinished"></translation>
+        <translation>Gelesen als</translation>
     </message>
 </context>
 <context>
     <name>LinePlot</name>
     <message>
         <source>body mass {mass} {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>Körpergewicht {mass} {unit}</translation>
     </message>
     <message>
         <source>goal {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziel {what}</translation>
     </message>
     <message>
         <source>today</source>
-        <translation type="unfinished"></translation>
+        <translation>heute</translation>
     </message>
 </context>
 <context>
     <name>Load</name>
     <message>
         <source>Away the whole week.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die ganze Woche abwesend.</translation>
     </message>
     <message>
         <source>Effort of each session or activity (0-10) times its minutes, summed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anstrengung jeder Einheit oder Aktivität (0-10) mal ihre Minuten, summiert.</translation>
     </message>
     <message>
         <source>Hard sets</source>
-        <translation type="unfinished"></translation>
+        <translation>Harte Sätze</translation>
     </message>
     <message>
         <source>Incomplete: not every activity of {name} is recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unvollständig: nicht jede Aktivität von {name} ist aufgezeichnet.</translation>
     </message>
     <message>
         <source>Incomplete: one session has no effort or no minutes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unvollständig: eine Einheit hat keine Anstrengung oder keine Minuten.</translation>
     </message>
     <message>
         <source>Incomplete: {count} sessions have no effort or no minutes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unvollständig: {count} Einheiten haben keine Anstrengung oder keine Minuten.</translation>
     </message>
     <message>
         <source>Load</source>
-        <translation type="unfinished"></translation>
+        <translation>Belastung</translation>
     </message>
     <message>
         <source>Load, monotony and strain: Foster 1998, Med Sci Sports Exerc 30(7):1164-1168; days without an entry count 0; which standard deviation is meant is not said there. Averages over 7 and 28 days, exponentially weighted: Williams 2017, Br J Sports Med 51(3):209-210, DOI 10.1136/bjsports-2016-096589. No ratio of the two is shown: as a sign of injury risk it is criticised (Impellizzeri 2021, Sports Med, DOI 10.1007/s40279-020-01378-6).</source>
-        <translation type="unfinished"></translation>
+        <translation>Belastung, Monotonie und Beanspruchung: Foster 1998, Med Sci Sports Exerc 30(7):1164-1168; Tage ohne Eintrag zählen 0; welche Standardabweichung gemeint ist, steht dort nicht. Mittel über 7 und 28 Tage, exponentiell gewichtet: Williams 2017, Br J Sports Med 51(3):209-210, DOI 10.1136/bjsports-2016-096589. Kein Verhältnis der beiden wird gezeigt: als Zeichen für Verletzungsrisiko ist es umstritten (Impellizzeri 2021, Sports Med, DOI 10.1007/s40279-020-01378-6).</translation>
     </message>
     <message>
         <source>Marks of hard sets a week by muscle, as information, not an order:</source>
-        <translation type="unfinished"></translation>
+        <translation>Marken für harte Sätze pro Woche und Muskel, zur Kenntnis, nicht als Anweisung:</translation>
     </message>
     <message>
         <source>Monotony</source>
-        <translation type="unfinished"></translation>
+        <translation>Monotonie</translation>
     </message>
     <message>
         <source>Nothing is recorded this week yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>In dieser Woche ist noch nichts aufgezeichnet.</translation>
     </message>
     <message>
         <source>Nothing was recorded in this week.</source>
-        <translation type="unfinished"></translation>
+        <translation>In dieser Woche wurde nichts aufgezeichnet.</translation>
     </message>
     <message>
         <source>Sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheiten</translation>
     </message>
     <message>
         <source>Sessions done, of the training days that the program names.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemachte Einheiten, von den Trainingstagen im Plan.</translation>
     </message>
     <message>
         <source>Strain</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanspruchung</translation>
     </message>
     <message>
         <source>The load so far is {load}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Belastung ist bisher {load}.</translation>
     </message>
     <message>
         <source>The load so far is {load}; the weeks before had {usual} on average.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Belastung ist bisher {load}; die Wochen davor hatten im Schnitt {usual}.</translation>
     </message>
     <message>
         <source>The mean of the seven daily loads over {deviation}: the more alike the days, the higher.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Mittel der sieben Tagesbelastungen durch {deviation}: je ähnlicher die Tage, desto höher.</translation>
     </message>
     <message>
         <source>The week&apos;s load times its monotony.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Belastung der Woche mal ihre Monotonie.</translation>
     </message>
     <message>
         <source>The week&apos;s load was {load}, as in the weeks before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Belastung der Woche war {load}, wie in den Wochen davor.</translation>
     </message>
     <message>
         <source>The week&apos;s load was {load}, {by} less than the weeks before ({usual}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Belastung der Woche war {load}, {by} weniger als in den Wochen davor ({usual}).</translation>
     </message>
     <message>
         <source>The week&apos;s load was {load}, {by} more than the weeks before ({usual}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Belastung der Woche war {load}, {by} mehr als in den Wochen davor ({usual}).</translation>
     </message>
     <message>
         <source>The week&apos;s load was {load}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Belastung der Woche war {load}.</translation>
     </message>
     <message>
         <source>This week</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Woche</translation>
     </message>
     <message>
         <source>Week from {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche ab {day}</translation>
     </message>
     <message>
         <source>Wellness, 1 bad to 5 good: {told}</source>
-        <translation type="unfinished"></translation>
+        <translation>Befinden, 1 schlecht bis 5 gut: {told}</translation>
     </message>
     <message>
         <source>Working sets done, of those asked or planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemachte Arbeitssätze, von den vorgegebenen oder geplanten.</translation>
     </message>
     <message>
         <source>a session without effort or minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Einheit ohne Anstrengung oder Minuten</translation>
     </message>
     <message>
         <source>at least {load}</source>
-        <translation type="unfinished"></translation>
+        <translation>mindestens {load}</translation>
     </message>
     <message>
         <source>away</source>
-        <translation type="unfinished"></translation>
+        <translation>abwesend</translation>
     </message>
     <message>
         <source>deload</source>
-        <translation type="unfinished"></translation>
+        <translation>Deload</translation>
     </message>
     <message>
         <source>done of planned</source>
-        <translation type="unfinished"></translation>
+        <translation>gemacht von geplant</translation>
     </message>
     <message>
-        <source>effort N{MULTIPLICATION SIGN} minutes, added up</source>
-        <translation type="unfinished"></translation>
+        <source>effort × minutes, added up</source>
+        <translation>Anstrengung × Minuten, summiert</translation>
     </message>
     <message>
         <source>in part</source>
-        <translation type="unfinished"></translation>
+        <translation>zum Teil</translation>
     </message>
     <message>
         <source>load</source>
-        <translation type="unfinished"></translation>
+        <translation>Belastung</translation>
     </message>
     <message>
-        <source>load N{MULTIPLICATION SIGN} monotony</source>
-        <translation type="unfinished"></translation>
+        <source>load × monotony</source>
+        <translation>Belastung × Monotonie</translation>
     </message>
     <message>
         <source>mean of the days over their deviation</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittel der Tage durch ihre Abweichung</translation>
     </message>
     <message>
         <source>monotony</source>
-        <translation type="unfinished"></translation>
+        <translation>Monotonie</translation>
     </message>
     <message>
         <source>motivation</source>
-        <translation type="unfinished"></translation>
+        <translation>Motivation</translation>
     </message>
     <message>
         <source>nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts</translation>
     </message>
     <message>
         <source>sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheiten</translation>
     </message>
     <message>
         <source>sleep</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlaf</translation>
     </message>
     <message>
         <source>soreness</source>
-        <translation type="unfinished"></translation>
+        <translation>Muskelkater</translation>
     </message>
     <message>
         <source>strain</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanspr.</translation>
     </message>
     <message>
         <source>stress</source>
-        <translation type="unfinished"></translation>
+        <translation>Stress</translation>
     </message>
     <message>
         <source>the population&apos;s standard deviation</source>
-        <translation type="unfinished"></translation>
+        <translation>die Standardabweichung der Grundgesamtheit</translation>
     </message>
     <message>
         <source>the sample&apos;s standard deviation</source>
-        <translation type="unfinished"></translation>
+        <translation>die Standardabweichung der Stichprobe</translation>
     </message>
     <message>
         <source>{done} of {planned}</source>
-        <translation type="unfinished"></translation>
+        <translation>{done} von {planned}</translation>
     </message>
     <message>
         <source>{load} in other activities</source>
-        <translation type="unfinished"></translation>
+        <translation>{load} in anderen Aktivitäten</translation>
     </message>
     <message>
         <source>{load} in sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>{load} in Einheiten</translation>
     </message>
     <message>
         <source>{name} on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} am {day}</translation>
     </message>
 </context>
 <context>
     <name>LoadArea</name>
     <message>
         <source>A week earlier</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Woche früher</translation>
     </message>
     <message>
         <source>A week earlier or later</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Woche früher oder später</translation>
     </message>
     <message>
         <source>A week later</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Woche später</translation>
     </message>
     <message>
         <source>Cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweise</translation>
     </message>
     <message>
         <source>Deload</source>
-        <translation type="unfinished"></translation>
+        <translation>Deload</translation>
     </message>
     <message>
         <source>Plan it</source>
-        <translation type="unfinished"></translation>
+        <translation>Planen</translation>
     </message>
     <message>
         <source>The deload earlier or later</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Deload früher oder später</translation>
     </message>
     <message>
         <source>Week</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche</translation>
     </message>
     <message>
         <source>What is shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gezeigt wird</translation>
     </message>
 </context>
 <context>
     <name>LoadSteps</name>
     <message>
         <source>A heavier load</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwerere Last</translation>
     </message>
     <message>
         <source>A lighter load</source>
-        <translation type="unfinished"></translation>
+        <translation>Leichtere Last</translation>
     </message>
 </context>
 <context>
     <name>LoadWeek</name>
     <message>
         <source>All activities of {name} are recorded here</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Aktivitäten von {name} sind hier aufgezeichnet</translation>
     </message>
     <message>
         <source>Choose a program</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan wählen</translation>
     </message>
     <message>
         <source>Effort (0-10) times minutes of each session and of every other activity makes the training load. A week of it shows whether days differ; four weeks show what is usual.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anstrengung (0-10) mal Minuten jeder Einheit und jeder anderen Aktivität ergibt die Trainingsbelastung. Eine Woche davon zeigt, ob sich die Tage unterscheiden; vier Wochen zeigen, was üblich ist.</translation>
     </message>
     <message>
         <source>Hard sets by muscle</source>
-        <translation type="unfinished"></translation>
+        <translation>Harte Sätze nach Muskel</translation>
     </message>
     <message>
         <source>Load by day</source>
-        <translation type="unfinished"></translation>
+        <translation>Belastung nach Tagen</translation>
     </message>
     <message>
         <source>Other activities</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Aktivitäten</translation>
     </message>
     <message>
         <source>Recorded on {day}, which is not among these weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgezeichnet am {day}, der nicht in diesen Wochen liegt</translation>
     </message>
     <message>
         <source>Remove {activity}</source>
-        <translation type="unfinished"></translation>
+        <translation>{activity} entfernen</translation>
     </message>
     <message>
         <source>Sixteen weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>Sechzehn Wochen</translation>
     </message>
     <message>
         <source>Sources</source>
-        <translation type="unfinished"></translation>
+        <translation>Quellen</translation>
     </message>
     <message>
         <source>Type the first session</source>
-        <translation type="unfinished"></translation>
+        <translation>Erste Einheit eingeben</translation>
     </message>
     <message>
         <source>What is recorded of {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Was von {name} aufgezeichnet ist</translation>
     </message>
     <message>
         <source>average over 7 days</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittel über 7 Tage</translation>
     </message>
     <message>
         <source>dotted: published marks</source>
-        <translation type="unfinished"></translation>
+        <translation>gepunktet: veröffentlichte Marken</translation>
     </message>
     <message>
         <source>load by day; hard sets by muscle</source>
-        <translation type="unfinished"></translation>
+        <translation>Belastung nach Tagen; harte Sätze nach Muskel</translation>
     </message>
     <message>
         <source>of this week; they count as load</source>
-        <translation type="unfinished"></translation>
+        <translation>dieser Woche; sie zählen als Belastung</translation>
     </message>
     <message>
         <source>other activities</source>
-        <translation type="unfinished"></translation>
+        <translation>andere Aktivitäten</translation>
     </message>
     <message>
         <source>over 28 days</source>
-        <translation type="unfinished"></translation>
+        <translation>über 28 Tage</translation>
     </message>
     <message>
         <source>sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheiten</translation>
     </message>
     <message>
         <source>{name} needs a program first.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} braucht zuerst einen Plan.</translation>
     </message>
 </context>
 <context>
     <name>LoadWeeks</name>
     <message>
         <source>Left and right choose a week.</source>
-        <translation type="unfinished"></translation>
+        <translation>Links und Rechts wählen eine Woche.</translation>
     </message>
     <message>
         <source>{week}. {sentence} {figures}</source>
-        <translation type="unfinished"></translation>
+        <translation>{week}. {sentence} {figures}</translation>
     </message>
 </context>
 <context>
     <name>LockPanel</name>
     <message>
         <source>Go on</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiter</translation>
     </message>
     <message>
         <source>Locked</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesperrt</translation>
     </message>
     <message>
         <source>Passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>Passphrase</translation>
     </message>
     <message>
         <source>That is not the passphrase.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist nicht die Passphrase.</translation>
     </message>
     <message>
         <source>The window is only hidden: the data file has no passphrase, so anybody can go on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Fenster ist nur verdeckt: die Datendatei hat keine Passphrase, also kann jeder fortfahren.</translation>
     </message>
     <message>
         <source>Type the passphrase to go on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Passphrase eingeben, um fortzufahren.</translation>
     </message>
 </context>
 <context>
     <name>MainWindow</name>
     <message>
         <source>Here is what was being typed when the program ended.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier ist, was gerade eingegeben wurde, als Rungwise endete.</translation>
     </message>
     <message>
         <source>On this screen</source>
-        <translation type="unfinished"></translation>
+        <translation>In diesem Bereich</translation>
     </message>
     <message>
         <source>Rungwise</source>
-        <translation type="unfinished"></translation>
+        <translation>Rungwise</translation>
     </message>
     <message>
         <source>Set a caution aside</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweis zurückstellen</translation>
     </message>
 </context>
 <context>
     <name>MarkedPanel</name>
     <message>
         <source>1 slot marked</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Platz markiert</translation>
     </message>
     <message>
         <source>Copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopieren</translation>
     </message>
     <message>
         <source>In reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>In Reserve</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>Reserve of all marked</source>
-        <translation type="unfinished"></translation>
+        <translation>Reserve aller markierten</translation>
     </message>
     <message>
         <source>Rest</source>
-        <translation type="unfinished"></translation>
+        <translation>Pause</translation>
     </message>
     <message>
         <source>Rest of all marked</source>
-        <translation type="unfinished"></translation>
+        <translation>Pause aller markierten</translation>
     </message>
     <message>
         <source>Sets</source>
-        <translation type="unfinished"></translation>
+        <translation>Sätze</translation>
     </message>
     <message>
         <source>Sets of all marked</source>
-        <translation type="unfinished"></translation>
+        <translation>Sätze aller markierten</translation>
     </message>
     <message>
         <source>Unmark</source>
-        <translation type="unfinished"></translation>
+        <translation>Markierung aufheben</translation>
     </message>
     <message>
         <source>reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>Reserve</translation>
     </message>
     <message>
         <source>rest</source>
-        <translation type="unfinished"></translation>
+        <translation>Pause</translation>
     </message>
     <message>
         <source>sets</source>
-        <translation type="unfinished"></translation>
+        <translation>Sätze</translation>
     </message>
     <message>
         <source>{count} slots marked</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Plätze markiert</translation>
     </message>
     <message>
         <source>…</source>
-        <translation type="unfinished"></translation>
+        <translation>…</translation>
     </message>
 </context>
 <context>
     <name>Marks</name>
     <message>
         <source>size, the highest band studied</source>
-        <translation type="unfinished"></translation>
+        <translation>Muskelaufbau, das höchste untersuchte Band</translation>
     </message>
     <message>
         <source>strength and size, at least</source>
-        <translation type="unfinished"></translation>
+        <translation>Kraft und Muskelaufbau, mindestens</translation>
     </message>
 </context>
 <context>
     <name>MassFields</name>
     <message>
         <source>Body mass {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>Körpergewicht {unit}</translation>
     </message>
     <message>
         <source>On</source>
-        <translation type="unfinished"></translation>
+        <translation>Am</translation>
     </message>
     <message>
         <source>none entered yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch keines eingetragen</translation>
     </message>
 </context>
 <context>
     <name>Menus</name>
     <message>
         <source>&amp;Add…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hinzufügen…</translation>
     </message>
     <message>
         <source>&amp;Back up now</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Jetzt sichern</translation>
     </message>
     <message>
         <source>&amp;Colours</source>
-        <translation type="unfinished"></translation>
+        <translation>Farb&amp;schema</translation>
     </message>
     <message>
         <source>&amp;Dark</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Dunkel</translation>
     </message>
     <message>
         <source>&amp;Edit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Bearbeiten</translation>
     </message>
     <message>
         <source>&amp;File</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Datei</translation>
     </message>
     <message>
         <source>&amp;Find…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Suchen…</translation>
     </message>
     <message>
         <source>&amp;Guide</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Handbuch</translation>
     </message>
     <message>
         <source>&amp;Help</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hilfe</translation>
     </message>
     <message>
         <source>&amp;Import…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Importieren…</translation>
     </message>
     <message>
         <source>&amp;Keyboard map</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Tastenübersicht</translation>
     </message>
     <message>
         <source>&amp;Larger text</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Größere Schrift</translation>
     </message>
     <message>
         <source>&amp;Light</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hell</translation>
     </message>
     <message>
         <source>&amp;Lock</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Sperren</translation>
     </message>
     <message>
         <source>&amp;Next</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nächste</translation>
     </message>
     <message>
         <source>&amp;Open data file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Datendatei ö&amp;ffnen…</translation>
     </message>
     <message>
         <source>&amp;Passphrase…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Passphrase…</translation>
     </message>
     <message>
         <source>&amp;Previous</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Vorige</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Beenden</translation>
     </message>
     <message>
         <source>&amp;Redo</source>
-        <translation type="unfinished"></translation>
+        <translation>Wieder&amp;herstellen</translation>
     </message>
     <message>
         <source>&amp;Trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Person</translation>
     </message>
     <message>
         <source>&amp;Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Rückgängig</translation>
     </message>
     <message>
         <source>&amp;Usual text</source>
-        <translation type="unfinished"></translation>
+        <translation>Norma&amp;le Schrift</translation>
     </message>
     <message>
         <source>&amp;View</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ansicht</translation>
     </message>
     <message>
         <source>After {count} minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach {count} Minuten</translation>
     </message>
     <message>
         <source>Alt and the letter</source>
-        <translation type="unfinished"></translation>
+        <translation>Alt und der Buchstabe</translation>
     </message>
     <message>
         <source>As the &amp;system</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie das S&amp;ystem</translation>
     </message>
     <message>
         <source>Bac&amp;kups…</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherun&amp;gen…</translation>
     </message>
     <message>
         <source>E&amp;rase for good…</source>
-        <translation type="unfinished"></translation>
+        <translation>Endgültig &amp;löschen…</translation>
     </message>
     <message>
         <source>Everywhere</source>
-        <translation type="unfinished"></translation>
+        <translation>Überall</translation>
+    </message>
+    <message>
+        <source>Lan&amp;guage</source>
+        <translation>S&amp;prache</translation>
     </message>
     <message>
         <source>Lock when &amp;idle</source>
-        <translation type="unfinished"></translation>
+        <translation>Sperren nach &amp;Leerlauf</translation>
     </message>
     <message>
         <source>Menus</source>
-        <translation type="unfinished"></translation>
+        <translation>Menüs</translation>
     </message>
     <message>
         <source>Never</source>
-        <translation type="unfinished"></translation>
+        <translation>Nie</translation>
     </message>
     <message>
         <source>Next field</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächstes Feld</translation>
     </message>
     <message>
         <source>Next part of the screen</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächster Teil des Bereichs</translation>
     </message>
     <message>
         <source>Open the &amp;demo scenario</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Demo-Szenario öffnen</translation>
     </message>
     <message>
         <source>Return</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingabe</translation>
     </message>
     <message>
         <source>S&amp;maller text</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Kleinere Schrift</translation>
     </message>
     <message>
         <source>Tab</source>
-        <translation type="unfinished"></translation>
+        <translation>Tab</translation>
     </message>
 </context>
 <context>
     <name>MoreDaysBlock</name>
     <message>
         <source>Train it on {weekday} too</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch am {weekday} trainieren</translation>
     </message>
     <message>
         <source>{names} train by this program too: it changes for all of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach diesem Plan trainieren auch {names}: er ändert sich für alle.</translation>
     </message>
     <message>
         <source>{names} trains by this program too: it changes for both.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach diesem Plan trainiert auch {names}: er ändert sich für beide.</translation>
     </message>
 </context>
 <context>
     <name>MuscleBars</name>
     <message>
         <source>Hard sets a week: {sets}</source>
-        <translation type="unfinished"></translation>
+        <translation>Harte Sätze pro Woche: {sets}</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>keine</translation>
     </message>
     <message>
         <source>under {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>unter {count}</translation>
     </message>
     <message>
         <source>{done} of {planned}</source>
-        <translation type="unfinished"></translation>
+        <translation>{done} von {planned}</translation>
     </message>
 </context>
 <context>
     <name>NameHeader</name>
     <message>
         <source>min</source>
-        <translation type="unfinished"></translation>
+        <translation>min</translation>
     </message>
 </context>
 <context>
     <name>NameQuestions</name>
     <message>
         <source>1 name is not known here. Its lines wait until you say what it means.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Name ist hier nicht bekannt. Seine Zeilen warten, bis klar ist, was er bedeutet.</translation>
     </message>
     <message>
         <source>All of them are told. They are kept with the mapping.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle sind geklärt. Sie bleiben bei der Zuordnung.</translation>
     </message>
     <message>
         <source>Names</source>
-        <translation type="unfinished"></translation>
+        <translation>Namen</translation>
     </message>
     <message>
         <source>Nearest for all</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächster für alle</translation>
     </message>
     <message>
         <source>{count} names are not known here. Their lines wait until you say what they mean.</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Namen sind hier nicht bekannt. Ihre Zeilen warten, bis klar ist, was sie bedeuten.</translation>
     </message>
 </context>
 <context>
     <name>NextTime</name>
     <message>
         <source>Next time</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächstes Mal</translation>
     </message>
     <message>
         <source>No exercise was recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Übung wurde aufgezeichnet.</translation>
     </message>
 </context>
 <context>
     <name>NoProgress</name>
     <message>
         <source>Choose a program</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan wählen</translation>
     </message>
     <message>
         <source>Every session typed becomes a point. Four of them, two weeks apart or more, make a trend: how much a week, how sure that is, and when a goal comes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede eingegebene Einheit wird ein Punkt. Vier davon, über zwei Wochen oder mehr, ergeben einen Trend: wie viel pro Woche, wie sicher das ist und wann ein Ziel kommt.</translation>
     </message>
     <message>
         <source>Nothing to show of {name} yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Von {name} gibt es noch nichts zu zeigen</translation>
     </message>
     <message>
         <source>Type the first session</source>
-        <translation type="unfinished"></translation>
+        <translation>Erste Einheit eingeben</translation>
     </message>
     <message>
         <source>{name} needs a program first.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} braucht zuerst einen Plan.</translation>
     </message>
 </context>
 <context>
     <name>NoSheet</name>
     <message>
         <source>Next day of training: {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächster Trainingstag: {day}</translation>
     </message>
     <message>
         <source>No sheet for this day</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Blatt für diesen Tag</translation>
     </message>
     <message>
         <source>Open the program</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan öffnen</translation>
     </message>
 </context>
 <context>
     <name>Notes</name>
     <message>
         <source>1 question is open.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Frage ist offen.</translation>
     </message>
     <message>
         <source>Exercises that wait for an answer are left out: {count}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Übungen, die auf eine Antwort warten, bleiben weg: {count}.</translation>
     </message>
     <message>
         <source>How many were left in reserve: “{said}”?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viele blieben in Reserve: „{said}“?</translation>
     </message>
     <message>
         <source>How many, or how long: “{said}”?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viele, oder wie lange: „{said}“?</translation>
     </message>
     <message>
         <source>How was it set up: “{said}”?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie war es aufgebaut: „{said}“?</translation>
     </message>
     <message>
         <source>In which unit is “{said}”?</source>
-        <translation type="unfinished"></translation>
+        <translation>In welcher Maßeinheit ist „{said}“?</translation>
     </message>
     <message>
         <source>Is the comma in “{said}” a decimal mark?</source>
-        <translation type="unfinished"></translation>
+        <translation>Ist das Komma in „{said}“ ein Dezimalzeichen?</translation>
     </message>
     <message>
         <source>Is “{said}” a load or an effort?</source>
-        <translation type="unfinished"></translation>
+        <translation>Ist „{said}“ eine Last oder eine Anstrengung?</translation>
     </message>
     <message>
         <source>On record already: {count}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schon aufgezeichnet: {count}.</translation>
     </message>
     <message>
         <source>Parts not read: {count}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht gelesene Teile: {count}.</translation>
     </message>
     <message>
         <source>Save {count} sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Einheiten speichern</translation>
     </message>
     <message>
         <source>Say it in the text at the left, or leave it out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Text links sagen oder weglassen.</translation>
     </message>
     <message>
         <source>Take over</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernehmen</translation>
     </message>
     <message>
         <source>Two sets, or left and right: “{said}”?</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Sätze, oder links und rechts: „{said}“?</translation>
     </message>
     <message>
         <source>What do the numbers mean in “{said}”?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was bedeuten die Zahlen in „{said}“?</translation>
     </message>
     <message>
         <source>What does “{said}” belong to?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wozu gehört „{said}“?</translation>
     </message>
     <message>
         <source>What is meant again by “{said}”?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was ist mit „{said}“ noch einmal gemeint?</translation>
     </message>
     <message>
         <source>Where was the pain: “{said}”?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo war der Schmerz: „{said}“?</translation>
     </message>
     <message>
         <source>Which day is “{said}”?</source>
-        <translation type="unfinished"></translation>
+        <translation>Welcher Tag ist „{said}“?</translation>
     </message>
     <message>
         <source>Which exercise is “{said}”?</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Übung ist „{said}“?</translation>
     </message>
     <message>
         <source>Which exercise?</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Übung?</translation>
     </message>
     <message>
         <source>Which line of it is meant by “{said}”?</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Linie davon ist mit „{said}“ gemeint?</translation>
     </message>
     <message>
         <source>Which number is which in “{said}”?</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Zahl ist welche in „{said}“?</translation>
     </message>
     <message>
         <source>Which number of “{said}” was done?</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Zahl in „{said}“ wurde gemacht?</translation>
     </message>
     <message>
         <source>With which load: “{said}”?</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit welcher Last: „{said}“?</translation>
     </message>
     <message>
         <source>Write the load into the text, or leave it out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Last in den Text schreiben oder weglassen.</translation>
     </message>
     <message>
         <source>another exercise…</source>
-        <translation type="unfinished"></translation>
+        <translation>andere Übung…</translation>
     </message>
     <message>
         <source>as it was read</source>
-        <translation type="unfinished"></translation>
+        <translation>wie gelesen</translation>
     </message>
     <message>
         <source>bar at {height}</source>
-        <translation type="unfinished"></translation>
+        <translation>Stange auf {height}</translation>
     </message>
     <message>
         <source>doubtful</source>
-        <translation type="unfinished"></translation>
+        <translation>zweifelhaft</translation>
     </message>
     <message>
         <source>feet on {height}</source>
-        <translation type="unfinished"></translation>
+        <translation>Füße auf {height}</translation>
     </message>
     <message>
         <source>hands on {height}</source>
-        <translation type="unfinished"></translation>
+        <translation>Hände auf {height}</translation>
     </message>
     <message>
         <source>kept as a note</source>
-        <translation type="unfinished"></translation>
+        <translation>als Notiz behalten</translation>
     </message>
     <message>
         <source>leave it out</source>
-        <translation type="unfinished"></translation>
+        <translation>weglassen</translation>
     </message>
     <message>
         <source>none of them</source>
-        <translation type="unfinished"></translation>
+        <translation>keine davon</translation>
     </message>
     <message>
         <source>not read</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gelesen</translation>
     </message>
     <message>
         <source>read as a mark</source>
-        <translation type="unfinished"></translation>
+        <translation>als Zeichen gelesen</translation>
     </message>
     <message>
         <source>read as an exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>als Übung gelesen</translation>
     </message>
     <message>
         <source>read as the day</source>
-        <translation type="unfinished"></translation>
+        <translation>als Tag gelesen</translation>
     </message>
     <message>
         <source>read as what was done</source>
-        <translation type="unfinished"></translation>
+        <translation>als Gemachtes gelesen</translation>
     </message>
     <message>
         <source>the line without a name</source>
-        <translation type="unfinished"></translation>
+        <translation>die Linie ohne Namen</translation>
     </message>
     <message>
         <source>warm-up {work}</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufwärmen {work}</translation>
     </message>
     <message>
         <source>{count} in reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} in Reserve</translation>
     </message>
     <message>
         <source>{count} left</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} links</translation>
     </message>
     <message>
         <source>{count} questions are open.</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Fragen sind offen.</translation>
     </message>
     <message>
         <source>{count} right</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} rechts</translation>
     </message>
     <message>
         <source>{sets} on {days}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{sets} am {days}.</translation>
     </message>
     <message>
         <source>{work} at ?</source>
-        <translation type="unfinished"></translation>
+        <translation>{work} mit ?</translation>
     </message>
     <message>
         <source>{work} at {load}</source>
-        <translation type="unfinished"></translation>
+        <translation>{work} mit {load}</translation>
     </message>
 </context>
 <context>
     <name>NotesArea</name>
     <message>
         <source>A few letters of its name</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein paar Buchstaben des Namens</translation>
     </message>
     <message>
         <source>All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Dateien (*)</translation>
     </message>
     <message>
         <source>Back to the text</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zum Text</translation>
     </message>
     <message>
         <source>Look it over, and save it with Ctrl+Return.</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchsehen und mit Strg+Eingabe speichern.</translation>
     </message>
     <message>
         <source>Next question, the one before</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächste Frage, vorige Frage</translation>
     </message>
     <message>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Notizen</translation>
     </message>
     <message>
         <source>Open a text</source>
-        <translation type="unfinished"></translation>
+        <translation>Text öffnen</translation>
     </message>
     <message>
         <source>Open notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Notizen öffnen</translation>
     </message>
     <message>
         <source>Question {number} of {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>Frage {number} von {count}</translation>
     </message>
     <message>
         <source>Saved {sets} on {count} days.</source>
-        <translation type="unfinished"></translation>
+        <translation>{sets} an {count} Tagen gespeichert.</translation>
     </message>
     <message>
         <source>Take an answer</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Antwort nehmen</translation>
     </message>
     <message>
         <source>Take over notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Notizen übernehmen</translation>
     </message>
     <message>
         <source>Take over what is certain</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicheres übernehmen</translation>
     </message>
     <message>
         <source>Text (*.txt *.md)</source>
-        <translation type="unfinished"></translation>
+        <translation>Text (*.txt *.md)</translation>
     </message>
     <message>
         <source>The session of {day} is being typed: save or clear it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Einheit vom {day} ist gerade in Arbeit: erst speichern oder leeren.</translation>
     </message>
     <message>
         <source>Which exercise is meant?</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Übung ist gemeint?</translation>
     </message>
     <message>
         <source>here: {word}</source>
-        <translation type="unfinished"></translation>
+        <translation>hier: {word}</translation>
     </message>
 </context>
 <context>
     <name>NotesPage</name>
     <message>
         <source>Day of what stands under no date</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag für alles, was unter keinem Datum steht</translation>
     </message>
     <message>
         <source>Open a text…</source>
-        <translation type="unfinished"></translation>
+        <translation>Text öffnen…</translation>
     </message>
     <message>
         <source>Paste what was written, as it was written:
@@ -5547,5231 +5639,5826 @@ Mon 23 Nov
 squat 3x5 60kg
 bench 45 8,8,7 rpe 8
 push ups 12/10/9</source>
-        <translation type="unfinished"></translation>
+        <translation>Einfügen, was notiert wurde, so wie es notiert wurde:
+
+Mo 23. Nov.
+Kniebeuge 3x5 60kg
+Bankdrücken 45 8,8,7 rpe 8
+Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>What is read appears here, day by day, before anything is saved. What is doubtful is asked; words that nothing came of stay visible in the text.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gelesen wird, erscheint hier Tag für Tag, bevor etwas gespeichert ist. Zweifelhaftes wird gefragt; Wörter, aus denen nichts wurde, bleiben im Text sichtbar.</translation>
     </message>
     <message>
         <source>underlined: read   waved: doubtful   dashed: not read</source>
-        <translation type="unfinished"></translation>
+        <translation>unterstrichen: gelesen   gewellt: zweifelhaft   gestrichelt: nicht gelesen</translation>
     </message>
 </context>
 <context>
     <name>NotesProposal</name>
     <message>
         <source>= on record already</source>
-        <translation type="unfinished"></translation>
+        <translation>= schon aufgezeichnet</translation>
     </message>
     <message>
         <source>? doubtful</source>
-        <translation type="unfinished"></translation>
+        <translation>? zweifelhaft</translation>
     </message>
     <message>
         <source>? which day</source>
-        <translation type="unfinished"></translation>
+        <translation>? welcher Tag</translation>
     </message>
     <message>
         <source>Answer the question about {name}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>N{CHECK MARK} certain</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>N{EN DASH} left out</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Frage zu {name} beantworten</translation>
     </message>
     <message>
         <source>Which day is it?</source>
-        <translation type="unfinished"></translation>
+        <translation>Welcher Tag ist es?</translation>
     </message>
     <message>
         <source>no set</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Satz</translation>
     </message>
     <message>
         <source>{name}: choose another exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: andere Übung wählen</translation>
+    </message>
+    <message>
+        <source>– left out</source>
+        <translation>– ausgelassen</translation>
+    </message>
+    <message>
+        <source>✓ certain</source>
+        <translation>✓ sicher</translation>
     </message>
 </context>
 <context>
     <name>NotesQuestions</name>
     <message>
         <source>Answer</source>
-        <translation type="unfinished"></translation>
+        <translation>Antwort</translation>
     </message>
     <message>
         <source>Before</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorige</translation>
     </message>
     <message>
         <source>Next</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächste</translation>
     </message>
 </context>
 <context>
     <name>NotesText</name>
     <message>
         <source>Notes of the trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>Notizen der Person</translation>
     </message>
 </context>
 <context>
     <name>Notice</name>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließen</translation>
     </message>
     <message>
         <source>Copy the text</source>
-        <translation type="unfinished"></translation>
+        <translation>Text kopieren</translation>
     </message>
     <message>
         <source>Details</source>
-        <translation type="unfinished"></translation>
+        <translation>Einzelheiten</translation>
     </message>
     <message>
         <source>Rungwise</source>
-        <translation type="unfinished"></translation>
+        <translation>Rungwise</translation>
     </message>
 </context>
 <context>
     <name>Numbers</name>
     <message>
         <source>A whole number.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine ganze Zahl.</translation>
     </message>
     <message>
         <source>Allowed: {least} to {most}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erlaubt: {least} bis {most}.</translation>
     </message>
     <message>
         <source>At most {decimals} places after the decimal mark.</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchstens {decimals} Stellen nach dem Dezimalzeichen.</translation>
     </message>
     <message>
         <source>At most {most} {unit}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchstens {most} {unit}.</translation>
     </message>
     <message>
         <source>Needed: {least} to {most}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nötig: {least} bis {most}.</translation>
     </message>
     <message>
         <source>No separators between thousands: write 1250.5 or 1250,5.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Tausendertrennung: 1250.5 oder 1250,5 schreiben.</translation>
     </message>
     <message>
         <source>Not a number: digits, and one decimal point or comma.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Zahl: Ziffern, und ein Dezimalpunkt oder -komma.</translation>
     </message>
     <message>
         <source>The other decimal mark.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das andere Dezimalzeichen.</translation>
     </message>
     <message>
         <source>Thousands or a decimal? Write it without the mark, or with two places after it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tausender oder Dezimalstelle? Ohne das Zeichen schreiben oder mit zwei Stellen danach.</translation>
     </message>
     <message>
         <source>{value}: is this meant?</source>
-        <translation type="unfinished"></translation>
+        <translation>{value}: ist das gemeint?</translation>
     </message>
 </context>
 <context>
     <name>OutcomeBlock</name>
     <message>
         <source>Set otherwise</source>
-        <translation type="unfinished"></translation>
+        <translation>Anders setzen</translation>
     </message>
     <message>
         <source>a test</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Test</translation>
     </message>
     <message>
         <source>{exercise}: set the next target otherwise</source>
-        <translation type="unfinished"></translation>
+        <translation>{exercise}: die nächste Vorgabe anders setzen</translation>
     </message>
 </context>
 <context>
     <name>OutcomeFoot</name>
     <message>
         <source>Back to the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zur Einheit</translation>
     </message>
     <message>
         <source>Next trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächste Person</translation>
     </message>
     <message>
         <source>Next: {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächste: {name}</translation>
     </message>
     <message>
         <source>Remove the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit entfernen</translation>
     </message>
     <message>
         <source>To the desk</source>
-        <translation type="unfinished"></translation>
+        <translation>Zur Übersicht</translation>
     </message>
     <message>
         <source>Undo saving</source>
-        <translation type="unfinished"></translation>
+        <translation>Speichern zurücknehmen</translation>
     </message>
 </context>
 <context>
     <name>Outcomes</name>
     <message>
         <source>as asked</source>
-        <translation type="unfinished"></translation>
+        <translation>wie vorgegeben</translation>
     </message>
     <message>
         <source>done, not counted</source>
-        <translation type="unfinished"></translation>
+        <translation>gemacht, nicht gezählt</translation>
     </message>
     <message>
         <source>fewer sets, each as asked</source>
-        <translation type="unfinished"></translation>
+        <translation>weniger Sätze, jeder wie vorgegeben</translation>
     </message>
     <message>
         <source>less than asked</source>
-        <translation type="unfinished"></translation>
+        <translation>weniger als vorgegeben</translation>
     </message>
     <message>
         <source>less than asked, but more than last time</source>
-        <translation type="unfinished"></translation>
+        <translation>weniger als vorgegeben, aber mehr als letztes Mal</translation>
     </message>
     <message>
         <source>more than asked</source>
-        <translation type="unfinished"></translation>
+        <translation>mehr als vorgegeben</translation>
     </message>
     <message>
         <source>not done</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gemacht</translation>
     </message>
 </context>
 <context>
     <name>PaperOutput</name>
     <message>
         <source>Report saved to {path}</source>
-        <translation type="unfinished"></translation>
+        <translation>Bericht gespeichert in {path}</translation>
     </message>
     <message>
         <source>Report sent to {printer}</source>
-        <translation type="unfinished"></translation>
+        <translation>Bericht an {printer} gesendet</translation>
     </message>
     <message>
         <source>Save the report</source>
-        <translation type="unfinished"></translation>
+        <translation>Bericht speichern</translation>
     </message>
     <message>
         <source>The printer did not take the report.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Drucker hat den Bericht nicht angenommen.</translation>
     </message>
 </context>
 <context>
     <name>ParcelPage</name>
     <message>
         <source>Another file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Datei…</translation>
     </message>
     <message>
         <source>Take it in</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernehmen</translation>
     </message>
 </context>
 <context>
     <name>PassphraseChange</name>
     <message>
         <source>At least {count} letters; several words are good.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mindestens {count} Zeichen; mehrere Wörter sind gut.</translation>
     </message>
     <message>
         <source>New passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Passphrase</translation>
     </message>
     <message>
         <source>Passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>Passphrase</translation>
     </message>
     <message>
         <source>Passphrase of the data file</source>
-        <translation type="unfinished"></translation>
+        <translation>Passphrase der Datendatei</translation>
     </message>
     <message>
         <source>Remove the passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>Passphrase entfernen</translation>
     </message>
     <message>
         <source>Set the passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>Passphrase setzen</translation>
     </message>
     <message>
         <source>The same again</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieselbe noch einmal</translation>
     </message>
     <message>
         <source>The two are not the same.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die beiden sind nicht gleich.</translation>
     </message>
     <message>
         <source>With a passphrase the data file and all its backups are encrypted; they are written anew now. Nobody can open them without it, and nobody can help if it is forgotten: write it down and keep it where the file is not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit einer Passphrase sind die Datendatei und alle ihre Sicherungen verschlüsselt; sie werden jetzt neu geschrieben. Niemand kann sie ohne sie öffnen, und niemand kann helfen, wenn sie vergessen ist: aufschreiben und dort aufbewahren, wo die Datei nicht ist.</translation>
     </message>
 </context>
 <context>
     <name>PassphraseQuestion</name>
     <message>
         <source>Open</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnen</translation>
     </message>
     <message>
         <source>Passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>Passphrase</translation>
     </message>
 </context>
 <context>
     <name>Past</name>
     <message>
         <source>Add an exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>Übung hinzufügen</translation>
     </message>
     <message>
         <source>Best of {line}: {change}</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestleistung {line}: {change}</translation>
     </message>
     <message>
         <source>Both stand on {days}: their sets come together there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide stehen am {days}: dort kommen ihre Sätze zusammen.</translation>
     </message>
     <message>
         <source>Change them all</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle ändern</translation>
     </message>
     <message>
         <source>Corrected</source>
-        <translation type="unfinished"></translation>
+        <translation>Berichtigt</translation>
     </message>
     <message>
         <source>Entered</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingetragen</translation>
     </message>
     <message>
         <source>Every set of both is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Satz von beiden bleibt.</translation>
     </message>
     <message>
         <source>Join the session of {other} into that of {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit vom {other} mit der vom {day} verbinden</translation>
     </message>
     <message>
         <source>Join them</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbinden</translation>
     </message>
     <message>
         <source>Move it</source>
-        <translation type="unfinished"></translation>
+        <translation>Verschieben</translation>
     </message>
     <message>
         <source>Move the session of {day} to {other}</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit vom {day} auf {other} verschieben</translation>
     </message>
     <message>
         <source>New caution: {text}</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer Hinweis: {text}</translation>
     </message>
     <message>
         <source>No longer a caution: {text}</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Hinweis mehr: {text}</translation>
     </message>
     <message>
         <source>No target, best or caution changes: what is asked rests on the same work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Vorgabe, keine Bestleistung und kein Hinweis ändert sich: die Vorgabe beruht auf derselben Arbeit.</translation>
     </message>
     <message>
         <source>One is counted and the other is held: choose one measured alike.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die eine wird gezählt, die andere gehalten: bitte eine wählen, die gleich gemessen wird.</translation>
     </message>
     <message>
         <source>Remove it</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>Remove the session of {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit vom {day} entfernen</translation>
     </message>
     <message>
         <source>Some sets were done with help: choose a bodyweight exercise.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einige Sätze hatten Hilfe: bitte eine Übung mit Körpergewicht wählen.</translation>
     </message>
     <message>
         <source>That is the exercise they are recorded as.</source>
-        <translation type="unfinished"></translation>
+        <translation>Als diese Übung sind sie aufgezeichnet.</translation>
     </message>
     <message>
         <source>Variations of {count} sets are unknown to the other exercise and go.</source>
-        <translation type="unfinished"></translation>
+        <translation>Varianten von {count} Sätzen kennt die andere Übung nicht; sie entfallen.</translation>
     </message>
     <message>
         <source>at {load}</source>
-        <translation type="unfinished"></translation>
+        <translation>mit {load}</translation>
     </message>
     <message>
         <source>blank</source>
-        <translation type="unfinished"></translation>
+        <translation>leer</translation>
     </message>
     <message>
         <source>day {change}</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag {change}</translation>
     </message>
     <message>
         <source>effort {change}</source>
-        <translation type="unfinished"></translation>
+        <translation>Anstrengung {change}</translation>
     </message>
     <message>
         <source>left</source>
-        <translation type="unfinished"></translation>
+        <translation>links</translation>
     </message>
     <message>
         <source>minutes {change}</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten {change}</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>nein</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>keine</translation>
     </message>
     <message>
         <source>not saved yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nicht gespeichert</translation>
     </message>
     <message>
         <source>note {change}</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz {change}</translation>
     </message>
     <message>
         <source>pain {pain}</source>
-        <translation type="unfinished"></translation>
+        <translation>Schmerz {pain}</translation>
     </message>
     <message>
         <source>red flag {change}</source>
-        <translation type="unfinished"></translation>
+        <translation>Warnzeichen {change}</translation>
     </message>
     <message>
         <source>right</source>
-        <translation type="unfinished"></translation>
+        <translation>rechts</translation>
     </message>
     <message>
         <source>wellness {change}</source>
-        <translation type="unfinished"></translation>
+        <translation>Befinden {change}</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>ja</translation>
     </message>
     <message>
         <source>{amounts} s</source>
-        <translation type="unfinished"></translation>
+        <translation>{amounts} s</translation>
     </message>
     <message>
         <source>{count} sessions of {line} become {other}</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Einheiten von {line} werden {other}</translation>
     </message>
     <message>
         <source>{done} {when}</source>
-        <translation type="unfinished"></translation>
+        <translation>{done} {when}</translation>
     </message>
     <message>
         <source>{line}, {day}: {change}</source>
-        <translation type="unfinished"></translation>
+        <translation>{line}, {day}: {change}</translation>
     </message>
     <message>
         <source>{name} added</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} hinzugefügt</translation>
     </message>
     <message>
         <source>{name} taken out</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} herausgenommen</translation>
     </message>
     <message>
         <source>{name}, note {change}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, Notiz {change}</translation>
     </message>
     <message>
         <source>{name}, number of sets {change}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, Zahl der Sätze {change}</translation>
     </message>
     <message>
         <source>{name}, set {number}: {change}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, Satz {number}: {change}</translation>
     </message>
 </context>
 <context>
     <name>PastArea</name>
     <message>
         <source>A few letters, or the arrow keys</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein paar Buchstaben oder die Pfeiltasten</translation>
     </message>
     <message>
         <source>Another exercise, in all sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Übung, in allen Einheiten</translation>
     </message>
     <message>
         <source>Done. Undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigt. Rückgängig nimmt es zurück.</translation>
     </message>
     <message>
         <source>Exercise, day or note</source>
-        <translation type="unfinished"></translation>
+        <translation>Übung, Tag oder Notiz</translation>
     </message>
     <message>
         <source>Join</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbinden</translation>
     </message>
     <message>
         <source>Join with another session</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit einer anderen Einheit verbinden</translation>
     </message>
     <message>
         <source>Join with which session? It goes into the one chosen in the list.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit welcher Einheit verbinden? Sie geht in die gewählte über.</translation>
     </message>
     <message>
         <source>Move to another date</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf ein anderes Datum verschieben</translation>
     </message>
     <message>
         <source>No other session lies within three days.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine andere Einheit liegt innerhalb von drei Tagen.</translation>
     </message>
     <message>
         <source>No session holds all of these words. Escape shows them all.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Einheit enthält alle diese Wörter. Esc zeigt alle.</translation>
     </message>
     <message>
         <source>Nothing is on record yet. Sessions typed in the session form, read from notes or imported stand here, the latest first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch ist nichts aufgezeichnet. Eingegebene, aus Notizen gelesene oder importierte Einheiten stehen hier, die neueste zuerst.</translation>
     </message>
     <message>
         <source>Open</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnen</translation>
     </message>
     <message>
         <source>Open the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit öffnen</translation>
     </message>
     <message>
         <source>Other date</source>
-        <translation type="unfinished"></translation>
+        <translation>Anderes Datum</translation>
     </message>
     <message>
         <source>Other exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Übung</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>Remove the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit entfernen</translation>
     </message>
     <message>
         <source>Search</source>
-        <translation type="unfinished"></translation>
+        <translation>Suchen</translation>
     </message>
     <message>
         <source>Search the sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheiten durchsuchen</translation>
     </message>
     <message>
         <source>Sessions on record</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgezeichnete Einheiten</translation>
     </message>
     <message>
         <source>Which exercise was another one, in all sessions?</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Übung war eine andere, in allen Einheiten?</translation>
     </message>
     <message>
         <source>{count} of {all} sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} von {all} Einheiten</translation>
     </message>
     <message>
         <source>{count} sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Einheiten</translation>
     </message>
     <message>
         <source>{line}: which exercise was it?</source>
-        <translation type="unfinished"></translation>
+        <translation>{line}: welche Übung war es?</translation>
     </message>
 </context>
 <context>
     <name>PastDate</name>
     <message>
         <source>Leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Abbrechen</translation>
     </message>
     <message>
         <source>On which day was it done?</source>
-        <translation type="unfinished"></translation>
+        <translation>An welchem Tag wurde es gemacht?</translation>
     </message>
     <message>
         <source>The day on which it was done</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tag, an dem es gemacht wurde</translation>
     </message>
     <message>
         <source>This day has not come yet: today at the latest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Tag kommt erst noch: spätestens heute.</translation>
     </message>
 </context>
 <context>
     <name>PastModel</name>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>Sets</source>
-        <translation type="unfinished"></translation>
+        <translation>Sätze</translation>
     </message>
     <message>
         <source>What was done</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gemacht wurde</translation>
     </message>
 </context>
 <context>
     <name>PastTable</name>
     <message>
         <source>Sessions on record</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgezeichnete Einheiten</translation>
     </message>
 </context>
 <context>
     <name>PersonFields</name>
     <message>
         <source>Days to train</source>
-        <translation type="unfinished"></translation>
+        <translation>Trainingstage</translation>
     </message>
     <message>
         <source>Experience</source>
-        <translation type="unfinished"></translation>
+        <translation>Erfahrung</translation>
     </message>
     <message>
         <source>Minutes a session</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten je Einheit</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Notizen</translation>
     </message>
     <message>
         <source>Sex, for body segments only</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschlecht, nur für Körpersegmente</translation>
     </message>
     <message>
         <source>Stature cm</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe cm</translation>
     </message>
     <message>
         <source>Unit of loads</source>
-        <translation type="unfinished"></translation>
+        <translation>Maßeinheit der Lasten</translation>
     </message>
     <message>
         <source>What for</source>
-        <translation type="unfinished"></translation>
+        <translation>Wofür</translation>
     </message>
     <message>
         <source>What to avoid</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zu meiden ist</translation>
     </message>
     <message>
         <source>Year of birth</source>
-        <translation type="unfinished"></translation>
+        <translation>Geburtsjahr</translation>
     </message>
     <message>
         <source>advanced</source>
-        <translation type="unfinished"></translation>
+        <translation>Fortgeschritten</translation>
     </message>
     <message>
         <source>female</source>
-        <translation type="unfinished"></translation>
+        <translation>weiblich</translation>
     </message>
     <message>
         <source>intermediate</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittelstufe</translation>
     </message>
     <message>
         <source>male</source>
-        <translation type="unfinished"></translation>
+        <translation>männlich</translation>
     </message>
     <message>
         <source>novice</source>
-        <translation type="unfinished"></translation>
+        <translation>Einstieg</translation>
     </message>
 </context>
 <context>
     <name>PhaseLine</name>
     <message>
         <source>Left and right choose a phase, Return edits it, Alt with them moves it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Links und Rechts wählen eine Phase, Eingabe bearbeitet sie, Alt dazu verschiebt sie.</translation>
     </message>
     <message>
         <source>Phase {place} of {count}: {name}, {weeks}</source>
-        <translation type="unfinished"></translation>
+        <translation>Phase {place} von {count}: {name}, {weeks}</translation>
     </message>
     <message>
         <source>week {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche {number}</translation>
     </message>
 </context>
 <context>
     <name>PhasePanel</name>
     <message>
         <source>Add a deload week after it</source>
-        <translation type="unfinished"></translation>
+        <translation>Deload-Woche danach hinzufügen</translation>
     </message>
     <message>
         <source>Add a phase after it</source>
-        <translation type="unfinished"></translation>
+        <translation>Phase danach hinzufügen</translation>
     </message>
     <message>
         <source>Add a test week after it</source>
-        <translation type="unfinished"></translation>
+        <translation>Testwoche danach hinzufügen</translation>
     </message>
     <message>
         <source>For</source>
-        <translation type="unfinished"></translation>
+        <translation>Für</translation>
     </message>
     <message>
         <source>Name of the phase</source>
-        <translation type="unfinished"></translation>
+        <translation>Name der Phase</translation>
     </message>
     <message>
         <source>Phase</source>
-        <translation type="unfinished"></translation>
+        <translation>Phase</translation>
     </message>
     <message>
         <source>Rename the phase</source>
-        <translation type="unfinished"></translation>
+        <translation>Phase umbenennen</translation>
     </message>
     <message>
         <source>Weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen</translation>
     </message>
     <message>
         <source>Weeks of the phase</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen der Phase</translation>
     </message>
     <message>
         <source>What the phase is for</source>
-        <translation type="unfinished"></translation>
+        <translation>Wofür die Phase ist</translation>
     </message>
 </context>
 <context>
     <name>Phases</name>
     <message>
         <source>assess</source>
-        <translation type="unfinished"></translation>
+        <translation>Test</translation>
     </message>
     <message>
         <source>build</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufbau</translation>
     </message>
     <message>
         <source>deload</source>
-        <translation type="unfinished"></translation>
+        <translation>Deload</translation>
     </message>
 </context>
 <context>
     <name>PlacePanel</name>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließen</translation>
     </message>
     <message>
         <source>Duplicate</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdoppeln</translation>
     </message>
     <message>
         <source>Earlier</source>
-        <translation type="unfinished"></translation>
+        <translation>Früher</translation>
     </message>
     <message>
         <source>Later</source>
-        <translation type="unfinished"></translation>
+        <translation>Später</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
 </context>
 <context>
     <name>PositionEditor</name>
     <message>
         <source>Leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Abbrechen</translation>
     </message>
     <message>
         <source>Load</source>
-        <translation type="unfinished"></translation>
+        <translation>Last</translation>
     </message>
     <message>
         <source>Repetitions</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholungen</translation>
     </message>
     <message>
         <source>Seconds</source>
-        <translation type="unfinished"></translation>
+        <translation>Sekunden</translation>
     </message>
     <message>
         <source>Set it so</source>
-        <translation type="unfinished"></translation>
+        <translation>So setzen</translation>
     </message>
     <message>
         <source>Sets</source>
-        <translation type="unfinished"></translation>
+        <translation>Sätze</translation>
     </message>
     <message>
         <source>Variation</source>
-        <translation type="unfinished"></translation>
+        <translation>Variante</translation>
     </message>
     <message>
         <source>Why the position is set</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum die Vorgabe gesetzt wird</translation>
     </message>
     <message>
         <source>Why? It is kept with the line</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum? Es bleibt bei der Linie</translation>
     </message>
 </context>
 <context>
     <name>ProgramActs</name>
     <message>
         <source>Add a deload week</source>
-        <translation type="unfinished"></translation>
+        <translation>Deload-Woche hinzufügen</translation>
     </message>
     <message>
         <source>Add a phase</source>
-        <translation type="unfinished"></translation>
+        <translation>Phase hinzufügen</translation>
     </message>
     <message>
         <source>Add a training day</source>
-        <translation type="unfinished"></translation>
+        <translation>Trainingstag hinzufügen</translation>
     </message>
     <message>
         <source>Day {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag {number}</translation>
     </message>
     <message>
         <source>Deload</source>
-        <translation type="unfinished"></translation>
+        <translation>Deload</translation>
     </message>
     <message>
         <source>Duplicate {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{day} verdoppeln</translation>
     </message>
     <message>
         <source>Duplicate {phase}</source>
-        <translation type="unfinished"></translation>
+        <translation>{phase} verdoppeln</translation>
     </message>
     <message>
         <source>Mend the balance</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgleich herstellen</translation>
     </message>
     <message>
         <source>Move {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{day} verschieben</translation>
     </message>
     <message>
         <source>Move {phase}</source>
-        <translation type="unfinished"></translation>
+        <translation>{phase} verschieben</translation>
     </message>
     <message>
         <source>Next phase</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächste Phase</translation>
     </message>
     <message>
         <source>Put a test week first</source>
-        <translation type="unfinished"></translation>
+        <translation>Testwoche voranstellen</translation>
     </message>
     <message>
         <source>Re-test</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer Test</translation>
     </message>
     <message>
         <source>Remove {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{day} entfernen</translation>
     </message>
     <message>
         <source>Remove {phase}</source>
-        <translation type="unfinished"></translation>
+        <translation>{phase} entfernen</translation>
     </message>
     <message>
         <source>Rename {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} umbenennen</translation>
     </message>
     <message>
         <source>Test again</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch einmal testen</translation>
     </message>
     <message>
         <source>Test week</source>
-        <translation type="unfinished"></translation>
+        <translation>Testwoche</translation>
     </message>
     <message>
         <source>add</source>
-        <translation type="unfinished"></translation>
+        <translation>hinzufügen</translation>
     </message>
     <message>
         <source>duplicate</source>
-        <translation type="unfinished"></translation>
+        <translation>verdoppeln</translation>
     </message>
     <message>
         <source>move</source>
-        <translation type="unfinished"></translation>
+        <translation>verschieben</translation>
     </message>
     <message>
         <source>remove</source>
-        <translation type="unfinished"></translation>
+        <translation>entfernen</translation>
     </message>
     <message>
         <source>{exercise}: {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>{exercise}: {what}</translation>
     </message>
     <message>
         <source>{old} becomes {new}</source>
-        <translation type="unfinished"></translation>
+        <translation>{old} wird {new}</translation>
     </message>
     <message>
         <source>{old} becomes {new} everywhere</source>
-        <translation type="unfinished"></translation>
+        <translation>{old} wird überall {new}</translation>
     </message>
     <message>
         <source>{weekday} is taken: choose another one, or move that day first.</source>
-        <translation type="unfinished"></translation>
+        <translation>{weekday} ist belegt: einen anderen wählen oder erst jenen Tag verschieben.</translation>
     </message>
 </context>
 <context>
     <name>ProgramClipboard</name>
     <message>
         <source>Nothing was copied yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts wurde kopiert.</translation>
     </message>
     <message>
         <source>Paste {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>{what} einfügen</translation>
     </message>
     <message>
         <source>{what} copied; Ctrl+V pastes it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{what} kopiert; Strg+V fügt ein.</translation>
     </message>
 </context>
 <context>
     <name>ProgramEditor</name>
     <message>
         <source>Build</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufbau</translation>
     </message>
     <message>
         <source>Draft {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} entwerfen</translation>
     </message>
     <message>
         <source>Duplicate {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} verdoppeln</translation>
     </message>
     <message>
         <source>Load {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} laden</translation>
     </message>
     <message>
         <source>New program</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer Plan</translation>
     </message>
     <message>
         <source>Remove {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} entfernen</translation>
     </message>
     <message>
         <source>{name} is removed; Undo brings it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist entfernt; Rückgängig holt ihn zurück.</translation>
     </message>
 </context>
 <context>
     <name>ProgramHead</name>
     <message>
         <source>End</source>
-        <translation type="unfinished"></translation>
+        <translation>Beenden</translation>
     </message>
     <message>
         <source>End for {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Für {name} beenden</translation>
     </message>
     <message>
         <source>Give to {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} zuweisen</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>Name of the program</source>
-        <translation type="unfinished"></translation>
+        <translation>Name des Plans</translation>
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken</translation>
     </message>
     <message>
         <source>Programs</source>
-        <translation type="unfinished"></translation>
+        <translation>Pläne</translation>
     </message>
     <message>
         <source>Put a test week first</source>
-        <translation type="unfinished"></translation>
+        <translation>Testwoche voranstellen</translation>
     </message>
     <message>
         <source>Replace</source>
-        <translation type="unfinished"></translation>
+        <translation>Ersetzen</translation>
     </message>
     <message>
         <source>Test again at the end</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Ende noch einmal testen</translation>
     </message>
     <message>
         <source>Weeks ahead</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen voraus</translation>
     </message>
     <message>
         <source>{name} started on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} hat am {day} begonnen</translation>
     </message>
     <message>
         <source>{name} starts on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} beginnt am {day}</translation>
     </message>
 </context>
 <context>
     <name>ProgramKeys</name>
     <message>
         <source>Add a training day</source>
-        <translation type="unfinished"></translation>
+        <translation>Trainingstag hinzufügen</translation>
     </message>
     <message>
         <source>All programs</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Pläne</translation>
     </message>
     <message>
         <source>Copy what is marked, a slot, a day or a phase</source>
-        <translation type="unfinished"></translation>
+        <translation>Markiertes, Platz, Tag oder Phase kopieren</translation>
     </message>
     <message>
         <source>Draft a program</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan entwerfen</translation>
     </message>
     <message>
         <source>Duplicate</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdoppeln</translation>
     </message>
     <message>
         <source>Earlier or later</source>
-        <translation type="unfinished"></translation>
+        <translation>Früher oder später</translation>
     </message>
     <message>
         <source>Edit a slot, a day or a phase</source>
-        <translation type="unfinished"></translation>
+        <translation>Platz, Tag oder Phase bearbeiten</translation>
     </message>
     <message>
         <source>Exchange the exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>Übung tauschen</translation>
     </message>
     <message>
         <source>Mark a slot, or all of a day</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Platz oder alle eines Tages markieren</translation>
     </message>
     <message>
         <source>Mark everything</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles markieren</translation>
     </message>
     <message>
         <source>Mark this and the next</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen und den nächsten markieren</translation>
     </message>
     <message>
         <source>New program</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer Plan</translation>
     </message>
     <message>
         <source>Paste, also into another program</source>
-        <translation type="unfinished"></translation>
+        <translation>Einfügen, auch in einen anderen Plan</translation>
     </message>
     <message>
         <source>Print or save as PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken oder als PDF speichern</translation>
     </message>
     <message>
         <source>Put a test week first, or test again</source>
-        <translation type="unfinished"></translation>
+        <translation>Testwoche voranstellen oder noch einmal testen</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>Replace an exercise everywhere</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Übung überall ersetzen</translation>
     </message>
     <message>
         <source>Weeks ahead</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen voraus</translation>
     </message>
 </context>
 <context>
     <name>ProgramMarks</name>
     <message>
         <source>Remove {count} slots</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Plätze entfernen</translation>
     </message>
     <message>
         <source>{count} slots: {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Plätze: {what}</translation>
     </message>
 </context>
 <context>
     <name>ProgramPage</name>
     <message>
         <source>Add a training day</source>
-        <translation type="unfinished"></translation>
+        <translation>Trainingstag hinzufügen</translation>
     </message>
 </context>
 <context>
     <name>ProgramPrint</name>
     <message>
         <source>Hard sets in week {number}: {sets}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Harte Sätze in Woche {number}: {sets}.</translation>
     </message>
     <message>
         <source>from the starts of its slots</source>
-        <translation type="unfinished"></translation>
+        <translation>von den Starts seiner Plätze aus</translation>
     </message>
     <message>
         <source>from {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>ab {day}</translation>
     </message>
     <message>
         <source>targets if all goes as asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorgaben, wenn alles wie vorgegeben läuft</translation>
     </message>
     <message>
         <source>week {first}</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche {first}</translation>
     </message>
     <message>
         <source>weeks {first} to {last}</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen {first} bis {last}</translation>
     </message>
     <message>
         <source>{name} · about {time}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} · etwa {time}</translation>
     </message>
 </context>
 <context>
     <name>ProgramPrinting</name>
     <message>
         <source>Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken…</translation>
     </message>
     <message>
         <source>Program saved to {path}</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan gespeichert in {path}</translation>
     </message>
     <message>
         <source>Program sent to {printer}</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan an {printer} gesendet</translation>
     </message>
     <message>
         <source>Save as PDF…</source>
-        <translation type="unfinished"></translation>
+        <translation>Als PDF speichern…</translation>
     </message>
     <message>
         <source>Save the program</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan speichern</translation>
     </message>
     <message>
         <source>The printer did not take the program.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Drucker hat den Plan nicht angenommen.</translation>
     </message>
 </context>
 <context>
     <name>ProgramShelf</name>
     <message>
         <source>A program holds phases of some weeks, a phase its training days, a day its exercises. Each exercise gets a rule that says what grows next. Begin with a blank one, have one drafted from days, minutes and equipment, or load one that ships; each becomes yours to edit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Plan hat Phasen von einigen Wochen, eine Phase ihre Trainingstage, ein Tag seine Übungen. Jede Übung bekommt eine Regel, die sagt, was als Nächstes steigt. Leer beginnen, aus Tagen, Minuten und Ausstattung entwerfen lassen oder einen mitgelieferten laden; jeder lässt sich frei bearbeiten.</translation>
     </message>
     <message>
         <source>Draft a program</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan entwerfen</translation>
     </message>
     <message>
         <source>Load a starter program</source>
-        <translation type="unfinished"></translation>
+        <translation>Startplan laden</translation>
     </message>
     <message>
         <source>Load the starter program {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Startplan {name} laden</translation>
     </message>
     <message>
         <source>New program</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer Plan</translation>
     </message>
     <message>
         <source>No program yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Plan</translation>
     </message>
     <message>
         <source>Programs</source>
-        <translation type="unfinished"></translation>
+        <translation>Pläne</translation>
     </message>
     <message>
         <source>it becomes an ordinary program to edit</source>
-        <translation type="unfinished"></translation>
+        <translation>er wird ein gewöhnlicher Plan zum Bearbeiten</translation>
     </message>
 </context>
 <context>
     <name>Programs</name>
     <message>
         <source>1 day a week</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Tag pro Woche</translation>
     </message>
     <message>
         <source>{count} days a week</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Tage pro Woche</translation>
     </message>
 </context>
 <context>
     <name>Progress</name>
     <message>
         <source>% of body mass</source>
-        <translation type="unfinished"></translation>
+        <translation>% des Körpergewichts</translation>
     </message>
     <message>
         <source>% of the full position</source>
-        <translation type="unfinished"></translation>
+        <translation>% der vollen Position</translation>
     </message>
     <message>
         <source>1 session</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Einheit</translation>
     </message>
     <message>
         <source>A plateau is likely ({share}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Plateau ist wahrscheinlich ({share}).</translation>
     </message>
     <message>
         <source>A plateau is possible ({share}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Plateau ist möglich ({share}).</translation>
     </message>
     <message>
         <source>A plateau is unlikely ({share}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Plateau ist unwahrscheinlich ({share}).</translation>
     </message>
     <message>
         <source>A plateau is very likely ({share}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Plateau ist sehr wahrscheinlich ({share}).</translation>
     </message>
     <message>
         <source>A trend needs two weeks: from {day} on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Trend braucht zwei Wochen: ab {day}.</translation>
     </message>
     <message>
         <source>A year earlier</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Jahr früher</translation>
     </message>
     <message>
         <source>All other variations</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle anderen Varianten</translation>
     </message>
     <message>
         <source>Best set</source>
-        <translation type="unfinished"></translation>
+        <translation>Bester Satz</translation>
     </message>
     <message>
         <source>Best so far ({day}): {done}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestleistung bisher ({day}): {done}.</translation>
     </message>
     <message>
         <source>Down {gain} a week (80 %: {low} to {high}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Minus {gain} pro Woche (80 %: {low} bis {high}).</translation>
     </message>
     <message>
         <source>Effective load</source>
-        <translation type="unfinished"></translation>
+        <translation>Wirksame Last</translation>
     </message>
     <message>
         <source>Estimated maximum</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesch. Maximum</translation>
     </message>
     <message>
         <source>Four</source>
-        <translation type="unfinished"></translation>
+        <translation>Vier</translation>
     </message>
     <message>
         <source>Goal: {goal}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziel: {goal}.</translation>
     </message>
     <message>
         <source>Hold</source>
-        <translation type="unfinished"></translation>
+        <translation>Haltezeit</translation>
     </message>
     <message>
         <source>Last done {days} ago.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuletzt gemacht: {days} her.</translation>
     </message>
     <message>
         <source>Level: {gain} a week (80 %: {low} to {high}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleich: {gain} pro Woche (80 %: {low} bis {high}).</translation>
     </message>
     <message>
         <source>Moment</source>
-        <translation type="unfinished"></translation>
+        <translation>Moment</translation>
     </message>
     <message>
         <source>No gain is to be seen ({share}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Zuwachs ist zu sehen ({share}).</translation>
     </message>
     <message>
         <source>Now: {own} {here} {unit}, {other} {there} {unit}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt: {own} {here} {unit}, {other} {there} {unit}.</translation>
     </message>
     <message>
         <source>Of body mass: {own} {here} %, {other} {there} %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Körpergewicht: {own} {here} %, {other} {there} %.</translation>
     </message>
     <message>
         <source>One more session makes a trend.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Einheit mehr ergibt einen Trend.</translation>
     </message>
     <message>
         <source>Reps</source>
-        <translation type="unfinished"></translation>
+        <translation>Wdh</translation>
     </message>
     <message>
         <source>Reps at a load</source>
-        <translation type="unfinished"></translation>
+        <translation>Wdh bei Last</translation>
     </message>
     <message>
         <source>Sessions of deload or pain make no trend.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheiten mit Deload oder Schmerz ergeben keinen Trend.</translation>
     </message>
     <message>
         <source>Such sets give no estimate of the maximum, so no trend.</source>
-        <translation type="unfinished"></translation>
+        <translation>Solche Sätze erlauben keine Schätzung des Maximums, also keinen Trend.</translation>
     </message>
     <message>
         <source>The {weeks} before</source>
-        <translation type="unfinished"></translation>
+        <translation>Die {weeks} davor</translation>
     </message>
     <message>
         <source>These {weeks}</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese {weeks}</translation>
     </message>
     <message>
         <source>Three</source>
-        <translation type="unfinished"></translation>
+        <translation>Drei</translation>
     </message>
     <message>
         <source>Top load</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchste Last</translation>
     </message>
     <message>
         <source>Trainee: {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Person: {name}</translation>
     </message>
     <message>
         <source>Two</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei</translation>
     </message>
     <message>
         <source>Up {gain} a week (80 %: {low} to {high}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Plus {gain} pro Woche (80 %: {low} bis {high}).</translation>
     </message>
     <message>
         <source>Variation</source>
-        <translation type="unfinished"></translation>
+        <translation>Variante</translation>
     </message>
     <message>
         <source>Variation: {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Variante: {name}</translation>
     </message>
     <message>
         <source>Variations known by their order alone make no trend.</source>
-        <translation type="unfinished"></translation>
+        <translation>Varianten, von denen nur die Reihenfolge bekannt ist, ergeben keinen Trend.</translation>
     </message>
     <message>
         <source>Week of {day}: {done} hard sets, none planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche ab {day}: {done} harte Sätze, keine geplant</translation>
     </message>
     <message>
         <source>Week of {day}: {done} of {planned} hard sets planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche ab {day}: {done} von {planned} geplanten harten Sätzen</translation>
     </message>
     <message>
         <source>Which of the two gains faster is open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Seite schneller zulegt, ist offen.</translation>
     </message>
     <message>
         <source>a test</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Test</translation>
     </message>
     <message>
         <source>away</source>
-        <translation type="unfinished"></translation>
+        <translation>abwesend</translation>
     </message>
     <message>
         <source>best set, load × reps</source>
-        <translation type="unfinished"></translation>
+        <translation>bester Satz, Last × Wdh</translation>
     </message>
     <message>
         <source>best so far</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestleistung</translation>
     </message>
     <message>
         <source>deload</source>
-        <translation type="unfinished"></translation>
+        <translation>Deload</translation>
     </message>
     <message>
         <source>effective load {load}</source>
-        <translation type="unfinished"></translation>
+        <translation>wirksame Last {load}</translation>
     </message>
     <message>
         <source>estimated one-repetition maximum</source>
-        <translation type="unfinished"></translation>
+        <translation>geschätztes Einwiederholungsmaximum</translation>
     </message>
     <message>
         <source>estimated {load} (80 %: {low} to {high})</source>
-        <translation type="unfinished"></translation>
+        <translation>geschätzt {load} (80 %: {low} bis {high})</translation>
     </message>
     <message>
         <source>estimated {load}, uncertain (80 %: {low} to {high})</source>
-        <translation type="unfinished"></translation>
+        <translation>geschätzt {load}, unsicher (80 %: {low} bis {high})</translation>
     </message>
     <message>
         <source>goal {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziel {what}</translation>
     </message>
     <message>
         <source>highest effective load of a session</source>
-        <translation type="unfinished"></translation>
+        <translation>höchste wirksame Last einer Einheit</translation>
     </message>
     <message>
         <source>highest load of a session</source>
-        <translation type="unfinished"></translation>
+        <translation>höchste Last einer Einheit</translation>
     </message>
     <message>
         <source>hold of the best set</source>
-        <translation type="unfinished"></translation>
+        <translation>Haltezeit des besten Satzes</translation>
     </message>
     <message>
         <source>ill</source>
-        <translation type="unfinished"></translation>
+        <translation>krank</translation>
     </message>
     <message>
         <source>injured</source>
-        <translation type="unfinished"></translation>
+        <translation>verletzt</translation>
     </message>
     <message>
         <source>load × reps {work}</source>
-        <translation type="unfinished"></translation>
+        <translation>Last × Wdh {work}</translation>
     </message>
     <message>
         <source>moment of the best set, as a share of the full position</source>
-        <translation type="unfinished"></translation>
+        <translation>Moment des besten Satzes, als Anteil der vollen Position</translation>
     </message>
     <message>
         <source>most reps of a set at one load</source>
-        <translation type="unfinished"></translation>
+        <translation>meiste Wdh eines Satzes bei einer Last</translation>
     </message>
     <message>
         <source>not counted</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gezählt</translation>
     </message>
     <message>
         <source>pain {pain} of 10</source>
-        <translation type="unfinished"></translation>
+        <translation>Schmerz {pain} von 10</translation>
     </message>
     <message>
         <source>paler: deload or pain, not counted</source>
-        <translation type="unfinished"></translation>
+        <translation>blasser: Deload oder Schmerz, nicht gezählt</translation>
     </message>
     <message>
         <source>reps</source>
-        <translation type="unfinished"></translation>
+        <translation>Wdh</translation>
     </message>
     <message>
         <source>reps at {load}</source>
-        <translation type="unfinished"></translation>
+        <translation>Wdh bei {load}</translation>
     </message>
     <message>
         <source>reps of the best set</source>
-        <translation type="unfinished"></translation>
+        <translation>Wdh des besten Satzes</translation>
     </message>
     <message>
         <source>variation of the best set</source>
-        <translation type="unfinished"></translation>
+        <translation>Variante des besten Satzes</translation>
     </message>
     <message>
         <source>{count} in reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} in Reserve</translation>
     </message>
     <message>
         <source>{count} more sessions make a trend.</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Einheiten mehr ergeben einen Trend.</translation>
     </message>
     <message>
         <source>{count} sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Einheiten</translation>
     </message>
     <message>
         <source>{day}: {done}</source>
-        <translation type="unfinished"></translation>
+        <translation>{day}: {done}</translation>
     </message>
     <message>
         <source>{first}, {second} a week.</source>
-        <translation type="unfinished"></translation>
+        <translation>{first}, {second} pro Woche.</translation>
     </message>
     <message>
         <source>{goal} (wanted by {day})</source>
-        <translation type="unfinished"></translation>
+        <translation>{goal} (gewünscht bis {day})</translation>
     </message>
     <message>
         <source>{goal} between {first} and {last}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{goal} zwischen {first} und {last}.</translation>
     </message>
     <message>
         <source>{goal} by {last}, perhaps already.</source>
-        <translation type="unfinished"></translation>
+        <translation>{goal} bis {last}, vielleicht schon jetzt.</translation>
     </message>
     <message>
         <source>{goal} is reached.</source>
-        <translation type="unfinished"></translation>
+        <translation>{goal} ist erreicht.</translation>
     </message>
     <message>
         <source>{goal} may be reached, or not within a year.</source>
-        <translation type="unfinished"></translation>
+        <translation>{goal} ist vielleicht erreicht, oder nicht in einem Jahr.</translation>
     </message>
     <message>
         <source>{goal}: not within a year at this rate.</source>
-        <translation type="unfinished"></translation>
+        <translation>{goal}: bei diesem Tempo nicht in einem Jahr.</translation>
     </message>
     <message>
         <source>{goal}: {first} at the earliest, perhaps not within a year.</source>
-        <translation type="unfinished"></translation>
+        <translation>{goal}: frühestens {first}, vielleicht nicht in einem Jahr.</translation>
     </message>
     <message>
         <source>{name} down {gain}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} minus {gain}</translation>
     </message>
     <message>
         <source>{name} gains faster ({share}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} legt schneller zu ({share}).</translation>
     </message>
     <message>
         <source>{name} has nothing of this to show.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} hat davon nichts zu zeigen.</translation>
     </message>
     <message>
         <source>{name} has too few sessions for a trend.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} hat zu wenige Einheiten für einen Trend.</translation>
     </message>
     <message>
         <source>{name} level</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} gleich</translation>
     </message>
     <message>
         <source>{name} perhaps gains faster ({share}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} legt vielleicht schneller zu ({share}).</translation>
     </message>
     <message>
         <source>{name} up {gain}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} plus {gain}</translation>
     </message>
     <message>
         <source>{name}: no session.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: keine Einheit.</translation>
     </message>
     <message>
         <source>{name}: {first} {arrow} {last} {unit} ({change}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: {first} {arrow} {last} {unit} ({change}).</translation>
     </message>
     <message>
         <source>{name}: {sessions}, first {first}, best {best}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: {sessions}, erste {first}, beste {best}.</translation>
     </message>
     <message>
         <source>{signs} 11 reps and more</source>
-        <translation type="unfinished"></translation>
+        <translation>{signs} 11 Wdh und mehr</translation>
     </message>
     <message>
         <source>{signs} 11 reps and more, uncertain</source>
-        <translation type="unfinished"></translation>
+        <translation>{signs} 11 Wdh und mehr, unsicher</translation>
     </message>
     <message>
         <source>{signs} uncertain</source>
-        <translation type="unfinished"></translation>
+        <translation>{signs} unsicher</translation>
     </message>
     <message>
         <source>{signs} uncertain, reserve not told</source>
-        <translation type="unfinished"></translation>
+        <translation>{signs} unsicher, Reserve nicht genannt</translation>
     </message>
     <message>
         <source>■ up to 5 reps</source>
-        <translation type="unfinished"></translation>
+        <translation>■ bis 5 Wdh</translation>
     </message>
     <message>
         <source>▲ pain</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ Schmerz</translation>
     </message>
     <message>
         <source>◇ – – {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>◇ – – {name}</translation>
     </message>
     <message>
         <source>● 6 to 10 reps</source>
-        <translation type="unfinished"></translation>
+        <translation>● 6 bis 10 Wdh</translation>
     </message>
     <message>
         <source>★ best so far</source>
-        <translation type="unfinished"></translation>
+        <translation>★ Bestleistung</translation>
     </message>
 </context>
 <context>
     <name>ProgressArea</name>
     <message>
         <source>1 year</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Jahr</translation>
     </message>
     <message>
         <source>A lighter or heavier load</source>
-        <translation type="unfinished"></translation>
+        <translation>Leichtere oder schwerere Last</translation>
     </message>
     <message>
         <source>Alt+Down, Alt+Up</source>
-        <translation type="unfinished"></translation>
+        <translation>Alt+Ab, Alt+Auf</translation>
     </message>
     <message>
         <source>Body mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Körpergewicht</translation>
     </message>
     <message>
         <source>Compare with something</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit etwas vergleichen</translation>
     </message>
     <message>
         <source>Enter</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingabe</translation>
     </message>
     <message>
         <source>First and last session</source>
-        <translation type="unfinished"></translation>
+        <translation>Erste und letzte Einheit</translation>
     </message>
     <message>
         <source>From session to session</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Einheit zu Einheit</translation>
     </message>
     <message>
         <source>Hard sets a week, done over planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Harte Sätze pro Woche, gemacht über geplant</translation>
     </message>
     <message>
         <source>Home, End</source>
-        <translation type="unfinished"></translation>
+        <translation>Pos1, Ende</translation>
     </message>
     <message>
         <source>Left, Right</source>
-        <translation type="unfinished"></translation>
+        <translation>Links, Rechts</translation>
     </message>
     <message>
         <source>Less and more of the time</source>
-        <translation type="unfinished"></translation>
+        <translation>Weniger und mehr von der Zeit</translation>
     </message>
     <message>
         <source>Open the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit öffnen</translation>
     </message>
     <message>
         <source>Previous and next line</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorige und nächste Linie</translation>
     </message>
     <message>
         <source>Report</source>
-        <translation type="unfinished"></translation>
+        <translation>Bericht</translation>
     </message>
     <message>
         <source>Save as…</source>
-        <translation type="unfinished"></translation>
+        <translation>Speichern als…</translation>
     </message>
     <message>
         <source>Span</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitraum</translation>
     </message>
     <message>
         <source>Table</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabelle</translation>
     </message>
     <message>
         <source>Table, body mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabelle, Körpergewicht</translation>
     </message>
     <message>
         <source>What is shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gezeigt wird</translation>
     </message>
     <message>
         <source>all</source>
-        <translation type="unfinished"></translation>
+        <translation>alles</translation>
     </message>
 </context>
 <context>
     <name>ProgressTable</name>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>RIR</source>
-        <translation type="unfinished"></translation>
+        <translation>RIR</translation>
     </message>
     <message>
         <source>Sessions of the chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheiten im Diagramm</translation>
     </message>
     <message>
         <source>Set</source>
-        <translation type="unfinished"></translation>
+        <translation>Satz</translation>
     </message>
 </context>
 <context>
     <name>Proposals</name>
     <message>
         <source>Choose what to do</source>
-        <translation type="unfinished"></translation>
+        <translation>Wählen, was zu tun ist</translation>
     </message>
     <message>
         <source>Look at the program</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan ansehen</translation>
     </message>
     <message>
         <source>Look at the progress</source>
-        <translation type="unfinished"></translation>
+        <translation>Fortschritt ansehen</translation>
     </message>
     <message>
         <source>Look at the rule</source>
-        <translation type="unfinished"></translation>
+        <translation>Regel ansehen</translation>
     </message>
     <message>
         <source>Look at the targets</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorgaben ansehen</translation>
     </message>
     <message>
         <source>Look at the trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>Person ansehen</translation>
     </message>
     <message>
         <source>Look at the week</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche ansehen</translation>
     </message>
     <message>
         <source>Move a day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag verschieben</translation>
     </message>
     <message>
         <source>Plan a deload</source>
-        <translation type="unfinished"></translation>
+        <translation>Deload planen</translation>
     </message>
     <message>
         <source>Record the clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Freigabe festhalten</translation>
     </message>
     <message>
         <source>Record the screening</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesundheitsfragen festhalten</translation>
     </message>
     <message>
         <source>Say what grows next</source>
-        <translation type="unfinished"></translation>
+        <translation>Angeben, was als Nächstes steigt</translation>
     </message>
     <message>
         <source>Say what is recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>Angeben, was aufgezeichnet ist</translation>
     </message>
 </context>
 <context>
     <name>RangeRow</name>
     <message>
         <source>Faster</source>
-        <translation type="unfinished"></translation>
+        <translation>Schneller</translation>
     </message>
     <message>
         <source>In steps of {by} from {floor}: allowed is {below} or {above}.</source>
-        <translation type="unfinished"></translation>
+        <translation>In Schritten von {by} ab {floor}: erlaubt ist {below} oder {above}.</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>Say how far: only the slowest may go on without an end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis wohin? Nur die langsamste darf ohne Ende weitergehen.</translation>
     </message>
     <message>
         <source>Slower</source>
-        <translation type="unfinished"></translation>
+        <translation>Langsamer</translation>
     </message>
     <message>
         <source>The hardest is easier than the easiest: exchange them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die schwerste ist leichter als die leichteste: bitte tauschen.</translation>
     </message>
     <message>
         <source>To {ceiling} is below from {floor}: allowed is {floor} and more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis {ceiling} liegt unter von {floor}: erlaubt ist {floor} und mehr.</translation>
     </message>
     <message>
         <source>easiest</source>
-        <translation type="unfinished"></translation>
+        <translation>leichteste</translation>
     </message>
     <message>
         <source>hardest</source>
-        <translation type="unfinished"></translation>
+        <translation>schwerste</translation>
     </message>
     <message>
         <source>the easiest there is</source>
-        <translation type="unfinished"></translation>
+        <translation>die leichteste, die es gibt</translation>
     </message>
     <message>
         <source>the hardest there is</source>
-        <translation type="unfinished"></translation>
+        <translation>die schwerste, die es gibt</translation>
     </message>
     <message>
         <source>{name}, by</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, um</translation>
     </message>
     <message>
         <source>{name}, from</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, von</translation>
     </message>
     <message>
         <source>{name}, to</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, bis</translation>
     </message>
     <message>
         <source>{name}: when a slower one moves</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: wenn eine langsamere steigt</translation>
     </message>
 </context>
 <context>
     <name>RangeRows</name>
     <message>
         <source>A floor lies above to {ceiling}: allowed is up to that.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Untergrenze liegt über bis {ceiling}: erlaubt ist bis dahin.</translation>
     </message>
 </context>
 <context>
     <name>Reasons</name>
     <message>
         <source> on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation> am {day}</translation>
     </message>
     <message>
         <source>(about {share_before} becomes {share_after} of body mass, ± {plus_minus})</source>
-        <translation type="unfinished"></translation>
+        <translation>(etwa {share_before} wird {share_after} des Körpergewichts, ± {plus_minus})</translation>
     </message>
     <message>
         <source>({share_before} becomes {share_after} of body mass)</source>
-        <translation type="unfinished"></translation>
+        <translation>({share_before} wird {share_after} des Körpergewichts)</translation>
     </message>
     <message>
         <source>A deload is not counted</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Deload wird nicht gezählt</translation>
     </message>
     <message>
         <source>A start is needed: assess, or enter one</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Start ist nötig: testen oder einen eingeben</translation>
     </message>
     <message>
         <source>A test is not counted</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Test wird nicht gezählt</translation>
     </message>
     <message>
         <source>A test, no maximum: loads rise; stop after the first set with {stop_rir} or fewer clean repetitions left</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Test, kein Maximum: Lasten steigen; nach dem ersten Satz mit {stop_rir} oder weniger sauberen Wiederholungen in Reserve aufhören</translation>
     </message>
     <message>
         <source>A test, no maximum: stop while the position is still clean</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Test, kein Maximum: aufhören, solange die Position noch sauber ist</translation>
     </message>
     <message>
         <source>A test, no maximum: stop with {stop_rir} clean repetitions left</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Test, kein Maximum: bei {stop_rir} sauberen Wiederholungen in Reserve aufhören</translation>
     </message>
     <message>
         <source>Again, and note the reps in reserve: {needed} are needed to go on</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch einmal, mit Wdh in Reserve notiert: {needed} sind nötig, um weiterzugehen</translation>
     </message>
     <message>
         <source>All sets as asked{on_day}: now {after}</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Sätze wie vorgegeben{on_day}: jetzt {after}</translation>
     </message>
     <message>
         <source>As asked {streak} of {needed} times in a row: once more</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie vorgegeben, {streak} von {needed} Malen in Folge: noch einmal</translation>
     </message>
     <message>
         <source>As asked{on_day}: slower, {after} a repetition</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie vorgegeben{on_day}: langsamer, {after} je Wiederholung</translation>
     </message>
     <message>
         <source>As asked{on_day}: {before} becomes {after}</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie vorgegeben{on_day}: {before} wird {after}</translation>
     </message>
     <message>
         <source>Back to the same place twice in {weeks} weeks: a deload or another variable</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweimal in {weeks} Wochen zurück an derselben Stelle: ein Deload oder eine andere Größe</translation>
     </message>
     <message>
         <source>Cleared by a licensed professional: goes on</source>
-        <translation type="unfinished"></translation>
+        <translation>Von einer zugelassenen Fachperson freigegeben: es geht weiter</translation>
     </message>
     <message>
         <source>Deload: sets times {sets_factor}, {load_percent} % lighter</source>
-        <translation type="unfinished"></translation>
+        <translation>Deload: Sätze mal {sets_factor}, {load_percent} % leichter</translation>
     </message>
     <message>
         <source>Done above what was asked: {before_g} becomes {after_g}</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr gemacht als vorgegeben: {before_g} wird {after_g}</translation>
     </message>
     <message>
         <source>Done while nothing was asked: not counted</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemacht, während es keine Vorgabe gab: nicht gezählt</translation>
     </message>
     <message>
         <source>Done, but hard: {rir} reps in reserve where {target_rir} were meant</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemacht, aber schwer: {rir} Wdh in Reserve, wo {target_rir} gemeint waren</translation>
     </message>
     <message>
         <source>Every set reached {before}{on_day}: now {after}</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Satz erreichte {before}{on_day}: jetzt {after}</translation>
     </message>
     <message>
         <source>From the re-test{on_day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus dem neuen Test{on_day}</translation>
     </message>
     <message>
         <source>Held {before} in every set{on_day}: now {after}</source>
-        <translation type="unfinished"></translation>
+        <translation>{before} in jedem Satz gehalten{on_day}: jetzt {after}</translation>
     </message>
     <message>
         <source>Less than asked ({streak} of {allowed} in a row): the same again</source>
-        <translation type="unfinished"></translation>
+        <translation>Weniger als vorgegeben ({streak} von {allowed} in Folge): noch einmal dasselbe</translation>
     </message>
     <message>
         <source>Missed {misses} in a row, and nothing easier can be set up</source>
-        <translation type="unfinished"></translation>
+        <translation>Verfehlt, {misses} in Folge, und nichts Leichteres lässt sich aufbauen</translation>
     </message>
     <message>
         <source>Missed {misses} in a row: {variable} back, {before} becomes {after}</source>
-        <translation type="unfinished"></translation>
+        <translation>Verfehlt, {misses} in Folge: {variable} zurück, {before} wird {after}</translation>
     </message>
     <message>
         <source>New range: {before} becomes {after}</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Spanne: {before} wird {after}</translation>
     </message>
     <message>
         <source>Not done the last time: the same again</source>
-        <translation type="unfinished"></translation>
+        <translation>Beim letzten Mal nicht gemacht: noch einmal dasselbe</translation>
     </message>
     <message>
         <source>Nothing is asked until a licensed professional&apos;s clearance is recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Vorgabe, bis die Freigabe einer zugelassenen Fachperson festgehalten ist</translation>
     </message>
     <message>
         <source>Pain {pain} of 10: no increase</source>
-        <translation type="unfinished"></translation>
+        <translation>Schmerz {pain} von 10: keine Steigerung</translation>
     </message>
     <message>
         <source>Pain {pain} of 10: not counted</source>
-        <translation type="unfinished"></translation>
+        <translation>Schmerz {pain} von 10: nicht gezählt</translation>
     </message>
     <message>
         <source>Pain {pain} of 10: nothing is asked until you choose lighter, a substitute or a clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Schmerz {pain} von 10: keine Vorgabe, bis leichter, Ersatz oder Freigabe gewählt ist</translation>
     </message>
     <message>
         <source>Ready for one more day, but {weekdays} leave no full day between</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereit für einen Tag mehr, aber {weekdays} lassen keinen vollen Tag dazwischen</translation>
     </message>
     <message>
         <source>Ready for one more day: {weekday}</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereit für einen Tag mehr: {weekday}</translation>
     </message>
     <message>
         <source>Set by the coach{on_day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Coach gesetzt{on_day}</translation>
     </message>
     <message>
         <source>Set by the coach{on_day}: {note}</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Coach gesetzt{on_day}: {note}</translation>
     </message>
     <message>
         <source>Start from a test</source>
-        <translation type="unfinished"></translation>
+        <translation>Start nach einem Test</translation>
     </message>
     <message>
         <source>The rule is at its end: say what should grow next</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Regel ist am Ende: angeben, was als Nächstes steigen soll</translation>
     </message>
     <message>
         <source>The start</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Start</translation>
     </message>
     <message>
         <source>The start by what was done before</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Start nach dem, was zuvor gemacht wurde</translation>
     </message>
     <message>
         <source>The start corrected: {before_g} becomes {after_g}</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Start berichtigt: {before_g} wird {after_g}</translation>
     </message>
     <message>
         <source>The start that the coach set</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Start, den der Coach gesetzt hat</translation>
     </message>
     <message>
         <source>The start that the program gives</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Start, den der Plan vorgibt</translation>
     </message>
     <message>
         <source>Top of the range at {amount}{on_day}: {before} becomes {after}, from {restart}</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberes Ende der Spanne bei {amount}{on_day}: {before} wird {after}, ab {restart}</translation>
     </message>
     <message>
         <source>Top of the range{on_day}: {before} becomes {after}</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberes Ende der Spanne{on_day}: {before} wird {after}</translation>
     </message>
     <message>
         <source>the first session may correct it</source>
-        <translation type="unfinished"></translation>
+        <translation>die erste Einheit kann ihn berichtigen</translation>
     </message>
     <message>
         <source>the first {count} sessions may correct it</source>
-        <translation type="unfinished"></translation>
+        <translation>die ersten {count} Einheiten können ihn berichtigen</translation>
     </message>
     <message>
         <source>{after} is {over} more, too large a jump for now</source>
-        <translation type="unfinished"></translation>
+        <translation>{after} ist {over} mehr, vorerst ein zu großer Sprung</translation>
     </message>
     <message>
         <source>{after} is {over} more, too large a jump: {reps_needed} reps here first</source>
-        <translation type="unfinished"></translation>
+        <translation>{after} ist {over} mehr, ein zu großer Sprung: hier erst {reps_needed} Wdh</translation>
     </message>
     <message>
         <source>{before_g} cannot be made with the equipment: {after_g}</source>
-        <translation type="unfinished"></translation>
+        <translation>{before_g} lässt sich mit der Ausstattung nicht laden: {after_g}</translation>
     </message>
     <message>
         <source>{before} cannot be set up with the equipment: {after}</source>
-        <translation type="unfinished"></translation>
+        <translation>{before} lässt sich mit der Ausstattung nicht aufbauen: {after}</translation>
     </message>
     <message>
         <source>{days} since the last time: a new start is needed</source>
-        <translation type="unfinished"></translation>
+        <translation>{days} seit dem letzten Mal: ein neuer Start ist nötig</translation>
     </message>
     <message>
         <source>{days} since the last time: from the bottom of the range</source>
-        <translation type="unfinished"></translation>
+        <translation>{days} seit dem letzten Mal: vom unteren Ende der Spanne</translation>
     </message>
     <message>
         <source>{days} since the last time: one variation easier</source>
-        <translation type="unfinished"></translation>
+        <translation>{days} seit dem letzten Mal: eine Variante leichter</translation>
     </message>
     <message>
         <source>{days} since the last time: the last again</source>
-        <translation type="unfinished"></translation>
+        <translation>{days} seit dem letzten Mal: noch einmal das Letzte</translation>
     </message>
     <message>
         <source>{days} since the last time: {percent} % lighter</source>
-        <translation type="unfinished"></translation>
+        <translation>{days} seit dem letzten Mal: {percent} % leichter</translation>
     </message>
     <message>
         <source>{done_g} was done, far above what was asked: taken up to {limit_g}. Is it right?</source>
-        <translation type="unfinished"></translation>
+        <translation>{done_g} gemacht, weit mehr als vorgegeben: angehoben bis {limit_g}. Stimmt das?</translation>
     </message>
     <message>
         <source>{done} in the last set, {needed} needed to go on: the same again</source>
-        <translation type="unfinished"></translation>
+        <translation>{done} im letzten Satz, {needed} nötig, um weiterzugehen: noch einmal dasselbe</translation>
     </message>
     <message>
         <source>{done} of {asked} sets done: the same again</source>
-        <translation type="unfinished"></translation>
+        <translation>{done} von {asked} Sätzen gemacht: noch einmal dasselbe</translation>
     </message>
     <message>
         <source>{percent} % of the main line</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent} % der Hauptlinie</translation>
     </message>
     <message>
         <source>{percent} % of {line}</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent} % von {line}</translation>
     </message>
     <message>
         <source>{rir} reps in reserve, {needed} needed to go on: the same again</source>
-        <translation type="unfinished"></translation>
+        <translation>{rir} Wdh in Reserve, {needed} nötig, um weiterzugehen: noch einmal dasselbe</translation>
     </message>
     <message>
         <source>{total} in all, {before} the last time: the same again</source>
-        <translation type="unfinished"></translation>
+        <translation>{total} insgesamt, {before} beim letzten Mal: noch einmal dasselbe</translation>
     </message>
 </context>
 <context>
     <name>Record</name>
     <message>
         <source>Look at it again, then repeat the change.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch einmal ansehen, dann die Änderung wiederholen.</translation>
     </message>
 </context>
 <context>
     <name>RedFlagBanner</name>
     <message>
         <source>Nothing is asked of this trainee until a licensed professional&apos;s clearance is recorded with name and date.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für diese Person gibt es keine Vorgabe, bis die Freigabe einer zugelassenen Fachperson mit Name und Datum festgehalten ist.</translation>
     </message>
 </context>
 <context>
     <name>ReplaceBar</name>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließen</translation>
     </message>
     <message>
         <source>Replace everywhere</source>
-        <translation type="unfinished"></translation>
+        <translation>Überall ersetzen</translation>
     </message>
     <message>
         <source>The exercise to put in its place</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Übung, die an ihre Stelle tritt</translation>
     </message>
     <message>
         <source>The exercise to replace</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Übung, die ersetzt wird</translation>
     </message>
     <message>
         <source>with: part of its name</source>
-        <translation type="unfinished"></translation>
+        <translation>durch: Teil des Namens</translation>
     </message>
 </context>
 <context>
     <name>Report</name>
     <message>
         <source>Ahead</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausblick</translation>
     </message>
     <message>
         <source>All trainees</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Personen</translation>
     </message>
     <message>
         <source>Best set</source>
-        <translation type="unfinished"></translation>
+        <translation>Bester Satz</translation>
     </message>
     <message>
         <source>Best set, better than ever</source>
-        <translation type="unfinished"></translation>
+        <translation>Bester Satz, besser als je zuvor</translation>
     </message>
     <message>
         <source>Body mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Körpergewicht</translation>
     </message>
     <message>
         <source>Chart: {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagramm: {what}</translation>
     </message>
     <message>
         <source>Chart: {what}, {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagramm: {what}, {unit}</translation>
     </message>
     <message>
         <source>Coach&apos;s report</source>
-        <translation type="unfinished"></translation>
+        <translation>Bericht des Coachs</translation>
     </message>
     <message>
         <source>Days kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage gehalten</translation>
     </message>
     <message>
         <source>Days trained</source>
-        <translation type="unfinished"></translation>
+        <translation>Trainingstage</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemacht</translation>
     </message>
     <message>
         <source>Down: {lines}</source>
-        <translation type="unfinished"></translation>
+        <translation>Minus: {lines}</translation>
     </message>
     <message>
         <source>Estimates from load and repetitions: square up to 5 reps, disc 6 to 10, ring 11 and more or uncertain; grey not counted; star best so far. Line and band: trend with 80 % band, dashed where it is only foreseen. Bars: hard sets a week, outlined as planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schätzungen aus Last und Wiederholungen: Quadrat bis 5 Wdh, Scheibe 6 bis 10, Ring ab 11 oder unsicher; grau nicht gezählt; Stern Bestleistung. Linie und Band: Trend mit 80-%-Band, gestrichelt, wo er nur vorausgesehen ist. Balken: harte Sätze pro Woche, umrandet wie geplant.</translation>
     </message>
     <message>
         <source>Goal: {line}, {goal}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziel: {line}, {goal}.</translation>
     </message>
     <message>
         <source>Hard sets</source>
-        <translation type="unfinished"></translation>
+        <translation>Harte Sätze</translation>
     </message>
     <message>
         <source>Hard sets a week by muscle</source>
-        <translation type="unfinished"></translation>
+        <translation>Harte Sätze pro Woche nach Muskel</translation>
     </message>
     <message>
         <source>Hard sets a week, everybody</source>
-        <translation type="unfinished"></translation>
+        <translation>Harte Sätze pro Woche, alle</translation>
     </message>
     <message>
         <source>Highest load of a best set</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchste Last eines besten Satzes</translation>
     </message>
     <message>
         <source>Next session: {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächste Einheit: {day}.</translation>
     </message>
     <message>
         <source>Not trained</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht trainiert</translation>
     </message>
     <message>
         <source>Planned days kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Geplante Tage gehalten</translation>
     </message>
     <message>
         <source>Progress</source>
-        <translation type="unfinished"></translation>
+        <translation>Fortschritt</translation>
     </message>
     <message>
         <source>Progress report</source>
-        <translation type="unfinished"></translation>
+        <translation>Fortschrittsbericht</translation>
     </message>
     <message>
         <source>Sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheiten</translation>
     </message>
     <message>
         <source>Sessions with pain</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheiten mit Schmerz</translation>
     </message>
     <message>
         <source>Source: {source}</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelle: {source}</translation>
     </message>
     <message>
         <source>Time noted</source>
-        <translation type="unfinished"></translation>
+        <translation>Notierte Zeit</translation>
     </message>
     <message>
         <source>To be careful about</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu beachten</translation>
     </message>
     <message>
         <source>Too few sessions to tell</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu wenige Einheiten für eine Aussage</translation>
     </message>
     <message>
         <source>Trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>Person</translation>
     </message>
     <message>
         <source>Trainees</source>
-        <translation type="unfinished"></translation>
+        <translation>Personen</translation>
     </message>
     <message>
         <source>Trainees to be careful about</source>
-        <translation type="unfinished"></translation>
+        <translation>Personen, auf die zu achten ist</translation>
     </message>
     <message>
         <source>Trainees with a line going up</source>
-        <translation type="unfinished"></translation>
+        <translation>Personen mit einer Linie im Plus</translation>
     </message>
     <message>
         <source>Up and down: the 80 % band of the trend lies on one side of level.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plus und Minus: das 80-%-Band des Trends liegt auf einer Seite von gleich.</translation>
     </message>
     <message>
         <source>Up: {lines}</source>
-        <translation type="unfinished"></translation>
+        <translation>Plus: {lines}</translation>
     </message>
     <message>
         <source>level or open: {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>gleich oder offen: {count}</translation>
     </message>
     <message>
         <source>{count} more</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} weitere</translation>
     </message>
     <message>
         <source>{done} of {planned}</source>
-        <translation type="unfinished"></translation>
+        <translation>{done} von {planned}</translation>
     </message>
     <message>
         <source>{done} of {planned} planned ({share})</source>
-        <translation type="unfinished"></translation>
+        <translation>{done} von {planned} geplant ({share})</translation>
     </message>
     <message>
         <source>{done}, {planned} planned</source>
-        <translation type="unfinished"></translation>
+        <translation>{done}, {planned} geplant</translation>
     </message>
     <message>
         <source>{first} to {last}</source>
-        <translation type="unfinished"></translation>
+        <translation>{first} bis {last}</translation>
     </message>
     <message>
         <source>{goal} by {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{goal} bis {day}</translation>
     </message>
     <message>
         <source>{hours} h {minutes} min</source>
-        <translation type="unfinished"></translation>
+        <translation>{hours} h {minutes} min</translation>
     </message>
     <message>
         <source>{sessions} sessions, {sets} hard sets</source>
-        <translation type="unfinished"></translation>
+        <translation>{sessions} Einheiten, {sets} harte Sätze</translation>
     </message>
     <message>
         <source>{sets} a week: {what} ({source})</source>
-        <translation type="unfinished"></translation>
+        <translation>{sets} pro Woche: {what} ({source})</translation>
     </message>
 </context>
 <context>
     <name>ReportArea</name>
     <message>
         <source>1 page</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Seite</translation>
     </message>
     <message>
         <source>1 year</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Jahr</translation>
     </message>
     <message>
         <source>A4</source>
-        <translation type="unfinished"></translation>
+        <translation>A4</translation>
     </message>
     <message>
         <source>Choose a trainee in the roster, or everybody.</source>
-        <translation type="unfinished"></translation>
+        <translation>Links in der Liste eine Person wählen, oder alle.</translation>
     </message>
     <message>
         <source>Everybody</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle</translation>
     </message>
     <message>
         <source>First day</source>
-        <translation type="unfinished"></translation>
+        <translation>Erster Tag</translation>
     </message>
     <message>
         <source>Give up</source>
-        <translation type="unfinished"></translation>
+        <translation>Abbrechen</translation>
     </message>
     <message>
         <source>Given up. Choose a span to begin again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgebrochen. Ein Zeitraum beginnt es neu.</translation>
     </message>
     <message>
         <source>Larger, smaller, whole page</source>
-        <translation type="unfinished"></translation>
+        <translation>Größer, kleiner, ganze Seite</translation>
     </message>
     <message>
         <source>Last day</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzter Tag</translation>
     </message>
     <message>
         <source>Letter</source>
-        <translation type="unfinished"></translation>
+        <translation>Letter</translation>
     </message>
     <message>
         <source>Not saved: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht gespeichert: {why}</translation>
     </message>
     <message>
         <source>Numbers…</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahlen…</translation>
     </message>
     <message>
         <source>Of whom</source>
-        <translation type="unfinished"></translation>
+        <translation>Von wem</translation>
     </message>
     <message>
         <source>One trainee, everybody</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Person, alle</translation>
     </message>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Papier</translation>
     </message>
     <message>
         <source>Preview of the report</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorschau des Berichts</translation>
     </message>
     <message>
         <source>Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken…</translation>
     </message>
     <message>
         <source>Progress</source>
-        <translation type="unfinished"></translation>
+        <translation>Fortschritt</translation>
     </message>
     <message>
         <source>Reading everybody&apos;s record: {share}</source>
-        <translation type="unfinished"></translation>
+        <translation>Lese die Aufzeichnungen aller: {share}</translation>
     </message>
     <message>
         <source>Reading everybody&apos;s record…</source>
-        <translation type="unfinished"></translation>
+        <translation>Lese die Aufzeichnungen aller…</translation>
     </message>
     <message>
         <source>Reports</source>
-        <translation type="unfinished"></translation>
+        <translation>Berichte</translation>
     </message>
     <message>
         <source>Save as PDF…</source>
-        <translation type="unfinished"></translation>
+        <translation>Als PDF speichern…</translation>
     </message>
     <message>
         <source>Save the numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahlen speichern</translation>
     </message>
     <message>
         <source>Save the numbers…</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahlen speichern…</translation>
     </message>
     <message>
         <source>Saved to {path}</source>
-        <translation type="unfinished"></translation>
+        <translation>Gespeichert in {path}</translation>
     </message>
     <message>
         <source>Span</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitraum</translation>
     </message>
     <message>
         <source>The trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Person</translation>
     </message>
     <message>
         <source>{count} pages</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Seiten</translation>
     </message>
     <message>
         <source>{name} did not train in this span: choose other days.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} hat in diesem Zeitraum nicht trainiert: andere Tage wählen.</translation>
     </message>
 </context>
 <context>
     <name>Roster</name>
     <message>
         <source>1 trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Person</translation>
     </message>
     <message>
         <source>Find a trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>Person suchen</translation>
     </message>
     <message>
         <source>Find a trainee by name</source>
-        <translation type="unfinished"></translation>
+        <translation>Person nach Namen suchen</translation>
     </message>
     <message>
         <source>Roster</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste</translation>
     </message>
     <message>
         <source>away</source>
-        <translation type="unfinished"></translation>
+        <translation>abwesend</translation>
     </message>
     <message>
         <source>deload from {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Deload ab {day}</translation>
     </message>
     <message>
         <source>due today</source>
-        <translation type="unfinished"></translation>
+        <translation>heute dran</translation>
     </message>
     <message>
         <source>first week</source>
-        <translation type="unfinished"></translation>
+        <translation>erste Woche</translation>
     </message>
     <message>
         <source>ill</source>
-        <translation type="unfinished"></translation>
+        <translation>krank</translation>
     </message>
     <message>
         <source>injured</source>
-        <translation type="unfinished"></translation>
+        <translation>verletzt</translation>
     </message>
     <message>
         <source>next {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>nächste {day}</translation>
     </message>
     <message>
         <source>no program</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Plan</translation>
     </message>
     <message>
         <source>{count} trainees</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Personen</translation>
     </message>
     <message>
         <source>{days} since last</source>
-        <translation type="unfinished"></translation>
+        <translation>{days} seit dem letzten Mal</translation>
     </message>
 </context>
 <context>
     <name>RuleEditor</name>
     <message>
         <source>%</source>
-        <translation type="unfinished"></translation>
+        <translation>%</translation>
     </message>
     <message>
         <source>A step when</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt, wenn</translation>
     </message>
     <message>
         <source>After</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach</translation>
     </message>
     <message>
         <source>Back off by percent</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurücknehmen um Prozent</translation>
     </message>
     <message>
         <source>Follows another line</source>
-        <translation type="unfinished"></translation>
+        <translation>Folgt einer anderen Linie</translation>
     </message>
     <message>
         <source>How the sets relate</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie die Sätze zueinander stehen</translation>
     </message>
     <message>
         <source>Let grow too:</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch steigen lassen:</translation>
     </message>
     <message>
         <source>Lighter sets lower by percent</source>
-        <translation type="unfinished"></translation>
+        <translation>Leichtere Sätze niedriger um Prozent</translation>
     </message>
     <message>
         <source>Misses in a row</source>
-        <translation type="unfinished"></translation>
+        <translation>Verfehlte in Folge</translation>
     </message>
     <message>
         <source>Moves by</source>
-        <translation type="unfinished"></translation>
+        <translation>Folgt</translation>
     </message>
     <message>
         <source>Percent of the line followed</source>
-        <translation type="unfinished"></translation>
+        <translation>Prozent der Linie, der sie folgt</translation>
     </message>
     <message>
         <source>Repetitions over in the last set</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholungen mehr im letzten Satz</translation>
     </message>
     <message>
         <source>Rule</source>
-        <translation type="unfinished"></translation>
+        <translation>Regel</translation>
     </message>
     <message>
         <source>Sets</source>
-        <translation type="unfinished"></translation>
+        <translation>Sätze</translation>
     </message>
     <message>
         <source>So many times in a row</source>
-        <translation type="unfinished"></translation>
+        <translation>So oft in Folge</translation>
     </message>
     <message>
         <source>What gets easier after misses</source>
-        <translation type="unfinished"></translation>
+        <translation>Was nach Verfehltem leichter wird</translation>
     </message>
     <message>
         <source>at</source>
-        <translation type="unfinished"></translation>
+        <translation>zu</translation>
     </message>
     <message>
         <source>by</source>
-        <translation type="unfinished"></translation>
+        <translation>um</translation>
     </message>
     <message>
         <source>how sets relate</source>
-        <translation type="unfinished"></translation>
+        <translation>wie die Sätze zueinander stehen</translation>
     </message>
     <message>
         <source>in a row</source>
-        <translation type="unfinished"></translation>
+        <translation>in Folge</translation>
     </message>
     <message>
         <source>its own rule</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Regel</translation>
     </message>
     <message>
         <source>less</source>
-        <translation type="unfinished"></translation>
+        <translation>weniger</translation>
     </message>
     <message>
         <source>lower by</source>
-        <translation type="unfinished"></translation>
+        <translation>leichter um</translation>
     </message>
     <message>
         <source>misses in a row</source>
-        <translation type="unfinished"></translation>
+        <translation>verfehlten in Folge</translation>
     </message>
     <message>
         <source>range of the rule</source>
-        <translation type="unfinished"></translation>
+        <translation>Spanne der Regel</translation>
     </message>
     <message>
         <source>reps</source>
-        <translation type="unfinished"></translation>
+        <translation>Wdh</translation>
     </message>
     <message>
         <source>the main line</source>
-        <translation type="unfinished"></translation>
+        <translation>Hauptlinie</translation>
     </message>
     <message>
         <source>what follows misses</source>
-        <translation type="unfinished"></translation>
+        <translation>was auf Verfehltes folgt</translation>
     </message>
     <message>
         <source>what it follows</source>
-        <translation type="unfinished"></translation>
+        <translation>wem sie folgt</translation>
     </message>
     <message>
         <source>when it steps</source>
-        <translation type="unfinished"></translation>
+        <translation>wann sie steigt</translation>
     </message>
 </context>
 <context>
     <name>RuleExtras</name>
     <message>
         <source>% of body mass more</source>
-        <translation type="unfinished"></translation>
+        <translation>% des Körpergewichts mehr</translation>
     </message>
     <message>
         <source>A harder variation is at least</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine schwerere Variante ist mindestens</translation>
     </message>
     <message>
         <source>At most so many days a week</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchstens so viele Tage pro Woche</translation>
     </message>
     <message>
         <source>One more day a week after</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Tag mehr pro Woche nach</translation>
     </message>
     <message>
         <source>One more day a week after so many steps</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Tag mehr pro Woche nach so vielen Schritten</translation>
     </message>
     <message>
         <source>One more day a week after so many weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Tag mehr pro Woche nach so vielen Wochen</translation>
     </message>
     <message>
         <source>Smallest step of the variation, in percent of body mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinster Schritt der Variante, in Prozent des Körpergewichts</translation>
     </message>
     <message>
         <source>days</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage</translation>
     </message>
     <message>
         <source>one more day a week</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Tag mehr pro Woche</translation>
     </message>
     <message>
         <source>smallest step</source>
-        <translation type="unfinished"></translation>
+        <translation>kleinster Schritt</translation>
     </message>
     <message>
         <source>steps or</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritten oder</translation>
     </message>
     <message>
         <source>weeks, up to</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen, bis</translation>
     </message>
 </context>
 <context>
     <name>Rules</name>
     <message>
         <source>All sets together reach a total, however they fall; then it gets harder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Sätze zusammen erreichen eine Summe, gleich wie verteilt; dann wird es schwerer.</translation>
     </message>
     <message>
         <source>Each repetition gets slower first, then there are more, then it gets harder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erst wird jede Wiederholung langsamer, dann werden es mehr, dann wird es schwerer.</translation>
     </message>
     <message>
         <source>Hold</source>
-        <translation type="unfinished"></translation>
+        <translation>Haltezeit</translation>
     </message>
     <message>
         <source>Load</source>
-        <translation type="unfinished"></translation>
+        <translation>Last</translation>
     </message>
     <message>
         <source>Nothing grows: sets, repetitions and load stay until you change them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts steigt: Sätze, Wiederholungen und Last bleiben, bis sie geändert werden.</translation>
     </message>
     <message>
         <source>Repetitions</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholungen</translation>
     </message>
     <message>
         <source>Repetitions grow first, then a set is added, then the load takes a step.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erst steigen Wiederholungen, dann kommt ein Satz dazu, dann macht die Last einen Schritt.</translation>
     </message>
     <message>
         <source>Repetitions grow to the top of the range, then the load takes a step.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholungen steigen bis ans obere Ende der Spanne, dann macht die Last einen Schritt.</translation>
     </message>
     <message>
         <source>Repetitions grow to the top of the range, then the variation gets harder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholungen steigen bis ans obere Ende der Spanne, dann wird die Variante schwerer.</translation>
     </message>
     <message>
         <source>Seconds grow to the top of the range, then the load takes a step.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sekunden steigen bis ans obere Ende der Spanne, dann macht die Last einen Schritt.</translation>
     </message>
     <message>
         <source>Seconds grow to the top of the range, then the variation gets harder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sekunden steigen bis ans obere Ende der Spanne, dann wird die Variante schwerer.</translation>
     </message>
     <message>
         <source>Sets</source>
-        <translation type="unfinished"></translation>
+        <translation>Sätze</translation>
     </message>
     <message>
         <source>Tempo</source>
-        <translation type="unfinished"></translation>
+        <translation>Tempo</translation>
     </message>
     <message>
         <source>The same sets and repetitions; the load grows each time all are done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleiche Sätze und Wiederholungen; die Last steigt jedes Mal, wenn alle geschafft sind.</translation>
     </message>
     <message>
         <source>Total repetitions</source>
-        <translation type="unfinished"></translation>
+        <translation>Wdh insgesamt</translation>
     </message>
     <message>
         <source>Variation</source>
-        <translation type="unfinished"></translation>
+        <translation>Variante</translation>
     </message>
     <message>
         <source>What stands first grows first; the next one when it is full.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zuerst steht, steigt zuerst; das Nächste, wenn es voll ist.</translation>
     </message>
     <message>
         <source>a rule of your own</source>
-        <translation type="unfinished"></translation>
+        <translation>eine eigene Regel</translation>
     </message>
     <message>
         <source>a top set, then lighter</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Topsatz, dann leichter</translation>
     </message>
     <message>
         <source>a total, split freely</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Summe, frei verteilt</translation>
     </message>
     <message>
         <source>all alike</source>
-        <translation type="unfinished"></translation>
+        <translation>alle gleich</translation>
     </message>
     <message>
         <source>all sets are done as asked</source>
-        <translation type="unfinished"></translation>
+        <translation>alle Sätze wie vorgegeben sind</translation>
     </message>
     <message>
         <source>ascending to the last</source>
-        <translation type="unfinished"></translation>
+        <translation>ansteigend bis zum letzten</translation>
     </message>
     <message>
         <source>fixed</source>
-        <translation type="unfinished"></translation>
+        <translation>fest</translation>
     </message>
     <message>
         <source>hold, then a harder variation</source>
-        <translation type="unfinished"></translation>
+        <translation>Haltezeit, dann Variante</translation>
     </message>
     <message>
         <source>hold, then load</source>
-        <translation type="unfinished"></translation>
+        <translation>Haltezeit, dann Last</translation>
     </message>
     <message>
         <source>linear loading</source>
-        <translation type="unfinished"></translation>
+        <translation>linear steigern</translation>
     </message>
     <message>
         <source>load</source>
-        <translation type="unfinished"></translation>
+        <translation>Last</translation>
     </message>
     <message>
         <source>matches the demand</source>
-        <translation type="unfinished"></translation>
+        <translation>passt sich an</translation>
     </message>
     <message>
         <source>one more is left in reserve than meant</source>
-        <translation type="unfinished"></translation>
+        <translation>eine mehr in Reserve bleibt als gemeint</translation>
     </message>
     <message>
         <source>repetitions</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholungen</translation>
     </message>
     <message>
         <source>repetitions, sets, then load</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholungen, Sätze, dann Last</translation>
     </message>
     <message>
         <source>repetitions, then a harder variation</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholungen, dann Variante</translation>
     </message>
     <message>
         <source>repetitions, then load</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholungen, dann Last</translation>
     </message>
     <message>
         <source>slow tempo first</source>
-        <translation type="unfinished"></translation>
+        <translation>erst langsames Tempo</translation>
     </message>
     <message>
         <source>starts again</source>
-        <translation type="unfinished"></translation>
+        <translation>beginnt neu</translation>
     </message>
     <message>
         <source>stays</source>
-        <translation type="unfinished"></translation>
+        <translation>bleibt</translation>
     </message>
     <message>
         <source>the last set goes over</source>
-        <translation type="unfinished"></translation>
+        <translation>der letzte Satz mehr bringt</translation>
     </message>
     <message>
         <source>the total is reached</source>
-        <translation type="unfinished"></translation>
+        <translation>die Summe erreicht ist</translation>
     </message>
     <message>
         <source>total repetitions</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholungen insgesamt</translation>
     </message>
     <message>
         <source>variation</source>
-        <translation type="unfinished"></translation>
+        <translation>Variante</translation>
     </message>
 </context>
 <context>
     <name>SafeKeeping</name>
     <message>
         <source>1 other fact goes, comes back or changes</source>
-        <translation type="unfinished"></translation>
+        <translation>1 weitere Angabe entfällt, kommt wieder oder ändert sich</translation>
     </message>
     <message>
         <source>1 session</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Einheit</translation>
     </message>
     <message>
         <source>1 trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Person</translation>
     </message>
     <message>
         <source>Going back to it would change:</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu ihr zurückzugehen würde ändern:</translation>
     </message>
     <message>
         <source>In it: {trainees}, {sessions}, the last of {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Darin: {trainees}, {sessions}, die letzte vom {day}.</translation>
     </message>
     <message>
         <source>In it: {trainees}, {sessions}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Darin: {trainees}, {sessions}.</translation>
     </message>
     <message>
         <source>It holds the same as the present file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie enthält dasselbe wie die jetzige Datei.</translation>
     </message>
     <message>
         <source>Programs change back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pläne ändern sich zurück.</translation>
     </message>
     <message>
         <source>The present file cannot be read, so it cannot be compared with it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die jetzige Datei lässt sich nicht lesen, also auch nicht damit vergleichen.</translation>
     </message>
     <message>
         <source>{count} other facts go, come back or change</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} weitere Angaben entfallen, kommen wieder oder ändern sich</translation>
     </message>
     <message>
         <source>{count} sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Einheiten</translation>
     </message>
     <message>
         <source>{count} trainees</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Personen</translation>
     </message>
     <message>
         <source>{sessions} as they were before</source>
-        <translation type="unfinished"></translation>
+        <translation>{sessions} wie sie vorher waren</translation>
     </message>
     <message>
         <source>{sessions} come back</source>
-        <translation type="unfinished"></translation>
+        <translation>{sessions} kommen wieder</translation>
     </message>
     <message>
         <source>{sessions} lost</source>
-        <translation type="unfinished"></translation>
+        <translation>{sessions} verloren</translation>
     </message>
 </context>
 <context>
     <name>SafeKeepingPanel</name>
     <message>
         <source>A copy of everything is made on closing, and kept for the last 7 days, 4 weeks and 12 months. The copies lie in {folder}. What is there now is copied before anything is put in its place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beim Schließen entsteht eine Kopie von allem; sie bleibt für die letzten 7 Tage, 4 Wochen und 12 Monate. Die Kopien liegen in {folder}. Was jetzt da ist, wird kopiert, bevor etwas an seine Stelle tritt.</translation>
     </message>
     <message>
         <source>Backups</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherungen</translation>
     </message>
     <message>
         <source>Backups, the newest first</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherungen, die neueste zuerst</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließen</translation>
     </message>
     <message>
         <source>Go back to this backup</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu dieser Sicherung zurück</translation>
     </message>
     <message>
         <source>There is no backup yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch gibt es keine Sicherung.</translation>
+    </message>
+</context>
+<context>
+    <name>Sentences</name>
+    <message>
+        <source>Drafted for {level}, {weeks} weeks, {minutes} minutes a session at most. {first}; repetitions or seconds grow before load or variation. Starts are light on purpose: set each trainee&apos;s own, or put an assessment first. {easier} The ranges are common practice. {caution}</source>
+        <translation>Entworfen für {level}, {weeks} Wochen, höchstens {minutes} Minuten je Einheit. {first}; Wiederholungen oder Sekunden steigen vor Last oder Variante. Starts sind mit Absicht leicht: für jede Person eigene setzen oder einen Test voranstellen. {easier} Die Spannen sind gängige Praxis. {caution}</translation>
+    </message>
+    <message>
+        <source>Every sixth week is a deload.</source>
+        <translation>Jede sechste Woche ist ein Deload.</translation>
+    </message>
+    <message>
+        <source>Five days</source>
+        <translation>Fünf Tage</translation>
+    </message>
+    <message>
+        <source>For healthy people: whoever has a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
+        <translation>Für Gesunde: bei Erkrankung, Schmerz, frischer Verletzung oder zweifelhaften Gesundheitsfragen braucht es zuerst die Freigabe einer zugelassenen Fachperson.</translation>
+    </message>
+    <message>
+        <source>Four days</source>
+        <translation>Vier Tage</translation>
+    </message>
+    <message>
+        <source>Friday</source>
+        <translation>Freitag</translation>
+    </message>
+    <message>
+        <source>Holds and harder variations come first</source>
+        <translation>Halteübungen und schwerere Varianten kommen zuerst</translation>
+    </message>
+    <message>
+        <source>Monday</source>
+        <translation>Montag</translation>
+    </message>
+    <message>
+        <source>No days</source>
+        <translation>Keine Tage</translation>
+    </message>
+    <message>
+        <source>No deload is planned: for novices it is the coach&apos;s call.</source>
+        <translation>Kein Deload ist geplant: beim Einstieg entscheidet der Coach.</translation>
+    </message>
+    <message>
+        <source>One day</source>
+        <translation>Ein Tag</translation>
+    </message>
+    <message>
+        <source>Saturday</source>
+        <translation>Samstag</translation>
+    </message>
+    <message>
+        <source>Six days</source>
+        <translation>Sechs Tage</translation>
+    </message>
+    <message>
+        <source>Sunday</source>
+        <translation>Sonntag</translation>
+    </message>
+    <message>
+        <source>The large exercises come first</source>
+        <translation>Die großen Übungen kommen zuerst</translation>
+    </message>
+    <message>
+        <source>Three days</source>
+        <translation>Drei Tage</translation>
+    </message>
+    <message>
+        <source>Thursday</source>
+        <translation>Donnerstag</translation>
+    </message>
+    <message>
+        <source>Tuesday</source>
+        <translation>Dienstag</translation>
+    </message>
+    <message>
+        <source>Two days</source>
+        <translation>Zwei Tage</translation>
+    </message>
+    <message>
+        <source>Wednesday</source>
+        <translation>Mittwoch</translation>
+    </message>
+    <message>
+        <source>a novice</source>
+        <translation>den Einstieg</translation>
+    </message>
+    <message>
+        <source>a well-equipped room</source>
+        <translation>ein gut ausgestatteter Raum</translation>
+    </message>
+    <message>
+        <source>an advanced trainee</source>
+        <translation>Fortgeschrittene</translation>
+    </message>
+    <message>
+        <source>an intermediate trainee</source>
+        <translation>die Mittelstufe</translation>
+    </message>
+    <message>
+        <source>arms and calves</source>
+        <translation>Arme und Waden</translation>
+    </message>
+    <message>
+        <source>barbell, bench and bar</source>
+        <translation>Langhantel, Bank und Stange</translation>
+    </message>
+    <message>
+        <source>carry</source>
+        <translation>Tragen</translation>
+    </message>
+    <message>
+        <source>dumbbells and a bench</source>
+        <translation>Kurzhanteln und eine Bank</translation>
+    </message>
+    <message>
+        <source>hinge</source>
+        <translation>Hüftbeuge</translation>
+    </message>
+    <message>
+        <source>lunge</source>
+        <translation>Ausfallschritt</translation>
+    </message>
+    <message>
+        <source>no equipment</source>
+        <translation>ohne Ausstattung</translation>
+    </message>
+    <message>
+        <source>own equipment</source>
+        <translation>eigene Ausstattung</translation>
+    </message>
+    <message>
+        <source>press</source>
+        <translation>Überkopfdrücken</translation>
+    </message>
+    <message>
+        <source>pull-up</source>
+        <translation>Klimmzug</translation>
+    </message>
+    <message>
+        <source>push</source>
+        <translation>Drücken</translation>
+    </message>
+    <message>
+        <source>row</source>
+        <translation>Rudern</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>Muskelaufbau</translation>
+    </message>
+    <message>
+        <source>skill</source>
+        <translation>Können</translation>
+    </message>
+    <message>
+        <source>squat</source>
+        <translation>Kniebeuge</translation>
+    </message>
+    <message>
+        <source>strength</source>
+        <translation>Kraft</translation>
+    </message>
+    <message>
+        <source>trunk</source>
+        <translation>Rumpf</translation>
+    </message>
+    <message>
+        <source>{days}, {equipment}: {aim}</source>
+        <translation>{days}, {equipment}: {aim}</translation>
+    </message>
+    <message>
+        <source>{exercise}</source>
+        <translation>{exercise}</translation>
+    </message>
+    <message>
+        <source>{weekday}: {day}</source>
+        <translation>{weekday}: {day}</translation>
     </message>
 </context>
 <context>
     <name>Session</name>
     <message>
         <source>0 or more: help is typed for bodyweight only.</source>
-        <translation type="unfinished"></translation>
+        <translation>0 oder mehr: Hilfe wird nur bei Körpergewicht eingegeben.</translation>
     </message>
     <message>
         <source>A rest day: nothing is planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ruhetag: nichts ist geplant.</translation>
     </message>
     <message>
         <source>Add an activity</source>
-        <translation type="unfinished"></translation>
+        <translation>Aktivität hinzufügen</translation>
     </message>
     <message>
         <source>Add an exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>Übung hinzufügen</translation>
     </message>
     <message>
         <source>Away on this day: nothing is asked.</source>
-        <translation type="unfinished"></translation>
+        <translation>An diesem Tag abwesend: keine Vorgabe.</translation>
     </message>
     <message>
         <source>Body mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Körpergewicht</translation>
     </message>
     <message>
         <source>Correct session of {name}, {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit von {name} berichtigen, {day}</translation>
     </message>
     <message>
         <source>Effort</source>
-        <translation type="unfinished"></translation>
+        <translation>Anstrengung</translation>
     </message>
     <message>
         <source>Effort of the other activity, 0 to 10</source>
-        <translation type="unfinished"></translation>
+        <translation>Anstrengung der anderen Aktivität, 0 bis 10</translation>
     </message>
     <message>
         <source>Effort of the session, 0 to 10</source>
-        <translation type="unfinished"></translation>
+        <translation>Anstrengung der Einheit, 0 bis 10</translation>
     </message>
     <message>
         <source>How hard, 0 to 10? Name, minutes, effort: all three.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie hart, 0 bis 10? Name, Minuten, Anstrengung: alle drei.</translation>
     </message>
     <message>
         <source>How many minutes? Name, minutes, effort: all three.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viele Minuten? Name, Minuten, Anstrengung: alle drei.</translation>
     </message>
     <message>
         <source>How many? Type 0 if none was clean.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viele? 0 eingeben, wenn keine sauber war.</translation>
     </message>
     <message>
         <source>Left and right, like 8/7.</source>
-        <translation type="unfinished"></translation>
+        <translation>Links und rechts, etwa 8/7.</translation>
     </message>
     <message>
         <source>Minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten</translation>
     </message>
     <message>
         <source>Minutes of the other activity</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten der anderen Aktivität</translation>
     </message>
     <message>
         <source>Motivation</source>
-        <translation type="unfinished"></translation>
+        <translation>Motivation</translation>
     </message>
     <message>
         <source>Motivation, 1 bad to 5 good</source>
-        <translation type="unfinished"></translation>
+        <translation>Motivation, 1 schlecht bis 5 gut</translation>
     </message>
     <message>
         <source>No program is assigned to this trainee.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Person ist kein Plan zugewiesen.</translation>
     </message>
     <message>
         <source>No target changes: training went on as asked, and that still stands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Vorgabe ändert sich: das Training lief wie vorgegeben weiter, und das gilt noch.</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>Note on the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz zur Einheit</translation>
     </message>
     <message>
         <source>Nothing is asked until a licensed professional&apos;s clearance is recorded with name and date.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Vorgabe, bis die Freigabe einer zugelassenen Fachperson mit Name und Datum festgehalten ist.</translation>
     </message>
     <message>
         <source>One number: both sides work at once here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zahl: beide Seiten arbeiten hier zugleich.</translation>
     </message>
     <message>
         <source>Other activity</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Aktivität</translation>
     </message>
     <message>
         <source>Remove session of {name}, {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit von {name} entfernen, {day}</translation>
     </message>
     <message>
         <source>Session of {name}, {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit von {name}, {day}</translation>
     </message>
     <message>
         <source>Set {exercise} otherwise</source>
-        <translation type="unfinished"></translation>
+        <translation>{exercise} anders setzen</translation>
     </message>
     <message>
         <source>Sleep</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlaf</translation>
     </message>
     <message>
         <source>Sleep, 1 bad to 5 good</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlaf, 1 schlecht bis 5 gut</translation>
     </message>
     <message>
         <source>Soreness</source>
-        <translation type="unfinished"></translation>
+        <translation>Muskelkater</translation>
     </message>
     <message>
         <source>Soreness, 1 bad to 5 good</source>
-        <translation type="unfinished"></translation>
+        <translation>Muskelkater, 1 schlecht bis 5 gut</translation>
     </message>
     <message>
         <source>Stress</source>
-        <translation type="unfinished"></translation>
+        <translation>Stress</translation>
     </message>
     <message>
         <source>Stress, 1 bad to 5 good</source>
-        <translation type="unfinished"></translation>
+        <translation>Stress, 1 schlecht bis 5 gut</translation>
     </message>
     <message>
         <source>The program has ended: assign the next one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Plan ist zu Ende: bitte den nächsten zuweisen.</translation>
     </message>
     <message>
         <source>The program has not started yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Plan hat noch nicht begonnen.</translation>
     </message>
     <message>
         <source>Which activity? Its minutes or effort are typed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Aktivität? Minuten oder Anstrengung stehen schon da.</translation>
     </message>
     <message>
         <source>Which load? None was asked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Last? Es war keine vorgegeben.</translation>
     </message>
     <message>
         <source>best {work}</source>
-        <translation type="unfinished"></translation>
+        <translation>beste {work}</translation>
     </message>
     <message>
         <source>done</source>
-        <translation type="unfinished"></translation>
+        <translation>gemacht</translation>
     </message>
     <message>
         <source>in reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>in Reserve</translation>
     </message>
     <message>
         <source>load</source>
-        <translation type="unfinished"></translation>
+        <translation>Last</translation>
     </message>
     <message>
         <source>load in {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>Last in {unit}</translation>
     </message>
     <message>
         <source>not judged</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bewertet</translation>
     </message>
     <message>
         <source>not planned</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht geplant</translation>
     </message>
     <message>
         <source>not planned yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nicht geplant</translation>
     </message>
     <message>
         <source>nothing is asked</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Vorgabe</translation>
     </message>
     <message>
         <source>on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>am {day}</translation>
     </message>
     <message>
         <source>pain 0-10</source>
-        <translation type="unfinished"></translation>
+        <translation>Schmerz 0-10</translation>
     </message>
     <message>
         <source>pain, 0 to 10</source>
-        <translation type="unfinished"></translation>
+        <translation>Schmerz, 0 bis 10</translation>
     </message>
     <message>
         <source>recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>aufgezeichnet</translation>
     </message>
     <message>
         <source>recorded, changed</source>
-        <translation type="unfinished"></translation>
+        <translation>aufgezeichnet, geändert</translation>
     </message>
     <message>
         <source>repetitions done</source>
-        <translation type="unfinished"></translation>
+        <translation>gemachte Wiederholungen</translation>
     </message>
     <message>
         <source>repetitions in reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholungen in Reserve</translation>
     </message>
     <message>
         <source>seconds held</source>
-        <translation type="unfinished"></translation>
+        <translation>gehaltene Sekunden</translation>
     </message>
     <message>
         <source>with {count} in reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>mit {count} in Reserve</translation>
     </message>
     <message>
         <source>{amount} less than asked</source>
-        <translation type="unfinished"></translation>
+        <translation>{amount} weniger als vorgegeben</translation>
     </message>
     <message>
         <source>{amount} more than asked</source>
-        <translation type="unfinished"></translation>
+        <translation>{amount} mehr als vorgegeben</translation>
     </message>
     <message>
         <source>{day} {name} {minutes}, effort {effort}</source>
-        <translation type="unfinished"></translation>
+        <translation>{day} {name} {minutes}, Anstrengung {effort}</translation>
     </message>
     <message>
         <source>{exercise}, set {number}, {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>{exercise}, Satz {number}, {what}</translation>
     </message>
     <message>
         <source>{program}, week {week} of {weeks}</source>
-        <translation type="unfinished"></translation>
+        <translation>{program}, Woche {week} von {weeks}</translation>
     </message>
     <message>
         <source>{text}, deload</source>
-        <translation type="unfinished"></translation>
+        <translation>{text}, Deload</translation>
     </message>
     <message>
         <source>{unit} are typed here: that is {value}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier gilt {unit}: das sind {value}.</translation>
     </message>
     <message>
         <source>{unit} are typed here: that is {value}. Return again takes it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier gilt {unit}: das sind {value}. Noch einmal Eingabe übernimmt es.</translation>
     </message>
     <message>
         <source>{value} against {asked}: Return again if it is meant.</source>
-        <translation type="unfinished"></translation>
+        <translation>{value} gegen {asked}: noch einmal Eingabe, wenn es so gemeint ist.</translation>
     </message>
     <message>
         <source>{work} again</source>
-        <translation type="unfinished"></translation>
+        <translation>{work} noch einmal</translation>
     </message>
 </context>
 <context>
     <name>SessionFoot</name>
     <message>
         <source>1 bad, 5 good</source>
-        <translation type="unfinished"></translation>
+        <translation>1 schlecht, 5 gut</translation>
     </message>
     <message>
         <source>Add exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>Übung dazu</translation>
     </message>
     <message>
         <source>Body mass, sleep, soreness, stress, motivation, other activities, red flags</source>
-        <translation type="unfinished"></translation>
+        <translation>Körpergewicht, Schlaf, Muskelkater, Stress, Motivation, andere Aktivitäten, Warnzeichen</translation>
     </message>
     <message>
         <source>Exercise as asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Übung wie vorgegeben</translation>
     </message>
     <message>
         <source>Extra set</source>
-        <translation type="unfinished"></translation>
+        <translation>Satz mehr</translation>
     </message>
     <message>
         <source>Load</source>
-        <translation type="unfinished"></translation>
+        <translation>Last</translation>
     </message>
     <message>
         <source>More</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>Note on the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz zur Einheit</translation>
     </message>
     <message>
         <source>Red flag: chest pain, fainting, sudden severe pain or numbness</source>
-        <translation type="unfinished"></translation>
+        <translation>Warnzeichen: Brustschmerz, Ohnmacht, plötzlicher starker Schmerz oder Taubheit</translation>
     </message>
     <message>
         <source>Save</source>
-        <translation type="unfinished"></translation>
+        <translation>Speichern</translation>
     </message>
     <message>
         <source>Set as asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Satz wie vorgegeben</translation>
     </message>
     <message>
         <source>Variation</source>
-        <translation type="unfinished"></translation>
+        <translation>Variante</translation>
     </message>
     <message>
         <source>Warm-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufwärmen</translation>
     </message>
     <message>
         <source>cycling, a match</source>
-        <translation type="unfinished"></translation>
+        <translation>Radfahren, ein Spiel</translation>
     </message>
     <message>
         <source>min</source>
-        <translation type="unfinished"></translation>
+        <translation>min</translation>
     </message>
     <message>
         <source>of 10</source>
-        <translation type="unfinished"></translation>
+        <translation>von 10</translation>
     </message>
     <message>
         <source>training load {load}</source>
-        <translation type="unfinished"></translation>
+        <translation>Trainingsbelastung {load}</translation>
     </message>
 </context>
 <context>
     <name>SessionForm</name>
     <message>
         <source>Nothing is typed yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts eingegeben.</translation>
     </message>
     <message>
         <source>Removed. Undo brings it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernt. Rückgängig holt sie zurück.</translation>
     </message>
     <message>
         <source>Save</source>
-        <translation type="unfinished"></translation>
+        <translation>Speichern</translation>
     </message>
     <message>
         <source>Save the correction</source>
-        <translation type="unfinished"></translation>
+        <translation>Korrektur speichern</translation>
     </message>
     <message>
         <source>Saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Gespeichert</translation>
     </message>
     <message>
         <source>This day has not come yet: today at the latest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Tag kommt erst noch: spätestens heute.</translation>
     </message>
 </context>
 <context>
     <name>SessionHeading</name>
     <message>
         <source>All as asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles wie vorgegeben</translation>
     </message>
     <message>
         <source>Day of the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag der Einheit</translation>
     </message>
     <message>
         <source>Next day</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächster Tag</translation>
     </message>
     <message>
         <source>Next day: Alt+Page Down. Training day: Ctrl+Page Down</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächster Tag: Alt+Bild ab. Trainingstag: Strg+Bild ab</translation>
     </message>
     <message>
         <source>Previous day</source>
-        <translation type="unfinished"></translation>
+        <translation>Voriger Tag</translation>
     </message>
     <message>
         <source>Previous day: Alt+Page Up. Training day: Ctrl+Page Up</source>
-        <translation type="unfinished"></translation>
+        <translation>Voriger Tag: Alt+Bild auf. Trainingstag: Strg+Bild auf</translation>
     </message>
     <message>
         <source>Today</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute</translation>
     </message>
     <message>
         <source>Today: Alt+Home</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute: Alt+Pos1</translation>
     </message>
 </context>
 <context>
     <name>SessionKeys</name>
     <message>
         <source>Add an exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>Übung hinzufügen</translation>
     </message>
     <message>
         <source>All as asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles wie vorgegeben</translation>
     </message>
     <message>
         <source>Body mass, wellness, other activity, red flag</source>
-        <translation type="unfinished"></translation>
+        <translation>Körpergewicht, Befinden, andere Aktivität, Warnzeichen</translation>
     </message>
     <message>
         <source>Clear a cell</source>
-        <translation type="unfinished"></translation>
+        <translation>Zelle leeren</translation>
     </message>
     <message>
         <source>Done instead</source>
-        <translation type="unfinished"></translation>
+        <translation>Stattdessen gemacht</translation>
     </message>
     <message>
         <source>Drop a set</source>
-        <translation type="unfinished"></translation>
+        <translation>Satz weglassen</translation>
     </message>
     <message>
         <source>Exercise as asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Übung wie vorgegeben</translation>
     </message>
     <message>
         <source>Extra set</source>
-        <translation type="unfinished"></translation>
+        <translation>Satz mehr</translation>
     </message>
     <message>
         <source>Go to a date</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu einem Datum gehen</translation>
     </message>
     <message>
         <source>Load, where none is asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Last, wo keine vorgegeben ist</translation>
     </message>
     <message>
         <source>Next cell</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächste Zelle</translation>
     </message>
     <message>
         <source>Next day</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächster Tag</translation>
     </message>
     <message>
         <source>Next exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächste Übung</translation>
     </message>
     <message>
         <source>Next row</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächste Zeile</translation>
     </message>
     <message>
         <source>Next session on record</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächste aufgezeichnete Einheit</translation>
     </message>
     <message>
         <source>Next training day</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächster Trainingstag</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>One more session on this day</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch eine Einheit an diesem Tag</translation>
     </message>
     <message>
         <source>Other variation</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Variante</translation>
     </message>
     <message>
         <source>Save; then next trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>Speichern; dann nächste Person</translation>
     </message>
     <message>
         <source>Search the past</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückblick durchsuchen</translation>
     </message>
     <message>
         <source>Set as asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Satz wie vorgegeben</translation>
     </message>
     <message>
         <source>Take typing back</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingaben zurücknehmen</translation>
     </message>
     <message>
         <source>Today</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute</translation>
     </message>
     <message>
         <source>Warm-up set</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufwärmsatz</translation>
     </message>
 </context>
 <context>
     <name>SessionTyping</name>
     <message>
         <source>Instead: {exercise}</source>
-        <translation type="unfinished"></translation>
+        <translation>Stattdessen: {exercise}</translation>
     </message>
     <message>
         <source>Nothing was asked of this set: type what was done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für diesen Satz gibt es keine Vorgabe: eingeben, was gemacht wurde.</translation>
     </message>
     <message>
         <source>This exercise has no variations.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Übung hat keine Varianten.</translation>
     </message>
 </context>
 <context>
     <name>SessionWay</name>
     <message>
         <source>No further session is on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine weitere Einheit ist aufgezeichnet.</translation>
     </message>
     <message>
         <source>There is no further training day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keinen weiteren Trainingstag.</translation>
     </message>
 </context>
 <context>
     <name>Sheet</name>
     <message>
         <source> on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation> am {day}</translation>
     </message>
     <message>
         <source>, with collars</source>
-        <translation type="unfinished"></translation>
+        <translation>, mit Verschlüssen</translation>
     </message>
     <message>
         <source>Best: {work}</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestleistung: {work}</translation>
     </message>
     <message>
         <source>Clean: in the form agreed; only these count. Reserve: how many more would have been clean. Pain: 0 to 10; where it grows, stop that exercise and tell your coach. Effort of the whole session: 0 rest, 10 the hardest ever. 1-5: 1 bad, 5 good.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sauber: in der vereinbarten Form; nur diese zählen. Reserve: wie viele noch sauber gewesen wären. Schmerz: 0 bis 10; wo er zunimmt, diese Übung beenden und dem Coach sagen. Anstrengung der ganzen Einheit: 0 Ruhe, 10 das Härteste überhaupt. 1-5: 1 schlecht, 5 gut.</translation>
     </message>
     <message>
-        <source>First set: as many clean reps as you can, stop atN{NO-BREAK SPACE}{stop}</source>
-        <translation type="unfinished"></translation>
+        <source>First set: as many clean reps as you can, stop at&#xa0;{stop}</source>
+        <translation>Erster Satz: so viele saubere Wdh wie möglich, Schluss bei {stop}</translation>
     </message>
     <message>
         <source>In between, if your coach agrees: {ways}</source>
-        <translation type="unfinished"></translation>
+        <translation>Dazwischen, wenn der Coach zustimmt: {ways}</translation>
     </message>
     <message>
-        <source>Last set: as many clean reps as you can, stop atN{NO-BREAK SPACE}{stop}</source>
-        <translation type="unfinished"></translation>
+        <source>Last set: as many clean reps as you can, stop at&#xa0;{stop}</source>
+        <translation>Letzter Satz: so viele saubere Wdh wie möglich, Schluss bei {stop}</translation>
     </message>
     <message>
-        <source>Last set: hold as long as it is clean, stop atN{NO-BREAK SPACE}{stop}</source>
-        <translation type="unfinished"></translation>
+        <source>Last set: hold as long as it is clean, stop at&#xa0;{stop}</source>
+        <translation>Letzter Satz: halten, solange es sauber ist, Schluss bei {stop}</translation>
     </message>
     <message>
         <source>Last time, {day}: {work}</source>
-        <translation type="unfinished"></translation>
+        <translation>Letztes Mal, {day}: {work}</translation>
     </message>
     <message>
         <source>No font is installed on this computer: a sheet needs one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf diesem Rechner ist keine Schrift installiert: ein Blatt braucht eine.</translation>
     </message>
     <message>
         <source>Nobody is asked anything on {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für den {day} hat niemand eine Vorgabe.</translation>
     </message>
     <message>
         <source>Not asked: pain {pain} of 10{on_day}; ask your coach</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Vorgabe: Schmerz {pain} von 10{on_day}; den Coach fragen</translation>
     </message>
     <message>
         <source>Not asked: {days} since the last time; ask your coach where to start</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Vorgabe: {days} seit dem letzten Mal; den Coach fragen, wo zu beginnen ist</translation>
     </message>
     <message>
         <source>Not asked: {why}; ask your coach</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Vorgabe: {why}; den Coach fragen</translation>
     </message>
     <message>
         <source>Not set yet: ask your coach where to start</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nicht gesetzt: den Coach fragen, wo zu beginnen ist</translation>
     </message>
     <message>
         <source>Nothing is asked of {name} on {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für {name} gibt es am {day} keine Vorgabe.</translation>
     </message>
     <message>
         <source>Nothing is asked of {name} until a licensed professional&apos;s clearance is recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für {name} gibt es keine Vorgabe, bis die Freigabe einer zugelassenen Fachperson festgehalten ist.</translation>
     </message>
     <message>
         <source>The program of {name} has ended before {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Plan von {name} war vor dem {day} zu Ende.</translation>
     </message>
     <message>
         <source>The program of {name} has not begun on {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Plan von {name} hat am {day} noch nicht begonnen.</translation>
     </message>
     <message>
         <source>The sheet cannot be written to {path}: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Blatt lässt sich nicht nach {path} schreiben: {why}</translation>
     </message>
     <message>
         <source>Upper boxes: clean repetitions or seconds of each set, under what is asked. Lower boxes: the load where it was another, how many more would have been clean, pain 0 to 10; where pain grows, stop that exercise and tell your coach.</source>
-        <translation type="unfinished"></translation>
+        <translation>Obere Kästchen: saubere Wiederholungen oder Sekunden jedes Satzes, unter der Vorgabe. Untere Kästchen: die Last, wenn sie anders war, wie viele noch sauber gewesen wären, Schmerz 0 bis 10; wo Schmerz zunimmt, diese Übung beenden und dem Coach sagen.</translation>
     </message>
     <message>
         <source>Warm-up {ramp}</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufwärmen {ramp}</translation>
     </message>
     <message>
         <source>about {minutes}</source>
-        <translation type="unfinished"></translation>
+        <translation>etwa {minutes}</translation>
     </message>
     <message>
         <source>band: {band}</source>
-        <translation type="unfinished"></translation>
+        <translation>Band: {band}</translation>
     </message>
     <message>
         <source>body mass {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>Körpergewicht {unit}</translation>
     </message>
     <message>
         <source>clean</source>
-        <translation type="unfinished"></translation>
+        <translation>sauber</translation>
     </message>
     <message>
         <source>deload</source>
-        <translation type="unfinished"></translation>
+        <translation>Deload</translation>
     </message>
     <message>
         <source>dumbbell handle alone</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurzhantelgriff allein</translation>
     </message>
     <message>
         <source>dumbbell handle: {discs} at each end</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurzhantelgriff: {discs} an jedem Ende</translation>
     </message>
     <message>
         <source>effort 0-10</source>
-        <translation type="unfinished"></translation>
+        <translation>Anstrengung 0-10</translation>
     </message>
     <message>
         <source>from {first}</source>
-        <translation type="unfinished"></translation>
+        <translation>von {first}</translation>
     </message>
     <message>
         <source>help of {band}</source>
-        <translation type="unfinished"></translation>
+        <translation>Hilfe von {band}</translation>
     </message>
     <message>
         <source>in turn with {others}</source>
-        <translation type="unfinished"></translation>
+        <translation>im Wechsel mit {others}</translation>
     </message>
     <message>
         <source>left</source>
-        <translation type="unfinished"></translation>
+        <translation>links</translation>
     </message>
     <message>
         <source>left s</source>
-        <translation type="unfinished"></translation>
+        <translation>links s</translation>
     </message>
     <message>
         <source>load {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>Last {unit}</translation>
     </message>
     <message>
         <source>minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten</translation>
     </message>
     <message>
         <source>motivation 1-5</source>
-        <translation type="unfinished"></translation>
+        <translation>Motivation 1-5</translation>
     </message>
     <message>
         <source>not done</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gemacht</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>one more rep</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Wdh mehr</translation>
     </message>
     <message>
         <source>one more set</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Satz mehr</translation>
     </message>
     <message>
         <source>page {number} of {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite {number} von {count}</translation>
     </message>
     <message>
         <source>pain</source>
-        <translation type="unfinished"></translation>
+        <translation>Schmerz</translation>
     </message>
     <message>
         <source>reps</source>
-        <translation type="unfinished"></translation>
+        <translation>Wdh</translation>
     </message>
     <message>
         <source>reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>Reserve</translation>
     </message>
     <message>
         <source>rest {clock}</source>
-        <translation type="unfinished"></translation>
+        <translation>Pause {clock}</translation>
     </message>
     <message>
         <source>right</source>
-        <translation type="unfinished"></translation>
+        <translation>rechts</translation>
     </message>
     <message>
         <source>right s</source>
-        <translation type="unfinished"></translation>
+        <translation>rechts s</translation>
     </message>
     <message>
         <source>seconds</source>
-        <translation type="unfinished"></translation>
+        <translation>Sekunden</translation>
     </message>
     <message>
         <source>sleep 1-5</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlaf 1-5</translation>
     </message>
     <message>
         <source>slower</source>
-        <translation type="unfinished"></translation>
+        <translation>langsamer</translation>
     </message>
     <message>
         <source>smaller discs</source>
-        <translation type="unfinished"></translation>
+        <translation>kleinere Scheiben</translation>
     </message>
     <message>
         <source>soreness 1-5</source>
-        <translation type="unfinished"></translation>
+        <translation>Muskelkater 1-5</translation>
     </message>
     <message>
         <source>stress 1-5</source>
-        <translation type="unfinished"></translation>
+        <translation>Stress 1-5</translation>
     </message>
     <message>
         <source>tempo {tempo}</source>
-        <translation type="unfinished"></translation>
+        <translation>Tempo {tempo}</translation>
     </message>
     <message>
         <source>then {work}</source>
-        <translation type="unfinished"></translation>
+        <translation>dann {work}</translation>
     </message>
     <message>
         <source>to {last}</source>
-        <translation type="unfinished"></translation>
+        <translation>bis {last}</translation>
     </message>
     <message>
         <source>week {week} of {weeks}</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche {week} von {weeks}</translation>
     </message>
     <message>
         <source>{amount} in {sets}</source>
-        <translation type="unfinished"></translation>
+        <translation>{amount} in {sets}</translation>
     </message>
     <message>
         <source>{bar} alone</source>
-        <translation type="unfinished"></translation>
+        <translation>{bar} allein</translation>
     </message>
     <message>
         <source>{bar}: {discs} a side</source>
-        <translation type="unfinished"></translation>
+        <translation>{bar}: {discs} je Seite</translation>
     </message>
     <message>
         <source>{count} in reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} in Reserve</translation>
     </message>
     <message>
         <source>{count} trainees</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Personen</translation>
     </message>
     <message>
         <source>{day} is a rest day of {name}: nothing is asked.</source>
-        <translation type="unfinished"></translation>
+        <translation>{day} ist ein Ruhetag von {name}: keine Vorgabe.</translation>
     </message>
     <message>
         <source>{load}, {loading}</source>
-        <translation type="unfinished"></translation>
+        <translation>{load}, {loading}</translation>
     </message>
     <message>
         <source>{name} has no program: assign one, and its days can be printed.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} hat keinen Plan: einen zuweisen, dann lassen sich seine Tage drucken.</translation>
     </message>
     <message>
         <source>{name} is away on {day}: nothing is asked.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist am {day} abwesend: keine Vorgabe.</translation>
     </message>
     <message>
         <source>{ramp} each</source>
-        <translation type="unfinished"></translation>
+        <translation>je {ramp}</translation>
     </message>
     <message>
         <source>{reps} without load</source>
-        <translation type="unfinished"></translation>
+        <translation>{reps} ohne Last</translation>
     </message>
     <message>
         <source>{seconds} a repetition</source>
-        <translation type="unfinished"></translation>
+        <translation>{seconds} je Wiederholung</translation>
     </message>
     <message>
         <source>{sets}, each side,</source>
-        <translation type="unfinished"></translation>
+        <translation>{sets}, je Seite,</translation>
     </message>
     <message>
         <source>{stack}: pin at {load}</source>
-        <translation type="unfinished"></translation>
+        <translation>{stack}: Stift bei {load}</translation>
     </message>
     <message>
         <source>{stack}: pin at {load}, with the small plate</source>
-        <translation type="unfinished"></translation>
+        <translation>{stack}: Stift bei {load}, mit der kleinen Platte</translation>
     </message>
     <message>
         <source>{work} each side</source>
-        <translation type="unfinished"></translation>
+        <translation>{work} je Seite</translation>
     </message>
 </context>
 <context>
     <name>SheetArea</name>
     <message>
         <source>1 page. Boxes are left blank for the pencil.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Seite. Die Kästchen bleiben leer für den Stift.</translation>
     </message>
     <message>
         <source>A4</source>
-        <translation type="unfinished"></translation>
+        <translation>A4</translation>
     </message>
     <message>
         <source>Day of the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag des Blatts</translation>
     </message>
     <message>
         <source>Go to a date</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu einem Datum gehen</translation>
     </message>
     <message>
         <source>Group</source>
-        <translation type="unfinished"></translation>
+        <translation>Gruppe</translation>
     </message>
     <message>
         <source>Larger  +</source>
-        <translation type="unfinished"></translation>
+        <translation>Größer  +</translation>
     </message>
     <message>
         <source>Letter</source>
-        <translation type="unfinished"></translation>
+        <translation>Letter</translation>
     </message>
     <message>
         <source>Next day</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächster Tag</translation>
     </message>
     <message>
         <source>Next day of training</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächster Trainingstag</translation>
     </message>
     <message>
         <source>Next day of training: Ctrl+Page Down</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächster Trainingstag: Strg+Bild ab</translation>
     </message>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Papier</translation>
     </message>
     <message>
         <source>Previous day of training</source>
-        <translation type="unfinished"></translation>
+        <translation>Voriger Trainingstag</translation>
     </message>
     <message>
         <source>Previous day of training: Ctrl+Page Up</source>
-        <translation type="unfinished"></translation>
+        <translation>Voriger Trainingstag: Strg+Bild auf</translation>
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken</translation>
     </message>
     <message>
         <source>Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken…</translation>
     </message>
     <message>
         <source>Save as PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Als PDF speichern</translation>
     </message>
     <message>
         <source>Save as PDF…</source>
-        <translation type="unfinished"></translation>
+        <translation>Als PDF speichern…</translation>
     </message>
     <message>
         <source>Save the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt speichern</translation>
     </message>
     <message>
         <source>Sheet saved to {path}</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt gespeichert in {path}</translation>
     </message>
     <message>
         <source>Sheet sent to {printer}</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt an {printer} gesendet</translation>
     </message>
     <message>
         <source>Smaller  −</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleiner  −</translation>
     </message>
     <message>
         <source>The group</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Gruppe</translation>
     </message>
     <message>
         <source>The group, or this trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Gruppe oder diese Person</translation>
     </message>
     <message>
         <source>The printer did not take the sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Drucker hat das Blatt nicht angenommen.</translation>
     </message>
     <message>
         <source>This trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Person</translation>
     </message>
     <message>
         <source>Whole page  0</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganze Seite  0</translation>
     </message>
     <message>
         <source>Whose sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Wessen Blatt</translation>
     </message>
     <message>
         <source>{count} pages. Boxes are left blank for the pencil.</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Seiten. Die Kästchen bleiben leer für den Stift.</translation>
     </message>
     <message>
         <source>{count} train on this day; save and next follows the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} trainieren an diesem Tag; Speichern und Weiter folgt dem Blatt</translation>
     </message>
 </context>
 <context>
     <name>SheetPreview</name>
     <message>
         <source>Preview of the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorschau des Blatts</translation>
     </message>
 </context>
 <context>
     <name>ShelfRow</name>
     <message>
         <source>Ctrl+D</source>
-        <translation type="unfinished"></translation>
+        <translation>Strg+D</translation>
     </message>
     <message>
         <source>Delete</source>
-        <translation type="unfinished"></translation>
+        <translation>Entf</translation>
     </message>
     <message>
         <source>Duplicate</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdoppeln</translation>
     </message>
     <message>
         <source>Open</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnen</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>Return</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingabe</translation>
     </message>
     <message>
         <source>{action}: {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{action}: {name}</translation>
     </message>
 </context>
 <context>
     <name>SlotBlock</name>
     <message>
         <source>Not planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht geplant</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>{exercise}, note</source>
-        <translation type="unfinished"></translation>
+        <translation>{exercise}, Notiz</translation>
     </message>
 </context>
 <context>
     <name>SlotFields</name>
     <message>
         <source>A name tells two lines of one exercise apart, such as heavy and light</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Name hält zwei Linien einer Übung auseinander, etwa schwer und leicht</translation>
     </message>
     <message>
         <source>In reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>Reserve</translation>
     </message>
     <message>
         <source>In turn</source>
-        <translation type="unfinished"></translation>
+        <translation>Wechsel</translation>
     </message>
     <message>
         <source>Letter of slots done in turn</source>
-        <translation type="unfinished"></translation>
+        <translation>Buchstabe der Plätze im Wechsel</translation>
     </message>
     <message>
         <source>Line</source>
-        <translation type="unfinished"></translation>
+        <translation>Linie</translation>
     </message>
     <message>
         <source>Load at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>Last am Start</translation>
     </message>
     <message>
         <source>Load at the start as a percentage of the maximum</source>
-        <translation type="unfinished"></translation>
+        <translation>Last am Start in Prozent des Maximums</translation>
     </message>
     <message>
         <source>Name of the line</source>
-        <translation type="unfinished"></translation>
+        <translation>Name der Linie</translation>
     </message>
     <message>
         <source>Note for the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz für das Blatt</translation>
     </message>
     <message>
         <source>Reckoned once, from the trend on the day the program is given; without a trend the load beside it holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Einmal gerechnet, aus dem Trend am Tag der Zuweisung; ohne Trend gilt die Last daneben</translation>
     </message>
     <message>
         <source>Repetitions at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholungen am Start</translation>
     </message>
     <message>
         <source>Repetitions in reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholungen in Reserve</translation>
     </message>
     <message>
         <source>Rest</source>
-        <translation type="unfinished"></translation>
+        <translation>Pause</translation>
     </message>
     <message>
         <source>Rest after a set</source>
-        <translation type="unfinished"></translation>
+        <translation>Pause nach einem Satz</translation>
     </message>
     <message>
         <source>Seconds a repetition at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>Sekunden je Wiederholung am Start</translation>
     </message>
     <message>
         <source>Seconds each</source>
-        <translation type="unfinished"></translation>
+        <translation>s je Wdh</translation>
     </message>
     <message>
         <source>Sets at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>Sätze am Start</translation>
     </message>
     <message>
         <source>Start: sets</source>
-        <translation type="unfinished"></translation>
+        <translation>Start: Sätze</translation>
     </message>
     <message>
         <source>Tempo</source>
-        <translation type="unfinished"></translation>
+        <translation>Tempo</translation>
     </message>
     <message>
         <source>Tempo: seconds down, held, up</source>
-        <translation type="unfinished"></translation>
+        <translation>Tempo: Sekunden ab, gehalten, auf</translation>
     </message>
     <message>
         <source>The start lies outside the rule&apos;s {floor} to {ceiling}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Start liegt außerhalb von {floor} bis {ceiling} der Regel.</translation>
     </message>
     <message>
         <source>Variation at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>Variante am Start</translation>
     </message>
     <message>
         <source>hold s</source>
-        <translation type="unfinished"></translation>
+        <translation>Halten s</translation>
     </message>
     <message>
         <source>in all</source>
-        <translation type="unfinished"></translation>
+        <translation>insgesamt</translation>
     </message>
     <message>
         <source>load</source>
-        <translation type="unfinished"></translation>
+        <translation>Last</translation>
     </message>
     <message>
         <source>name of the line</source>
-        <translation type="unfinished"></translation>
+        <translation>Name der Linie</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>or % of max</source>
-        <translation type="unfinished"></translation>
+        <translation>oder % Max.</translation>
     </message>
     <message>
         <source>reps</source>
-        <translation type="unfinished"></translation>
+        <translation>Wdh</translation>
     </message>
     <message>
         <source>reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>Reserve</translation>
     </message>
     <message>
         <source>rest</source>
-        <translation type="unfinished"></translation>
+        <translation>Pause</translation>
     </message>
     <message>
         <source>sets</source>
-        <translation type="unfinished"></translation>
+        <translation>Sätze</translation>
     </message>
     <message>
         <source>slots in turn</source>
-        <translation type="unfinished"></translation>
+        <translation>Plätze im Wechsel</translation>
     </message>
     <message>
         <source>start</source>
-        <translation type="unfinished"></translation>
+        <translation>Start</translation>
     </message>
     <message>
         <source>tempo</source>
-        <translation type="unfinished"></translation>
+        <translation>Tempo</translation>
     </message>
     <message>
         <source>the only one</source>
-        <translation type="unfinished"></translation>
+        <translation>die einzige</translation>
     </message>
     <message>
         <source>variation</source>
-        <translation type="unfinished"></translation>
+        <translation>Variante</translation>
     </message>
 </context>
 <context>
     <name>SlotPanel</name>
     <message>
         <source>Another exercise here</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Übung hier</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließen</translation>
     </message>
     <message>
         <source>Down</source>
-        <translation type="unfinished"></translation>
+        <translation>Ab</translation>
     </message>
     <message>
         <source>Duplicate</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdoppeln</translation>
     </message>
     <message>
         <source>Exchange the exercise of this slot</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Übung dieses Platzes tauschen</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>Up</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf</translation>
     </message>
 </context>
 <context>
     <name>SlotRow</name>
     <message>
         <source>Return edits, Space marks, Alt with the arrows moves, Delete removes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingabe bearbeitet, Leertaste markiert, Alt mit den Pfeilen verschiebt, Entf entfernt.</translation>
     </message>
     <message>
         <source>marked</source>
-        <translation type="unfinished"></translation>
+        <translation>markiert</translation>
     </message>
 </context>
 <context>
     <name>SlotSheet</name>
     <message>
         <source>asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorgabe</translation>
     </message>
     <message>
         <source>last time</source>
-        <translation type="unfinished"></translation>
+        <translation>letztes Mal</translation>
     </message>
     <message>
         <source>warm-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufwärmen</translation>
     </message>
 </context>
 <context>
     <name>Slots</name>
     <message>
         <source>changed for {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>geändert für {name}</translation>
     </message>
     <message>
         <source>deload</source>
-        <translation type="unfinished"></translation>
+        <translation>Deload</translation>
     </message>
     <message>
         <source>in turn {letter}</source>
-        <translation type="unfinished"></translation>
+        <translation>im Wechsel {letter}</translation>
     </message>
     <message>
         <source>missed</source>
-        <translation type="unfinished"></translation>
+        <translation>verfehlt</translation>
     </message>
     <message>
         <source>rest {time}</source>
-        <translation type="unfinished"></translation>
+        <translation>Pause {time}</translation>
     </message>
     <message>
         <source>rolls over</source>
-        <translation type="unfinished"></translation>
+        <translation>springt um</translation>
     </message>
     <message>
         <source>tempo {tempo}</source>
-        <translation type="unfinished"></translation>
+        <translation>Tempo {tempo}</translation>
     </message>
     <message>
         <source>the main line</source>
-        <translation type="unfinished"></translation>
+        <translation>der Hauptlinie</translation>
     </message>
     <message>
         <source>{count} in all over {sets}</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} insgesamt über {sets}</translation>
     </message>
     <message>
         <source>{count} in reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} in Reserve</translation>
     </message>
     <message>
         <source>{percent} % of {line}</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent} % von {line}</translation>
     </message>
     <message>
         <source>{time} a repetition</source>
-        <translation type="unfinished"></translation>
+        <translation>{time} je Wiederholung</translation>
     </message>
 </context>
 <context>
     <name>Sources</name>
     <message>
         <source>48 h between sessions for the same muscles, guideline quoted second-hand; sets to failure delay recovery by 24-48 h: Morán-Navarro 2017, Eur J Appl Physiol 117(12):2387-2399</source>
-        <translation type="unfinished"></translation>
+        <translation>48 h zwischen Einheiten für dieselben Muskeln, Leitlinie aus zweiter Hand zitiert; Sätze bis zum Versagen verzögern die Erholung um 24-48 h: Morán-Navarro 2017, Eur J Appl Physiol 117(12):2387-2399</translation>
     </message>
     <message>
         <source>ACSM 2009, Med Sci Sports Exerc 41(3):687-708: raise the load by 2-10 %</source>
-        <translation type="unfinished"></translation>
+        <translation>ACSM 2009, Med Sci Sports Exerc 41(3):687-708: die Last um 2-10 % steigern</translation>
     </message>
     <message>
         <source>Bell 2025, Strength Cond J (review): every 4-8 weeks; Rogerson 2024, Sports Med Open 10:26, DOI 10.1186/s40798-024-00691-y (survey of competitive athletes): every 5.6 ± 2.3 weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>Bell 2025, Strength Cond J (Übersichtsarbeit): alle 4-8 Wochen; Rogerson 2024, Sports Med Open 10:26, DOI 10.1186/s40798-024-00691-y (Umfrage unter Wettkampfsportlern): alle 5,6 ± 2,3 Wochen</translation>
     </message>
     <message>
         <source>Iversen 2021, Sports Med 51(10):2079-2095</source>
-        <translation type="unfinished"></translation>
+        <translation>Iversen 2021, Sports Med 51(10):2079-2095</translation>
     </message>
     <message>
         <source>Miller 2010, Pediatr Clin N Am 57(3):671-682; supervision and no maximum tests: common practice</source>
-        <translation type="unfinished"></translation>
+        <translation>Miller 2010, Pediatr Clin N Am 57(3):671-682; Aufsicht und keine Maximaltests: gängige Praxis</translation>
     </message>
     <message>
         <source>Schoenfeld 2017, J Sports Sci 35(11):1073-1082, DOI 10.1080/02640414.2016.1210197</source>
-        <translation type="unfinished"></translation>
+        <translation>Schoenfeld 2017, J Sports Sci 35(11):1073-1082, DOI 10.1080/02640414.2016.1210197</translation>
     </message>
     <message>
         <source>WHO 2020, Guidelines on physical activity and sedentary behaviour (quoted second-hand): all major muscle groups on 2 or more days a week</source>
-        <translation type="unfinished"></translation>
+        <translation>WHO 2020, Leitlinien zu körperlicher Aktivität und sitzendem Verhalten (aus zweiter Hand zitiert): alle großen Muskelgruppen an 2 oder mehr Tagen pro Woche</translation>
     </message>
     <message>
         <source>common practice</source>
-        <translation type="unfinished"></translation>
+        <translation>gängige Praxis</translation>
     </message>
     <message>
         <source>common practice; no significant loss was seen after 3 weeks off: Ogasawara 2011</source>
-        <translation type="unfinished"></translation>
+        <translation>gängige Praxis; nach 3 Wochen Pause zeigte sich kein bedeutsamer Verlust: Ogasawara 2011</translation>
     </message>
     <message>
         <source>monotony as in Foster 1998, Med Sci Sports Exerc 30(7):1164-1168; the limit of 2 is second-hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Monotonie nach Foster 1998, Med Sci Sports Exerc 30(7):1164-1168; die Grenze von 2 ist aus zweiter Hand</translation>
     </message>
     <message>
         <source>published guidance for older adults; WHO 2020, Guidelines on physical activity and sedentary behaviour (quoted second-hand)</source>
-        <translation type="unfinished"></translation>
+        <translation>veröffentlichte Empfehlungen für ältere Erwachsene; WHO 2020, Leitlinien zu körperlicher Aktivität und sitzendem Verhalten (aus zweiter Hand zitiert)</translation>
     </message>
     <message>
         <source>triggers named in Rogerson 2024, Sports Med Open 10:26, DOI 10.1186/s40798-024-00691-y (stall, soreness, aches); two at once: common practice</source>
-        <translation type="unfinished"></translation>
+        <translation>Auslöser aus Rogerson 2024, Sports Med Open 10:26, DOI 10.1186/s40798-024-00691-y (Stillstand, Muskelkater, Beschwerden); zwei zugleich: gängige Praxis</translation>
     </message>
 </context>
 <context>
     <name>Starters</name>
     <message>
         <source>A first year of holds: handstand against the wall, L-sit, hanging, each while fresh, then push-ups, rows and legs. It takes a wall, a box, a bar to hang from and a low one to row under; about 45 minutes. Repetitions or seconds grow first, then the variation gets harder. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein erstes Jahr mit Halteübungen: Handstand an der Wand, L-Sitz, Hängen, jeweils ausgeruht, dann Liegestütze, Rudern und Beine. Nötig sind eine Wand, ein Kasten, eine Stange zum Hängen und eine niedrige zum Rudern; etwa 45 Minuten. Zuerst steigen Wiederholungen oder Sekunden, dann wird die Variante schwerer. Jede sechste Woche ist ein Deload. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
     </message>
     <message>
         <source>Base</source>
-        <translation type="unfinished"></translation>
+        <translation>Basis</translation>
     </message>
     <message>
         <source>Bodyweight alone, with one bar to hang from and one at hip height. Repetitions grow first, then the variation gets harder. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur Körpergewicht, mit einer Stange zum Hängen und einer auf Hüfthöhe. Zuerst steigen Wiederholungen, dann wird die Variante schwerer. Jede sechste Woche ist ein Deload. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
     </message>
     <message>
         <source>Build</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufbau</translation>
     </message>
     <message>
         <source>Deadlift, front squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Kreuzheben, Frontkniebeuge</translation>
     </message>
     <message>
         <source>Deload</source>
-        <translation type="unfinished"></translation>
+        <translation>Deload</translation>
     </message>
     <message>
         <source>Five days, mixed equipment, for size</source>
-        <translation type="unfinished"></translation>
+        <translation>Fünf Tage, gemischte Ausstattung, Muskelaufbau</translation>
     </message>
     <message>
         <source>Floor space and a wall, nothing else. Pulling needs something to pull on, so this has none: add a row or a pull-up as soon as there is a bar. Repetitions or seconds grow first, then the variation gets harder. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Platz am Boden und eine Wand, sonst nichts. Ziehen braucht etwas zum Ziehen, also fehlt es hier: Rudern oder Klimmzug dazunehmen, sobald es eine Stange gibt. Zuerst steigen Wiederholungen oder Sekunden, dann wird die Variante schwerer. Jede sechste Woche ist ein Deload. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
     </message>
     <message>
         <source>For somebody new to it who owns a few pairs of dumbbells and a bench. Both days train the whole body; each takes about 45 minutes. Nothing here pulls from above: add a pull-up as soon as there is a bar. Repetitions grow before load. Every load starts light on purpose: set each trainee&apos;s own, or put an assessment first. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für den Einstieg mit einigen Paar Kurzhanteln und einer Bank. Beide Tage trainieren den ganzen Körper; jeder dauert etwa 45 Minuten. Nichts hier zieht von oben: einen Klimmzug dazunehmen, sobald es eine Stange gibt. Wiederholungen steigen vor der Last. Jede Last beginnt mit Absicht leicht: für jede Person eine eigene setzen oder einen Test voranstellen. Jede sechste Woche ist ein Deload. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
     </message>
     <message>
         <source>For somebody who has five clean pull-ups and dips: planche and front lever on turning days, each while fresh, then pulls, pushes and legs. It takes a bar, parallel bars, rings, a low bar and a box; about 45 minutes. Wrists and elbows need weeks, not days, to get used to straight-arm work: repeat a hold that aches. Repetitions or seconds grow first, then the variation gets harder. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ab fünf sauberen Klimmzügen und Dips: Planche und Front Lever an wechselnden Tagen, jeweils ausgeruht, dann Ziehen, Drücken und Beine. Nötig sind eine Stange, ein Barren, Ringe, eine niedrige Stange und ein Kasten; etwa 45 Minuten. Handgelenke und Ellbogen brauchen Wochen, nicht Tage, um sich an gestreckte Arme zu gewöhnen: eine Haltung, die schmerzt, wiederholen. Zuerst steigen Wiederholungen oder Sekunden, dann wird die Variante schwerer. Jede sechste Woche ist ein Deload. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
     </message>
     <message>
         <source>For somebody who owns a barbell, discs, a bench and a bar to hang from. Every load starts at the bare bar: set each trainee&apos;s own start first. Repetitions grow before load; bodyweight exercises move to a harder variation. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Langhantel, Scheiben, einer Bank und einer Stange zum Hängen. Jede Last beginnt mit der leeren Stange: zuerst für jede Person den eigenen Start setzen. Wiederholungen steigen vor der Last; Übungen mit Körpergewicht gehen zu einer schwereren Variante. Jede sechste Woche ist ein Deload. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
     </message>
     <message>
         <source>Four days, barbell and bar</source>
-        <translation type="unfinished"></translation>
+        <translation>Vier Tage, Langhantel und Stange</translation>
     </message>
     <message>
         <source>Four days, holds with bars and rings</source>
-        <translation type="unfinished"></translation>
+        <translation>Vier Tage, Halten mit Stangen und Ringen</translation>
     </message>
     <message>
         <source>Front lever, pull-up, hinge</source>
-        <translation type="unfinished"></translation>
+        <translation>Front Lever, Klimmzug, Hüftbeuge</translation>
     </message>
     <message>
         <source>Front lever, row, hinge</source>
-        <translation type="unfinished"></translation>
+        <translation>Front Lever, Rudern, Hüftbeuge</translation>
     </message>
     <message>
         <source>Handstand, squat, push</source>
-        <translation type="unfinished"></translation>
+        <translation>Handstand, Kniebeuge, Drücken</translation>
     </message>
     <message>
         <source>Handstand, squat, row</source>
-        <translation type="unfinished"></translation>
+        <translation>Handstand, Kniebeuge, Rudern</translation>
     </message>
     <message>
         <source>Hinge, dip, row</source>
-        <translation type="unfinished"></translation>
+        <translation>Hüftbeuge, Dip, Rudern</translation>
     </message>
     <message>
         <source>Hinge, lunge, back</source>
-        <translation type="unfinished"></translation>
+        <translation>Hüftbeuge, Ausfallschritt, Rücken</translation>
     </message>
     <message>
         <source>Hinge, press, pull-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Hüftbeuge, Überkopfdrücken, Klimmzug</translation>
     </message>
     <message>
         <source>Hinge, press, row</source>
-        <translation type="unfinished"></translation>
+        <translation>Hüftbeuge, Überkopfdrücken, Rudern</translation>
     </message>
     <message>
         <source>Hinge, push, press</source>
-        <translation type="unfinished"></translation>
+        <translation>Hüftbeuge, Drücken, Überkopfdrücken</translation>
     </message>
     <message>
         <source>Hinge, push, row</source>
-        <translation type="unfinished"></translation>
+        <translation>Hüftbeuge, Drücken, Rudern</translation>
     </message>
     <message>
         <source>L-sit, push, pull-up</source>
-        <translation type="unfinished"></translation>
+        <translation>L-Sitz, Drücken, Klimmzug</translation>
     </message>
     <message>
         <source>Lunge, hinge, press</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausfallschritt, Hüftbeuge, Überkopfdrücken</translation>
     </message>
     <message>
         <source>Planche, dip, squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Planche, Dip, Kniebeuge</translation>
     </message>
     <message>
         <source>Planche, push-up, squat</source>
-        <translation type="unfinished"></translation>
+        <translation>Planche, Liegestütz, Kniebeuge</translation>
     </message>
     <message>
         <source>Press, close push, pull-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Überkopfdrücken, enges Drücken, Klimmzug</translation>
     </message>
     <message>
         <source>Pull-up, row, trunk</source>
-        <translation type="unfinished"></translation>
+        <translation>Klimmzug, Rudern, Rumpf</translation>
     </message>
     <message>
         <source>Push, press, row</source>
-        <translation type="unfinished"></translation>
+        <translation>Drücken, Überkopfdrücken, Rudern</translation>
     </message>
     <message>
         <source>Squat, hinge, lunge</source>
-        <translation type="unfinished"></translation>
+        <translation>Kniebeuge, Hüftbeuge, Ausfallschritt</translation>
     </message>
     <message>
         <source>Squat, push, arms</source>
-        <translation type="unfinished"></translation>
+        <translation>Kniebeuge, Drücken, Arme</translation>
     </message>
     <message>
         <source>Squat, push, pull</source>
-        <translation type="unfinished"></translation>
+        <translation>Kniebeuge, Drücken, Ziehen</translation>
     </message>
     <message>
         <source>Squat, push, pull-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Kniebeuge, Drücken, Klimmzug</translation>
     </message>
     <message>
         <source>Squat, push, row</source>
-        <translation type="unfinished"></translation>
+        <translation>Kniebeuge, Drücken, Rudern</translation>
     </message>
     <message>
         <source>Squat, push, trunk</source>
-        <translation type="unfinished"></translation>
+        <translation>Kniebeuge, Drücken, Rumpf</translation>
     </message>
     <message>
         <source>Squat, push-up, row</source>
-        <translation type="unfinished"></translation>
+        <translation>Kniebeuge, Liegestütz, Rudern</translation>
     </message>
     <message>
         <source>Squat, row, pull-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Kniebeuge, Rudern, Klimmzug</translation>
     </message>
     <message>
         <source>Ten hard sets a week and more for the large muscles, in about an hour a day, with dumbbells and a bench. Arms are trained in turn, to save time. Nothing here pulls from above: add a pull-up as soon as there is a bar. Every load starts light on purpose: set each trainee&apos;s own, or put an assessment first. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zehn harte Sätze pro Woche und mehr für die großen Muskeln, in etwa einer Stunde am Tag, mit Kurzhanteln und einer Bank. Arme werden im Wechsel trainiert, um Zeit zu sparen. Nichts hier zieht von oben: einen Klimmzug dazunehmen, sobald es eine Stange gibt. Jede Last beginnt mit Absicht leicht: für jede Person eine eigene setzen oder einen Test voranstellen. Jede sechste Woche ist ein Deload. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
     </message>
     <message>
         <source>Ten hard sets a week and more for the large muscles, spread over five days of about 45 minutes, so that no pattern comes on two days running. It takes barbell, dumbbells, a bench, parallel bars and a bar to hang from, and somebody who recovers well. Every load starts light on purpose: set each trainee&apos;s own, or put an assessment first. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zehn harte Sätze pro Woche und mehr für die großen Muskeln, auf fünf Tage von etwa 45 Minuten verteilt, sodass kein Muster an zwei Tagen in Folge kommt. Nötig sind Langhantel, Kurzhanteln, eine Bank, ein Barren, eine Stange zum Hängen und gute Erholung. Jede Last beginnt mit Absicht leicht: für jede Person eine eigene setzen oder einen Test voranstellen. Jede sechste Woche ist ein Deload. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
     </message>
     <message>
         <source>The whole body on each of three days in 45 minutes, for somebody new to it who has a barbell, dumbbells, a bench and a bar to hang from. Repetitions grow before load. Every load starts light on purpose: set each trainee&apos;s own, or put an assessment first. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der ganze Körper an jedem von drei Tagen in 45 Minuten, für den Einstieg mit Langhantel, Kurzhanteln, einer Bank und einer Stange zum Hängen. Wiederholungen steigen vor der Last. Jede Last beginnt mit Absicht leicht: für jede Person eine eigene setzen oder einen Test voranstellen. Jede sechste Woche ist ein Deload. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
     </message>
     <message>
         <source>Three days, barbell and bar</source>
-        <translation type="unfinished"></translation>
+        <translation>Drei Tage, Langhantel und Stange</translation>
     </message>
     <message>
         <source>Three days, dumbbells, for size</source>
-        <translation type="unfinished"></translation>
+        <translation>Drei Tage, Kurzhanteln, Muskelaufbau</translation>
     </message>
     <message>
         <source>Three days, holds on floor and bar</source>
-        <translation type="unfinished"></translation>
+        <translation>Drei Tage, Halten an Boden und Stange</translation>
     </message>
     <message>
         <source>Three short days, mixed equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Drei kurze Tage, gemischte Ausstattung</translation>
     </message>
     <message>
         <source>Two days of squat and hinge, two of push and pull, none of them following one of its kind; about 50 minutes each, with barbell, discs, a bench and a bar to hang from. The second block asks fewer repetitions with more load. Every load starts light on purpose: set each trainee&apos;s own, or put an assessment first. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Tage Kniebeuge und Hüftbeuge, zwei Tage Drücken und Ziehen, keiner folgt auf seinesgleichen; je etwa 50 Minuten, mit Langhantel, Scheiben, einer Bank und einer Stange zum Hängen. Der zweite Block verlangt weniger Wiederholungen mit mehr Last. Jede Last beginnt mit Absicht leicht: für jede Person eine eigene setzen oder einen Test voranstellen. Jede sechste Woche ist ein Deload. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
     </message>
     <message>
         <source>Two days, bodyweight and a bar</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Tage, Körpergewicht und eine Stange</translation>
     </message>
     <message>
         <source>Two days, dumbbells and a bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Tage, Kurzhanteln und eine Bank</translation>
     </message>
     <message>
         <source>Two days, no equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Tage, ohne Ausstattung</translation>
     </message>
 </context>
 <context>
     <name>StatusLine</name>
     <message>
         <source>Error: {text}</source>
-        <translation type="unfinished"></translation>
+        <translation>Fehler: {text}</translation>
     </message>
     <message>
         <source>Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig</translation>
     </message>
 </context>
 <context>
     <name>StepStrip</name>
     <message>
         <source>Filled: where the trainee stands. Outlined: what comes next.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefüllt: wo die Person steht. Umrandet: was als Nächstes kommt.</translation>
     </message>
     <message>
         <source>Step strip, empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Schrittleiste, leer</translation>
     </message>
 </context>
 <context>
     <name>Terms</name>
     <message>
         <source>Deload: a planned easier week with fewer sets and lighter loads; afterwards all goes on where it stood.</source>
-        <translation type="unfinished"></translation>
+        <translation>Deload: eine geplante Entlastungswoche mit weniger Sätzen und leichteren Lasten; danach geht alles weiter, wo es stand.</translation>
     </message>
     <message>
         <source>Effective load: what the muscles really move; in bodyweight exercises a share of body mass, plus what is added, minus help.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wirksame Last: was die Muskeln wirklich bewegen; bei Übungen mit Körpergewicht ein Anteil davon, plus Zusatz, minus Hilfe.</translation>
     </message>
     <message>
         <source>Hard set: a working set, no warm-up; it counts 1 for a muscle trained directly and 0.5 for one that helps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Harter Satz: ein Arbeitssatz, kein Aufwärmen; er zählt 1 für einen direkt trainierten Muskel und 0,5 für einen, der mithilft.</translation>
     </message>
     <message>
         <source>Monotony: how alike the days of a week are, as the mean of the seven daily loads over their standard deviation.</source>
-        <translation type="unfinished"></translation>
+        <translation>Monotonie: wie ähnlich die Tage einer Woche sind, als Mittel der sieben Tagesbelastungen durch ihre Standardabweichung.</translation>
     </message>
     <message>
         <source>RIR, repetitions in reserve: how many more clean ones would have been possible at the end of the set; blank is unknown, not none.</source>
-        <translation type="unfinished"></translation>
+        <translation>RIR, Wiederholungen in Reserve: wie viele saubere am Ende des Satzes noch möglich gewesen wären; leer heißt unbekannt, nicht keine.</translation>
     </message>
     <message>
         <source>Strain: the week&apos;s training load times its monotony.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanspruchung: die Trainingsbelastung der Woche mal ihre Monotonie.</translation>
     </message>
     <message>
         <source>Training load: how hard the session was (0 to 10) times its minutes; other activities count too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trainingsbelastung: wie anstrengend die Einheit war (0 bis 10) mal ihre Minuten; andere Aktivitäten zählen auch.</translation>
     </message>
     <message>
         <source>e1RM, the estimated one-repetition maximum: the load that would go once, reckoned from a set with more repetitions.</source>
-        <translation type="unfinished"></translation>
+        <translation>e1RM, das geschätzte Einwiederholungsmaximum: die Last, die einmal ginge, berechnet aus einem Satz mit mehr Wiederholungen.</translation>
     </message>
 </context>
 <context>
     <name>Tests</name>
     <message>
         <source>No maximum: clean reps until {reserve} are left</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Maximum: saubere Wdh, bis {reserve} übrig sind</translation>
     </message>
     <message>
         <source>No maximum: end after the first set with {reserve} or fewer clean reps left</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Maximum: nach dem ersten Satz mit {reserve} oder weniger sauberen Wdh in Reserve beenden</translation>
     </message>
     <message>
         <source>No maximum: hold while it is clean</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Maximum: halten, solange es sauber ist</translation>
     </message>
     <message>
         <source>No start could be read: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Start ließ sich ablesen: {why}</translation>
     </message>
     <message>
         <source>Read from this test, ± {percent}</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus diesem Test gelesen, ± {percent}</translation>
     </message>
     <message>
         <source>Read from this test; how far off is not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus diesem Test gelesen; wie genau, ist nicht bekannt</translation>
     </message>
     <message>
         <source>Starts at {work}</source>
-        <translation type="unfinished"></translation>
+        <translation>Beginnt bei {work}</translation>
     </message>
     <message>
         <source>Test: sets of {amount}, from {first} up to {last}</source>
-        <translation type="unfinished"></translation>
+        <translation>Test: Sätze mit {amount}, von {first} bis {last}</translation>
     </message>
     <message>
         <source>Test: {amount}</source>
-        <translation type="unfinished"></translation>
+        <translation>Test: {amount}</translation>
     </message>
     <message>
         <source>Test: {amount} or more</source>
-        <translation type="unfinished"></translation>
+        <translation>Test: {amount} oder mehr</translation>
     </message>
     <message>
         <source>no start yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch kein Start</translation>
     </message>
     <message>
         <source>rest {time}</source>
-        <translation type="unfinished"></translation>
+        <translation>Pause {time}</translation>
     </message>
     <message>
-        <source>stop atN{NO-BREAK SPACE}{stop}</source>
-        <translation type="unfinished"></translation>
+        <source>stop at&#xa0;{stop}</source>
+        <translation>Schluss bei {stop}</translation>
     </message>
     <message>
         <source>test with reps in reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>Test mit Wdh in Reserve</translation>
     </message>
     <message>
         <source>test: held while it is clean</source>
-        <translation type="unfinished"></translation>
+        <translation>Test: halten, solange es sauber ist</translation>
     </message>
     <message>
         <source>{test} at {load}</source>
-        <translation type="unfinished"></translation>
+        <translation>{test} mit {load}</translation>
     </message>
     <message>
         <source>{test} each side</source>
-        <translation type="unfinished"></translation>
+        <translation>{test} je Seite</translation>
     </message>
     <message>
         <source>{work}, as before</source>
-        <translation type="unfinished"></translation>
+        <translation>{work}, wie bisher</translation>
     </message>
 </context>
 <context>
     <name>TitleField</name>
     <message>
         <source>Type to rename</source>
-        <translation type="unfinished"></translation>
+        <translation>Tippen benennt um</translation>
     </message>
 </context>
 <context>
     <name>TraineeForm</name>
     <message>
         <source>A change counts from today on; earlier sessions keep what was there then.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Änderung gilt ab heute; frühere Einheiten behalten, was damals da war.</translation>
     </message>
     <message>
         <source>A trainee needs a name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Person braucht einen Namen.</translation>
     </message>
     <message>
         <source>Add {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} hinzufügen</translation>
     </message>
     <message>
         <source>Archive</source>
-        <translation type="unfinished"></translation>
+        <translation>Archivieren</translation>
     </message>
     <message>
         <source>Archive {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} archivieren</translation>
     </message>
     <message>
         <source>Body mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Körpergewicht</translation>
     </message>
     <message>
         <source>Body mass on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Körpergewicht am {day}</translation>
     </message>
     <message>
         <source>Bring back</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurückholen</translation>
     </message>
     <message>
         <source>Bring {name} back</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} zurückholen</translation>
     </message>
     <message>
         <source>Change the equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausstattung ändern</translation>
     </message>
     <message>
         <source>Change {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ändern</translation>
     </message>
     <message>
         <source>Equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausstattung</translation>
     </message>
     <message>
         <source>Health and consent</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesundheit und Einwilligung</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished"></translation>
+        <translation>Angaben</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>Remove {name} and all sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} und alle Einheiten entfernen</translation>
     </message>
     <message>
         <source>Somebody has this name already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Namen gibt es schon.</translation>
     </message>
     <message>
         <source>Somebody new</source>
-        <translation type="unfinished"></translation>
+        <translation>Jemand Neues</translation>
     </message>
     <message>
         <source>every change is kept, and can be undone</source>
-        <translation type="unfinished"></translation>
+        <translation>jede Änderung bleibt und lässt sich zurücknehmen</translation>
     </message>
     <message>
         <source>kept as soon as a name stands</source>
-        <translation type="unfinished"></translation>
+        <translation>wird behalten, sobald ein Name steht</translation>
     </message>
 </context>
 <context>
     <name>TraineeProgram</name>
     <message>
         <source>End {program} for {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{program} für {name} beenden</translation>
     </message>
     <message>
         <source>Give {program} to {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{program} an {name} zuweisen</translation>
     </message>
     <message>
         <source>Take back a change for {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung für {name} zurücknehmen</translation>
     </message>
     <message>
         <source>{exercise}: one more day a week</source>
-        <translation type="unfinished"></translation>
+        <translation>{exercise}: ein Tag mehr pro Woche</translation>
     </message>
     <message>
         <source>{what}, for {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{what}, für {name}</translation>
+    </message>
+</context>
+<context>
+    <name>VariationKeys</name>
+    <message>
+        <source>active</source>
+        <translation>aktiv</translation>
+    </message>
+    <message>
+        <source>archer</source>
+        <translation>Bogen</translation>
+    </message>
+    <message>
+        <source>arms back</source>
+        <translation>Arme hinten</translation>
+    </message>
+    <message>
+        <source>arms crossed</source>
+        <translation>Arme gekreuzt</translation>
+    </message>
+    <message>
+        <source>arms forward</source>
+        <translation>Arme vor</translation>
+    </message>
+    <message>
+        <source>arms long</source>
+        <translation>Arme lang</translation>
+    </message>
+    <message>
+        <source>arms side</source>
+        <translation>Arme hoch</translation>
+    </message>
+    <message>
+        <source>assisted single</source>
+        <translation>einb. Stütze</translation>
+    </message>
+    <message>
+        <source>assisted up</source>
+        <translation>mit Hilfe</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>zurück</translation>
+    </message>
+    <message>
+        <source>backward</source>
+        <translation>rückwärts</translation>
+    </message>
+    <message>
+        <source>bar</source>
+        <translation>Stange</translation>
+    </message>
+    <message>
+        <source>bench</source>
+        <translation>Bank</translation>
+    </message>
+    <message>
+        <source>bench bent</source>
+        <translation>Bank, gebeugt</translation>
+    </message>
+    <message>
+        <source>both</source>
+        <translation>beide</translation>
+    </message>
+    <message>
+        <source>both step</source>
+        <translation>beide, Stufe</translation>
+    </message>
+    <message>
+        <source>box</source>
+        <translation>Kasten</translation>
+    </message>
+    <message>
+        <source>box single</source>
+        <translation>einb. Kasten</translation>
+    </message>
+    <message>
+        <source>chest</source>
+        <translation>Brust</translation>
+    </message>
+    <message>
+        <source>chest wall</source>
+        <translation>Brust zur Wand</translation>
+    </message>
+    <message>
+        <source>elbows</source>
+        <translation>Ellbogen</translation>
+    </message>
+    <message>
+        <source>feet</source>
+        <translation>Füße</translation>
+    </message>
+    <message>
+        <source>feet down</source>
+        <translation>Füße unten</translation>
+    </message>
+    <message>
+        <source>feet high</source>
+        <translation>Füße hoch</translation>
+    </message>
+    <message>
+        <source>feet raised</source>
+        <translation>Füße erhöht</translation>
+    </message>
+    <message>
+        <source>feet wall</source>
+        <translation>Füße, Wand</translation>
+    </message>
+    <message>
+        <source>floor</source>
+        <translation>Boden</translation>
+    </message>
+    <message>
+        <source>fly</source>
+        <translation>Arme weit</translation>
+    </message>
+    <message>
+        <source>forward</source>
+        <translation>vorwärts</translation>
+    </message>
+    <message>
+        <source>free</source>
+        <translation>frei</translation>
+    </message>
+    <message>
+        <source>full</source>
+        <translation>voll</translation>
+    </message>
+    <message>
+        <source>half lay</source>
+        <translation>halb gestreckt</translation>
+    </message>
+    <message>
+        <source>half way</source>
+        <translation>halb</translation>
+    </message>
+    <message>
+        <source>hands thighs</source>
+        <translation>Hände gleiten</translation>
+    </message>
+    <message>
+        <source>heel taps</source>
+        <translation>Fersen tippen</translation>
+    </message>
+    <message>
+        <source>heels up</source>
+        <translation>Fersen hoch</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation>hoch</translation>
+    </message>
+    <message>
+        <source>hips bent</source>
+        <translation>Hüfte gebeugt</translation>
+    </message>
+    <message>
+        <source>hold top</source>
+        <translation>oben halten</translation>
+    </message>
+    <message>
+        <source>hover</source>
+        <translation>schweben</translation>
+    </message>
+    <message>
+        <source>jump</source>
+        <translation>Sprung</translation>
+    </message>
+    <message>
+        <source>kick wall</source>
+        <translation>Rücken zur Wand</translation>
+    </message>
+    <message>
+        <source>knees</source>
+        <translation>Knie</translation>
+    </message>
+    <message>
+        <source>knees bent</source>
+        <translation>Knie gebeugt</translation>
+    </message>
+    <message>
+        <source>knees high</source>
+        <translation>Knie hoch</translation>
+    </message>
+    <message>
+        <source>knees raised</source>
+        <translation>Knie, erhöht</translation>
+    </message>
+    <message>
+        <source>knees wall</source>
+        <translation>Knie, Wand</translation>
+    </message>
+    <message>
+        <source>lean</source>
+        <translation>vorlehnen</translation>
+    </message>
+    <message>
+        <source>lean 15</source>
+        <translation>15°</translation>
+    </message>
+    <message>
+        <source>lean 30</source>
+        <translation>30°</translation>
+    </message>
+    <message>
+        <source>lean 45</source>
+        <translation>45°</translation>
+    </message>
+    <message>
+        <source>lean 60</source>
+        <translation>60°</translation>
+    </message>
+    <message>
+        <source>lean 75</source>
+        <translation>75°</translation>
+    </message>
+    <message>
+        <source>leaning</source>
+        <translation>halb schräg</translation>
+    </message>
+    <message>
+        <source>leg</source>
+        <translation>nur Bein</translation>
+    </message>
+    <message>
+        <source>leg up</source>
+        <translation>Bein hoch</translation>
+    </message>
+    <message>
+        <source>legs</source>
+        <translation>Bein</translation>
+    </message>
+    <message>
+        <source>legs bar</source>
+        <translation>zur Stange</translation>
+    </message>
+    <message>
+        <source>legs level</source>
+        <translation>waagerecht</translation>
+    </message>
+    <message>
+        <source>legs long</source>
+        <translation>Beine lang</translation>
+    </message>
+    <message>
+        <source>level</source>
+        <translation>waagerecht</translation>
+    </message>
+    <message>
+        <source>long</source>
+        <translation>lang</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>fast waager.</translation>
+    </message>
+    <message>
+        <source>lowering</source>
+        <translation>absenken</translation>
+    </message>
+    <message>
+        <source>one arm</source>
+        <translation>ein Arm</translation>
+    </message>
+    <message>
+        <source>one arm assisted</source>
+        <translation>ein Arm, Hilfe</translation>
+    </message>
+    <message>
+        <source>one hand</source>
+        <translation>eine Hand</translation>
+    </message>
+    <message>
+        <source>one knee</source>
+        <translation>ein Knie</translation>
+    </message>
+    <message>
+        <source>one leg</source>
+        <translation>ein Bein</translation>
+    </message>
+    <message>
+        <source>one out</source>
+        <translation>einb. hinaus</translation>
+    </message>
+    <message>
+        <source>open tuck</source>
+        <translation>offen gehockt</translation>
+    </message>
+    <message>
+        <source>opposite</source>
+        <translation>diagonal</translation>
+    </message>
+    <message>
+        <source>pike</source>
+        <translation>Hüfte hoch</translation>
+    </message>
+    <message>
+        <source>pike box</source>
+        <translation>Hüfte hoch, Kasten</translation>
+    </message>
+    <message>
+        <source>pike raised</source>
+        <translation>Hüfte hoch, erhöht</translation>
+    </message>
+    <message>
+        <source>plank</source>
+        <translation>Stütz</translation>
+    </message>
+    <message>
+        <source>push off</source>
+        <translation>mit Abdruck</translation>
+    </message>
+    <message>
+        <source>raised</source>
+        <translation>erhöht</translation>
+    </message>
+    <message>
+        <source>rear raised</source>
+        <translation>hinten erhöht</translation>
+    </message>
+    <message>
+        <source>rings</source>
+        <translation>Ringe</translation>
+    </message>
+    <message>
+        <source>shoulders raised</source>
+        <translation>Schultern erh.</translation>
+    </message>
+    <message>
+        <source>sideways</source>
+        <translation>seitwärts</translation>
+    </message>
+    <message>
+        <source>single</source>
+        <translation>einbeinig</translation>
+    </message>
+    <message>
+        <source>single raised</source>
+        <translation>einb. erhöht</translation>
+    </message>
+    <message>
+        <source>single step</source>
+        <translation>einb. Stufe</translation>
+    </message>
+    <message>
+        <source>slow</source>
+        <translation>langsam</translation>
+    </message>
+    <message>
+        <source>split</source>
+        <translation>versetzt</translation>
+    </message>
+    <message>
+        <source>staggered</source>
+        <translation>versetzt</translation>
+    </message>
+    <message>
+        <source>straddle</source>
+        <translation>gegrätscht</translation>
+    </message>
+    <message>
+        <source>supported</source>
+        <translation>gestützt</translation>
+    </message>
+    <message>
+        <source>table</source>
+        <translation>Tisch</translation>
+    </message>
+    <message>
+        <source>toe</source>
+        <translation>Zehe</translation>
+    </message>
+    <message>
+        <source>toe pulls</source>
+        <translation>Zehen lösen</translation>
+    </message>
+    <message>
+        <source>towel</source>
+        <translation>Handtuch</translation>
+    </message>
+    <message>
+        <source>towels</source>
+        <translation>Handtücher</translation>
+    </message>
+    <message>
+        <source>tuck</source>
+        <translation>gehockt</translation>
+    </message>
+    <message>
+        <source>two up one down</source>
+        <translation>2 auf, 1 ab</translation>
+    </message>
+    <message>
+        <source>upright</source>
+        <translation>aufrecht</translation>
+    </message>
+    <message>
+        <source>walking</source>
+        <translation>im Gehen</translation>
+    </message>
+    <message>
+        <source>wall</source>
+        <translation>Wand</translation>
+    </message>
+    <message>
+        <source>wall deep</source>
+        <translation>Wand, tief</translation>
+    </message>
+    <message>
+        <source>wall lowering</source>
+        <translation>Wand, absenken</translation>
     </message>
 </context>
 <context>
     <name>Ways</name>
     <message>
         <source>Add a day off: train on {weekday}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ruhetag einlegen: am {weekday} trainieren</translation>
     </message>
     <message>
         <source>Back off to {work}</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurücknehmen auf {work}</translation>
     </message>
     <message>
         <source>Deload from {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Deload ab {day}</translation>
     </message>
     <message>
         <source>Let another variable grow</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Größe steigen lassen</translation>
     </message>
     <message>
         <source>Look at the deload</source>
-        <translation type="unfinished"></translation>
+        <translation>Deload ansehen</translation>
     </message>
     <message>
         <source>Look at the program</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan ansehen</translation>
     </message>
     <message>
         <source>Look at the progress</source>
-        <translation type="unfinished"></translation>
+        <translation>Fortschritt ansehen</translation>
     </message>
     <message>
         <source>Look at the rule</source>
-        <translation type="unfinished"></translation>
+        <translation>Regel ansehen</translation>
     </message>
     <message>
         <source>Look at the targets</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorgaben ansehen</translation>
     </message>
     <message>
         <source>Look at the trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>Person ansehen</translation>
     </message>
     <message>
         <source>Look at the week</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche ansehen</translation>
     </message>
     <message>
         <source>Record a clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Freigabe festhalten</translation>
     </message>
     <message>
         <source>Say what is recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>Angeben, was aufgezeichnet ist</translation>
     </message>
     <message>
         <source>Stay at {work}</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei {work} bleiben</translation>
     </message>
     <message>
         <source>Take another exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Übung nehmen</translation>
     </message>
 </context>
 <context>
     <name>Weeks</name>
     <message>
         <source>About {time}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Etwa {time}.</translation>
     </message>
     <message>
         <source>At or above {count} ({of}; {source}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei oder über {count} ({of}; {source}).</translation>
     </message>
     <message>
         <source>Hard sets a week</source>
-        <translation type="unfinished"></translation>
+        <translation>Harte Sätze pro Woche</translation>
     </message>
     <message>
         <source>No trend yet says how likely it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Trend sagt, wie wahrscheinlich es ist.</translation>
     </message>
     <message>
         <source>Not trained.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht trainiert.</translation>
     </message>
     <message>
         <source>Nothing is planned yet: Return leads to the day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch ist nichts geplant: Eingabe führt zum Tag.</translation>
     </message>
     <message>
         <source>Nothing is planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ist geplant.</translation>
     </message>
     <message>
         <source>Sets a week</source>
-        <translation type="unfinished"></translation>
+        <translation>Sätze pro Woche</translation>
     </message>
     <message>
         <source>The trainee has {time}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Person hat {time}.</translation>
     </message>
     <message>
         <source>The trend expects a maximum of {low} to {high} then (80 % band)</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Trend erwartet dann ein Maximum von {low} bis {high} (80-%-Band)</translation>
     </message>
     <message>
         <source>Under the first published mark of {count}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unter der ersten veröffentlichten Marke von {count}.</translation>
     </message>
     <message>
         <source>Week {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche {number}</translation>
     </message>
     <message>
         <source>a deload is proposed</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Deload wird vorgeschlagen</translation>
     </message>
     <message>
         <source>by muscle; dotted: published marks at {marks}; hollow: under {least}</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Muskel; gepunktet: veröffentlichte Marken bei {marks}; hohl: unter {least}</translation>
     </message>
     <message>
         <source>by pattern; no published range exists: what counts is the balance</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Muster; eine veröffentlichte Spanne gibt es nicht: es zählt der Ausgleich</translation>
     </message>
     <message>
         <source>deload</source>
-        <translation type="unfinished"></translation>
+        <translation>Deload</translation>
     </message>
     <message>
         <source>deload?</source>
-        <translation type="unfinished"></translation>
+        <translation>Deload?</translation>
     </message>
     <message>
         <source>done: {sets}</source>
-        <translation type="unfinished"></translation>
+        <translation>gemacht: {sets}</translation>
     </message>
     <message>
         <source>from {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>ab {day}</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>keine</translation>
     </message>
     <message>
         <source>nothing was done</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts gemacht</translation>
     </message>
     <message>
         <source>over {share}</source>
-        <translation type="unfinished"></translation>
+        <translation>über {share}</translation>
     </message>
     <message>
         <source>push for each pull</source>
-        <translation type="unfinished"></translation>
+        <translation>Drücken je Ziehen</translation>
     </message>
     <message>
         <source>under {share}</source>
-        <translation type="unfinished"></translation>
+        <translation>unter {share}</translation>
     </message>
     <message>
         <source>upper for each lower</source>
-        <translation type="unfinished"></translation>
+        <translation>oben je unten</translation>
     </message>
     <message>
         <source>{day}: {work} was asked; {done}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{day}: Vorgabe {work}; {done}.</translation>
     </message>
     <message>
         <source>{name}, {count} hard sets.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, {count} harte Sätze.</translation>
     </message>
     <message>
         <source>{name}, {count} sets.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, {count} Sätze.</translation>
     </message>
     <message>
         <source>{said}; chance to do this: {chance}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{said}; Aussicht, dies zu schaffen: {chance}.</translation>
     </message>
 </context>
 <context>
     <name>WeeksPage</name>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken</translation>
     </message>
     <message>
         <source>Program</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>being worked out …</source>
-        <translation type="unfinished"></translation>
+        <translation>wird berechnet …</translation>
     </message>
     <message>
         <source>from the starts of its slots, for nobody yet</source>
-        <translation type="unfinished"></translation>
+        <translation>von den Starts seiner Plätze aus, noch für niemanden</translation>
     </message>
     <message>
         <source>from the starts of its slots, with what {name} has</source>
-        <translation type="unfinished"></translation>
+        <translation>von den Starts seiner Plätze aus, mit der Ausstattung von {name}</translation>
     </message>
     <message>
         <source>from where {name} stands</source>
-        <translation type="unfinished"></translation>
+        <translation>von da, wo {name} steht</translation>
     </message>
     <message>
         <source>weeks ahead</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen voraus</translation>
     </message>
 </context>
 <context>
     <name>WeeksTable</name>
     <message>
         <source>Arrows choose a cell, Return leads to its rule.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pfeile wählen eine Zelle, Eingabe führt zu ihrer Regel.</translation>
     </message>
     <message>
         <source>Weeks ahead</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen voraus</translation>
     </message>
 </context>
 <context>
     <name>Words</name>
     <message>
         <source>1 day</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Tag</translation>
     </message>
     <message>
         <source>1 rep</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Wdh</translation>
     </message>
     <message>
         <source>1 set</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Satz</translation>
     </message>
     <message>
         <source>1 week</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Woche</translation>
     </message>
     <message>
         <source>hold</source>
-        <translation type="unfinished"></translation>
+        <translation>Haltezeit</translation>
     </message>
     <message>
         <source>load</source>
-        <translation type="unfinished"></translation>
+        <translation>Last</translation>
     </message>
     <message>
         <source>next {value}</source>
-        <translation type="unfinished"></translation>
+        <translation>nächste {value}</translation>
     </message>
     <message>
         <source>not set</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gesetzt</translation>
     </message>
     <message>
         <source>of {first} to {last}</source>
-        <translation type="unfinished"></translation>
+        <translation>von {first} bis {last}</translation>
     </message>
     <message>
         <source>once</source>
-        <translation type="unfinished"></translation>
+        <translation>einmal</translation>
     </message>
     <message>
         <source>reps</source>
-        <translation type="unfinished"></translation>
+        <translation>Wdh</translation>
     </message>
     <message>
         <source>sets</source>
-        <translation type="unfinished"></translation>
+        <translation>Sätze</translation>
     </message>
     <message>
         <source>tempo</source>
-        <translation type="unfinished"></translation>
+        <translation>Tempo</translation>
     </message>
     <message>
         <source>then {variable} moves</source>
-        <translation type="unfinished"></translation>
+        <translation>dann {variable}</translation>
     </message>
     <message>
         <source>twice</source>
-        <translation type="unfinished"></translation>
+        <translation>zweimal</translation>
     </message>
     <message>
         <source>variation</source>
-        <translation type="unfinished"></translation>
+        <translation>Variante</translation>
     </message>
     <message>
         <source>with {load}</source>
-        <translation type="unfinished"></translation>
+        <translation>mit {load}</translation>
     </message>
     <message>
         <source>with {load} of help</source>
-        <translation type="unfinished"></translation>
+        <translation>mit {load} Hilfe</translation>
     </message>
     <message>
         <source>{count} days</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Tage</translation>
     </message>
     <message>
         <source>{count} min</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} min</translation>
     </message>
     <message>
         <source>{count} reps</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Wdh</translation>
     </message>
     <message>
         <source>{count} sets</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Sätze</translation>
     </message>
     <message>
         <source>{count} times</source>
-        <translation type="unfinished"></translation>
+        <translation>{count}-mal</translation>
     </message>
     <message>
         <source>{count} weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Wochen</translation>
     </message>
     <message>
         <source>{first} and {last}</source>
-        <translation type="unfinished"></translation>
+        <translation>{first} und {last}</translation>
     </message>
     <message>
         <source>{work} at {load}</source>
-        <translation type="unfinished"></translation>
+        <translation>{work} mit {load}</translation>
     </message>
 </context>
 <context>
     <name>WorkAreas</name>
     <message>
         <source>&amp;Desk</source>
-        <translation type="unfinished"></translation>
+        <translation>Ü&amp;bersicht</translation>
     </message>
     <message>
         <source>&amp;Import</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Import</translation>
     </message>
     <message>
         <source>&amp;Notes</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Notizen</translation>
     </message>
     <message>
         <source>&amp;Program</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Plan</translation>
     </message>
     <message>
         <source>&amp;Session</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Einheit</translation>
     </message>
     <message>
         <source>&amp;Trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Person</translation>
     </message>
     <message>
         <source>&amp;Week and load</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Woche und Belastung</translation>
     </message>
     <message>
         <source>P&amp;ast</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Rückblick</translation>
     </message>
     <message>
         <source>P&amp;rogress</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Fortschritt</translation>
     </message>
     <message>
         <source>Rep&amp;orts</source>
-        <translation type="unfinished"></translation>
+        <translation>Beri&amp;chte</translation>
     </message>
     <message>
         <source>S&amp;heet</source>
-        <translation type="unfinished"></translation>
+        <translation>Bl&amp;att</translation>
     </message>
 </context>
 <context>
     <name>WorkPanel</name>
     <message>
         <source>Cancel</source>
-        <translation type="unfinished"></translation>
+        <translation>Abbrechen</translation>
     </message>
     <message>
         <source>Cancelled, nothing is changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgebrochen, nichts ist geändert.</translation>
     </message>
     <message>
         <source>How far it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit es ist</translation>
     </message>
     <message>
         <source>Rungwise</source>
-        <translation type="unfinished"></translation>
+        <translation>Rungwise</translation>
     </message>
 </context>
 <context>
     <name>_CandidateList</name>
     <message>
         <source>Exercises found</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefundene Übungen</translation>
     </message>
 </context>
 <context>
     <name>_FirstSteps</name>
     <message>
         <source>Add a trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>Person hinzufügen</translation>
     </message>
     <message>
         <source>Loads in</source>
-        <translation type="unfinished"></translation>
+        <translation>Lasten in</translation>
     </message>
     <message>
         <source>Open the demo scenario</source>
-        <translation type="unfinished"></translation>
+        <translation>Demo-Szenario öffnen</translation>
     </message>
     <message>
         <source>Start with one person: their name, what they can train with, and when. Then give them a program, print the first sheet, and type what was done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit einer Person beginnen: ihr Name, womit sie trainieren kann und wann. Dann einen Plan zuweisen, das erste Blatt drucken und eingeben, was gemacht wurde.</translation>
     </message>
     <message>
         <source>The demo is an invented rowing club in a data file of its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Demo ist ein erfundener Ruderverein in einer eigenen Datendatei.</translation>
     </message>
     <message>
         <source>Unit of loads</source>
-        <translation type="unfinished"></translation>
+        <translation>Maßeinheit der Lasten</translation>
     </message>
     <message>
         <source>each trainee can have their own</source>
-        <translation type="unfinished"></translation>
+        <translation>jede Person kann ihre eigene haben</translation>
     </message>
 </context>
 <context>
     <name>_Headings</name>
     <message>
         <source>Fastest first</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnellste zuerst</translation>
     </message>
     <message>
         <source>by</source>
-        <translation type="unfinished"></translation>
+        <translation>um</translation>
     </message>
     <message>
         <source>from</source>
-        <translation type="unfinished"></translation>
+        <translation>von</translation>
     </message>
     <message>
         <source>to</source>
-        <translation type="unfinished"></translation>
+        <translation>bis</translation>
     </message>
     <message>
         <source>when a slower one moves</source>
-        <translation type="unfinished"></translation>
+        <translation>wenn eine langsamere steigt</translation>
     </message>
 </context>
 <context>
     <name>_NameRow</name>
     <message>
         <source>1 line</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Zeile</translation>
     </message>
     <message>
         <source>What is {name}?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was ist {name}?</translation>
     </message>
     <message>
         <source>Which trainee is {name}?</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Person ist {name}?</translation>
     </message>
     <message>
         <source>a new exercise, like…</source>
-        <translation type="unfinished"></translation>
+        <translation>eine neue Übung, wie…</translation>
     </message>
     <message>
         <source>another exercise…</source>
-        <translation type="unfinished"></translation>
+        <translation>andere Übung…</translation>
     </message>
     <message>
         <source>another trainee…</source>
-        <translation type="unfinished"></translation>
+        <translation>andere Person…</translation>
     </message>
     <message>
         <source>leave its lines out</source>
-        <translation type="unfinished"></translation>
+        <translation>ihre Zeilen weglassen</translation>
     </message>
     <message>
         <source>new on the roster</source>
-        <translation type="unfinished"></translation>
+        <translation>neu auf der Liste</translation>
     </message>
     <message>
         <source>which exercise?</source>
-        <translation type="unfinished"></translation>
+        <translation>welche Übung?</translation>
     </message>
     <message>
         <source>which trainee?</source>
-        <translation type="unfinished"></translation>
+        <translation>welche Person?</translation>
     </message>
     <message>
         <source>{count} lines</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Zeilen</translation>
     </message>
 </context>
 <context>
     <name>_Nobody</name>
     <message>
         <source>Choose a trainee</source>
-        <translation type="unfinished"></translation>
+        <translation>Person wählen</translation>
     </message>
     <message>
         <source>Pick one in the roster at the left, or type a name after Ctrl+L.</source>
-        <translation type="unfinished"></translation>
+        <translation>Links in der Liste eine wählen oder nach Strg+L einen Namen eingeben.</translation>
     </message>
 </context>
 <context>
     <name>_NoteField</name>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
 </context>
 <context>
     <name>dialog</name>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließen</translation>
     </message>
 </context>
 </TS>
