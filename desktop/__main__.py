@@ -17,7 +17,7 @@ from desktop.startup_guard import has_display, refuse_crashing_pair, refuse_with
 
 if TYPE_CHECKING:
     from db.repository import Repository
-    from desktop import command_line
+    from desktop.verbs.terminal import Sheets
 
 _DATABASE = "--database"
 
@@ -65,8 +65,8 @@ def _command_line(given: Sequence[str]) -> int:
     return command_line.main(given, reason_texts, _sheets, _pictures)
 
 
-def _sheets() -> command_line.Sheets:
-    sheets: command_line.Sheets = import_module("views.sheets")
+def _sheets() -> Sheets:
+    sheets: Sheets = import_module("views.sheets")
     return sheets
 
 

@@ -16,6 +16,7 @@ from desktop.planning.history import read_history, read_library
 from desktop.planning.outlook import Onlooker
 from desktop.planning.program_weeks import ProgramWeeks
 from desktop.planning.weeks_table import program_weeks
+from desktop.verbs.terminal import Sheets
 from views import reason_texts
 from views.paper import Paper
 from views.program_print import make_program_sheet
@@ -36,8 +37,8 @@ def path(tmp_path_factory: pytest.TempPathFactory) -> Path:
     return path
 
 
-def fetched() -> command_line.Sheets:
-    sheets: command_line.Sheets = import_module("views.sheets")
+def fetched() -> Sheets:
+    sheets: Sheets = import_module("views.sheets")
     return sheets
 
 
