@@ -1,4 +1,5 @@
-"""python -m tests.screens OUT [--dark] [--text 150] [--size 1920x1080]: every screen as PNG.
+"""python -m tests.screens OUT [--dark] [--text 150] [--size 1920x1080] [--language de]: every
+screen as PNG.
 
 python -m tests.screens --guide: the pictures of guide and README, small, in resources/pictures.
 """
@@ -48,6 +49,7 @@ def main() -> int:
     parser.add_argument("--dark", action="store_true")
     parser.add_argument("--text", type=int, default=100, metavar="PERCENT")
     parser.add_argument("--size", default="1280x800", metavar="WIDTHxHEIGHT")
+    parser.add_argument("--language", default="en", metavar="CODE")
     parser.add_argument("--trainee", default="")
     parser.add_argument("--screens", nargs="*", default=())
     chosen = parser.parse_args()
@@ -63,15 +65,21 @@ def main() -> int:
     from db.repository import Repository
     from desktop.catalogue import load_catalogue
     from desktop.demo import MONDAY_AFTER, fill
+    from desktop.translators import Translators
     from views.gallery import draw_all
+    from views.language import ExerciseNames
     from views.record import Record
 
-    QLocale.setDefault(QLocale("en_GB"))
     application = QApplication([])
+    english = chosen.language == "en"
+    translated = Translators(application).use(QLocale("en_GB" if english else chosen.language))
+    if not english and not translated:
+        parser.error(f"there is no translation for {chosen.language!r}")
     with tempfile.TemporaryDirectory() as folder:
         repository = Repository(Database.open(Path(folder) / "demo.db"))
         repository.sync_catalogue(load_catalogue())
         fill(repository, MONDAY_AFTER)
+        repository.said = ExerciseNames() if translated else None
         record = Record(repository)
         for path in draw_all(
             record,

@@ -51,10 +51,10 @@ def test_every_explanation_is_a_sentence(english: None) -> None:
 
 def test_every_relaxation_is_a_sentence(english: None) -> None:
     said = [
-        relaxation_text(Relaxation(Wish.MINUTES, 45)),
-        relaxation_text(Relaxation(Wish.DAYS, 3)),
-        relaxation_text(Relaxation(Wish.EQUIPMENT, "dumbbell")),
-        relaxation_text(Relaxation(Wish.AVOID, "squat")),
+        relaxation_text(Relaxation(Wish.MINUTES, 45), {}),
+        relaxation_text(Relaxation(Wish.DAYS, 3), {}),
+        relaxation_text(Relaxation(Wish.EQUIPMENT, "dumbbell"), {}),
+        relaxation_text(Relaxation(Wish.AVOID, "squat"), {}),
     ]
     assert said == [
         "Give it 45 min a session",

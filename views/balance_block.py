@@ -18,6 +18,7 @@ from views import words
 from views.balance_words import finding_text, patterns_text, proposal_text, ratio_text
 from views.blocks import Block, Label, WordButton
 from views.flow import FlowLayout
+from views.language import marks_said
 from views.muscle_bars import MuscleBars, muscle_sets
 from views.severity_mark import SeverityMark
 from views.terms import Term, explain
@@ -134,4 +135,4 @@ def _listed_marks() -> str:
 
 
 def _sources() -> str:
-    return "\n".join(f"{mark.sets}: {mark.said_of}. {mark.source}" for mark in MARKS)
+    return marks_said(MARKS)

@@ -23,6 +23,7 @@ from desktop.training.volume import Volume
 from views import words
 from views.day_words import day_name
 from views.exercise_words import pattern_word
+from views.language import small
 
 translate = QCoreApplication.translate
 
@@ -64,7 +65,7 @@ def proposal_text(program: Program, finding: Finding, exercises: Mapping[str, Ex
         case AddSlot(day, key):
             text = translate("Balance", "Add {exercise} on {day}")
             return text.format(
-                exercise=_exercise_name(key, exercises).lower(),
+                exercise=small(_exercise_name(key, exercises)),
                 day=_day(program, finding.phase, day),
             )
         case MoveDay(day, weekday):
@@ -76,15 +77,15 @@ def proposal_text(program: Program, finding: Finding, exercises: Mapping[str, Ex
             slots = day_at(program, DayPlace(finding.phase, day)).slots
             text = translate("Balance", "Do {first} and {second} in turn: {saves} min less")
             return text.format(
-                first=_exercise_name(slots[first].exercise, exercises).lower(),
-                second=_exercise_name(slots[second].exercise, exercises).lower(),
+                first=small(_exercise_name(slots[first].exercise, exercises)),
+                second=small(_exercise_name(slots[second].exercise, exercises)),
                 saves=words.number(round(saves)),
             )
         case RemoveSlot(day, slot, saves):
             slots = day_at(program, DayPlace(finding.phase, day)).slots
             text = translate("Balance", "Take {exercise} off: {saves} min less")
             return text.format(
-                exercise=_exercise_name(slots[slot].exercise, exercises).lower(),
+                exercise=small(_exercise_name(slots[slot].exercise, exercises)),
                 saves=words.number(round(saves)),
             )
         case KeepVariable(variable=variable):

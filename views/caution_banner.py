@@ -14,6 +14,7 @@ from desktop.training.recovery import Caution
 from views import words
 from views.blocks import Label, WordButton, restyle
 from views.caution_texts import Limits, caution_text, proposal_text, severity_word
+from views.language import source_said
 from views.severity_mark import SeverityMark
 from views.theme import Theme
 
@@ -126,7 +127,7 @@ class CautionBanner(QFrame):
         text = caution_text(caution, self._limits(), self._unit, self._today, line)
         self._text.setText(text)
         self.setAccessibleName(f"{severity_word(severity)}: {text}")
-        self._source.setText(self.tr("Source: {source}").format(source=caution.source))
+        self._source.setText(self.tr("Source: {source}").format(source=source_said(caution.source)))
         self._do.set_words(proposal_text(caution.proposal))
         self._aside.setVisible(severity != "stop")
         others = len(self._cautions) - 1

@@ -18,6 +18,7 @@ from views.blocks import Block, Label, Tone, WordButton
 from views.caution_texts import severity_word
 from views.clearance_form import ClearanceForm
 from views.flow import FlowLayout
+from views.language import source_said
 from views.severity_mark import SeverityMark
 from views.theme import Theme
 
@@ -88,7 +89,7 @@ class CautionRow(Block):
         line.addWidget(sentence, 1)
         self.body.addLayout(line)
         self.setAccessibleName(f"{severity_word(severity.value)}: {shown.sentence}")
-        source = self.tr("Source: {source}").format(source=shown.caution.source)
+        source = self.tr("Source: {source}").format(source=source_said(shown.caution.source))
         self.body.addWidget(Label(source, "small", "muted", wrap=True))
 
     def _offer(self, shown: CautionWords) -> None:

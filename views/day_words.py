@@ -9,6 +9,7 @@ from desktop.training.exercises import Exercise, Pattern
 from desktop.training.program import TrainingDay
 from views import words
 from views.exercise_words import pattern_word
+from views.language import begun_small
 
 _MOST_HELD: Final = 3
 
@@ -26,7 +27,7 @@ def day_name(day: TrainingDay, held: str = "") -> str:
         name = name[len(weekday) + 2 :]
     if not name or name.casefold() == weekday.casefold():
         return weekday
-    return f"{weekday}{words.DOT}{name[:1].lower()}{name[1:]}"
+    return f"{weekday}{words.DOT}{begun_small(name)}"
 
 
 def held_words(day: TrainingDay, exercises: Mapping[str, Exercise]) -> str:

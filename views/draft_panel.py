@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 from typing import Final
 
@@ -28,6 +29,7 @@ from views.captioned import keyed_word
 from views.draft_result import DraftResult
 from views.draft_source import DraftSource
 from views.draft_wishes import DraftWishesBlock
+from views.language import program_said
 from views.record import Record
 from views.theme import Theme
 
@@ -144,9 +146,10 @@ class DraftPanel(QWidget):
     # What comes of it
 
     def _made(self, draft: Draft) -> None:
-        self.draft = draft
+        made = draft.program
+        self.draft = draft if made is None else replace(draft, program=program_said(made))
         exercises = {each.key: each for each in self._record.repository.exercises(retired=True)}
-        self.result.show_draft(draft, exercises)
+        self.result.show_draft(self.draft, exercises)
         self._settle()
         first = self.act if draft.program is not None else next(iter(self.result.ways), None)
         (first or self.wishes.days).setFocus(Qt.FocusReason.OtherFocusReason)

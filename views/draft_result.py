@@ -55,7 +55,7 @@ class DraftResult(QWidget):
         """Show what came out."""
         self.clear()
         if draft.program is None:
-            self._column.addWidget(self._impossible(draft.relaxations))
+            self._column.addWidget(self._impossible(draft.relaxations, exercises))
             return
         told = _Told(draft.explanations, exercises)
         program = draft.program
@@ -118,7 +118,7 @@ class DraftResult(QWidget):
             block.body.addWidget(Label(text, wrap=True))
         return block
 
-    def _impossible(self, ways: Sequence[Relaxation]) -> Block:
+    def _impossible(self, ways: Sequence[Relaxation], exercises: Mapping[str, Exercise]) -> Block:
         block = Block(self._theme)
         said = self.tr("These wishes cannot be met together")
         block.body.addWidget(Label(said, "heading", wrap=True))
@@ -132,7 +132,7 @@ class DraftResult(QWidget):
         )
         block.body.addWidget(Label(more, tone="muted", wrap=True))
         for way in ways:
-            button = WordButton(relaxation_text(way), strong=True)
+            button = WordButton(relaxation_text(way, exercises), strong=True)
             button.setToolTip(self.tr("Relax this wish and draft again"))
             button.clicked.connect(lambda _on=False, way=way: self.relaxed.emit(way))
             self.ways.append(button)

@@ -13,7 +13,7 @@ from desktop.planning.drafts import EquipmentClass, Explanation, Relaxation, Why
 from desktop.training.exercises import Exercise, Muscle, Pattern
 from desktop.training.reasons import ReasonValue
 from views import words
-from views.exercise_words import muscle_word, pattern_word
+from views.exercise_words import avoided_word, muscle_word, pattern_word
 
 translate = QCoreApplication.translate
 
@@ -25,7 +25,7 @@ def explanation_text(said: Explanation, exercises: Mapping[str, Exercise]) -> st
     return f"{text[:1].upper()}{text[1:]}"
 
 
-def relaxation_text(relaxation: Relaxation) -> str:
+def relaxation_text(relaxation: Relaxation, exercises: Mapping[str, Exercise]) -> str:
     """Which wish to relax, and to what."""
     match relaxation.wish:
         case Wish.MINUTES:
@@ -38,7 +38,8 @@ def relaxation_text(relaxation: Relaxation) -> str:
             text = translate("Drafts", "Have more equipment: {to}")
             return text.format(to=equipment_word(EquipmentClass(str(relaxation.to))))
         case Wish.AVOID:
-            return translate("Drafts", "Allow again: {to}").format(to=relaxation.to)
+            allowed = [avoided_word(each, exercises) for each in str(relaxation.to).split(", ")]
+            return translate("Drafts", "Allow again: {to}").format(to=words.listed(allowed))
 
 
 def equipment_word(kind: EquipmentClass) -> str:

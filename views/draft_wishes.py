@@ -17,6 +17,7 @@ from desktop.training.trainee import Experience
 from views.blocks import Block, Label
 from views.captioned import Captioned, ChoiceBox
 from views.draft_texts import equipment_word
+from views.exercise_words import avoided_value, avoided_word
 from views.flow import FlowLayout
 from views.number_fields import FieldError, WholeField
 from views.rows_editor import TextField
@@ -68,8 +69,9 @@ class DraftWishesBlock(Block):
 
     @property
     def avoided(self) -> tuple[str, ...]:
-        """What is to be avoided, as typed."""
-        return tuple(part.strip() for part in self.avoid.text().split(",") if part.strip())
+        """What is to be avoided: as typed, or a pattern or muscle as the model names it."""
+        parts = (part.strip() for part in self.avoid.text().split(","))
+        return tuple(avoided_value(part) for part in parts if part)
 
     @property
     def said(self) -> WishesSaid | None:
@@ -107,7 +109,7 @@ class DraftWishesBlock(Block):
         self.equipment.choose(said.kind)
         self.level.choose(said.level)
         self.aim.choose(said.aim)
-        self.avoid.set_value(", ".join(said.avoid))
+        self.avoid.set_value(", ".join(avoided_word(each, {}) for each in said.avoid))
         self.error.setText("")
 
     def refuse(self, text: str) -> None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from typing import Final
 
@@ -65,6 +65,24 @@ def muscle_word(muscle: Muscle) -> str:
         Muscle.TRUNK: translate("Exercises", "trunk"),
         Muscle.LOWER_BACK: translate("Exercises", "lower back"),
     }[muscle]
+
+
+def avoided_value(text: str) -> str:
+    """What was typed to be avoided: a pattern or muscle by its English value, as the model names
+    it; else the text.
+    """
+    known = {pattern_word(each).casefold(): each.value for each in Pattern}
+    known |= {muscle_word(each).casefold(): each.value for each in Muscle}
+    return known.get(text.strip().casefold(), text)
+
+
+def avoided_word(value: str, exercises: Mapping[str, Exercise]) -> str:
+    """The other way round; an exercise by its name."""
+    if value in set(Pattern):
+        return pattern_word(Pattern(value))
+    if value in set(Muscle):
+        return muscle_word(Muscle(value))
+    return exercises[value].name if value in exercises else value
 
 
 def exercise_kind(exercise: Exercise) -> str:

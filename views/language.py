@@ -7,6 +7,7 @@ was typed. QtCore only.
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import replace
 from typing import Any, Final
 
@@ -15,6 +16,7 @@ from PySide6.QtCore import QCoreApplication, QLocale
 from desktop.training.exercises import Exercise, HeightWords, Variation
 from desktop.training.program import Phase, Program
 from desktop.training.sentence import Case, Sentence
+from desktop.training.volume import Mark
 
 translate = QCoreApplication.translate
 
@@ -68,6 +70,16 @@ def program_said(program: Program) -> Program:
 def source_said(source: str) -> str:
     """Where a limit or a figure comes from."""
     return translate("Sources", source)
+
+
+def mark_said(mark: Mark) -> str:
+    """What a published number of weekly sets is said of."""
+    return translate("Marks", mark.said_of)
+
+
+def marks_said(marks: Iterable[Mark]) -> str:
+    """Published numbers of weekly sets with their sources, one a line."""
+    return "\n".join(f"{one.sets}: {mark_said(one)}. {source_said(one.source)}" for one in marks)
 
 
 def said(text: object) -> str:

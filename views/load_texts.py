@@ -11,6 +11,7 @@ from desktop.planning.load import DayLoad, LoadHistory, TrainedWeek, WellnessMea
 from desktop.training.session import Activity
 from desktop.training.volume import MARKS
 from views import words
+from views.language import marks_said
 
 translate = QCoreApplication.translate
 
@@ -187,7 +188,7 @@ def wellness_text(means: WellnessMeans) -> str:
 
 def sources_text() -> str:
     """Where the figures and marks come from."""
-    marks = "\n".join(f"{mark.sets}: {mark.said_of}. {mark.source}" for mark in MARKS)
+    marks = marks_said(MARKS)
     load = translate(
         "Load",
         "Load, monotony and strain: Foster 1998, Med Sci Sports Exerc 30(7):1164-1168; days "

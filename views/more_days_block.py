@@ -12,6 +12,7 @@ from desktop.training.quantities import Unit
 from views import words
 from views.blocks import Block, Label, WordButton
 from views.flow import FlowLayout
+from views.language import begun_small
 from views.reason_texts import reason_text
 from views.severity_mark import SeverityMark
 from views.theme import Theme
@@ -57,7 +58,7 @@ class MoreDaysBlock(Block):
         flow = FlowLayout(self._theme.px(10), 0, said, centred=True)
         name = ", ".join(part for part in (more.exercise.name, more.slot.line_name) if part)
         why = reason_text(more.why, Unit.KG)
-        flow.addWidget(Label(f"{name}: {why[:1].lower()}{why[1:]}."))
+        flow.addWidget(Label(f"{name}: {begun_small(why)}."))
         if more.weekday is not None:
             text = self.tr("Train it on {weekday} too")
             button = WordButton(text.format(weekday=words.weekday(more.weekday)), flush=True)

@@ -13,6 +13,7 @@ from desktop.training.position import Position, Surroundings
 from desktop.training.quantities import Unit
 from views import words
 from views.blocks import Label, MainButton, WordButton
+from views.language import small
 from views.number_fields import FieldError, LoadField, WholeField
 from views.theme import Theme
 
@@ -51,7 +52,7 @@ class PositionEditor(QWidget):
         self.apply = MainButton(self.tr("Set it so"))
         self._leave = WordButton(self.tr("Leave"), tone="muted")
         self._error = FieldError()
-        self._assemble(theme, amount.lower(), unit)
+        self._assemble(theme, small(amount), unit)
         self._show(around)
         for field in (self.sets, self.amount, self.load):
             field.bind_error(self._error)

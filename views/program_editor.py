@@ -23,6 +23,7 @@ from desktop.training.program import Phase, Program, Slot, TrainingDay
 from desktop.training.program_edits import DayPlace, SlotPlace, free_name, with_slot
 from views.ahead_lines import ahead_lines
 from views.draft_panel import DraftPanel
+from views.language import program_said
 from views.program_acts import ProgramActs
 from views.program_keys import program_keys
 from views.program_page import PHASE, ProgramPage
@@ -242,7 +243,7 @@ class ProgramEditor(WorkArea):
         self._program_id = None
         entries = shelf_entries(self.record.repository, self._library.programs, self.today)
         if self._starters is None:
-            self._starters = tuple(each.program for each in starters())
+            self._starters = tuple(program_said(each.program) for each in starters())
         self.shelf.show_programs(entries, self._starters)
         self._faces.setCurrentWidget(self.shelf)
 

@@ -20,6 +20,7 @@ from views import words
 from views.caution_texts import caution_text, severity_word
 from views.exercise_words import muscle_word
 from views.general_caution import general_caution, red_flags
+from views.language import mark_said, source_said
 from views.progress_texts import done_words, goal_words, tenths
 from views.sheet_texts import long_date
 from views.slot_texts import plain
@@ -214,14 +215,14 @@ def _ahead(report: TraineeReport) -> Iterator[str]:
 def _caution(caution: Caution, report: TraineeReport) -> CautionText:
     name = dict(report.line_names).get(caution.line_id or 0, "")
     sentence = caution_text(caution, report.library.limits, report.trainee.unit, report.last, name)
-    return CautionText(severity_word(caution.severity.value), sentence, caution.source)
+    return CautionText(severity_word(caution.severity.value), sentence, source_said(caution.source))
 
 
 def _marks() -> str:
     """The published numbers with their sources, as one line."""
     parts = [
         translate("Report", "{sets} a week: {what} ({source})").format(
-            sets=mark.sets, what=mark.said_of, source=mark.source
+            sets=mark.sets, what=mark_said(mark), source=source_said(mark.source)
         )
         for mark in MARKS
     ]

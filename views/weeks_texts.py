@@ -21,6 +21,7 @@ from desktop.training.volume import MARKS
 from desktop.training.weeks import Expected
 from views import words
 from views.caution_texts import caution_text
+from views.language import begun_small, mark_said, source_said
 from views.phase_line import phase_name
 from views.reason_texts import reason_text
 from views.slot_face import work_words
@@ -132,7 +133,7 @@ def _day_text(weeks: ProgramWeeks, session: DaySession, today: date) -> str:
     minutes = round(session.minutes(weeks.history.library.exercises))
     said = translate("Weeks", "About {time}.").format(time=words.minutes(minutes))
     if weeks.dated:
-        said = f"{words.short_day(session.day, today)}: {said[:1].lower()}{said[1:]}"
+        said = f"{words.short_day(session.day, today)}: {begun_small(said)}"
     room = weeks.trainee.minutes_per_session
     if room is not None and minutes > room:
         text = translate("Weeks", "The trainee has {time}.")
@@ -153,7 +154,8 @@ def _bar_text(name: str, value: float, marked: bool) -> str:
         return f"{said} {text.format(count=MARKS[0].sets)}"
     mark = reached[-1]
     text = translate("Weeks", "At or above {count} ({of}; {source}).")
-    return f"{said} {text.format(count=mark.sets, of=mark.said_of, source=mark.source)}"
+    text = text.format(count=mark.sets, of=mark_said(mark), source=source_said(mark.source))
+    return f"{said} {text}"
 
 
 def _caution(weeks: ProgramWeeks, caution: Caution, today: date) -> str:
