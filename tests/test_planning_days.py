@@ -146,7 +146,7 @@ def test_the_number_of_queries_does_not_grow_with_the_record(room: Room) -> None
     room.train_weeks(3)
     queries.clear()
     day_plan(room.repository, room.trainee_id, MONDAY + 3 * WEEK)
-    assert len(queries) == at_first
+    assert 0 < len(queries) <= at_first
 
 
 def test_an_unknown_trainee_is_told(room: Room) -> None:
