@@ -187,7 +187,8 @@ class DeskOverview(WorkArea):
         area = area_word(self.table.area).replace("&", "")
         self.go.set_words(f"{area}  {_native('Return')}")
         self.go.setAccessibleName(self.tr("{screen} of {name}").format(screen=area, name=name))
-        self.sheet.set_words(f"{self.tr('Sheet')}  {_native('Shift+Return')}")
+        sheet = self.tr("Sheet")
+        self.sheet.set_words(f"{sheet}  {_native('Shift+Return')}")
         self.sheet.setAccessibleName(self.tr("Sheet of {name}").format(name=name))
 
     def _say_order(self) -> None:

@@ -95,7 +95,8 @@ def short_variation(key: str, name: str) -> str:
     raised = _RAISED.fullmatch(key)
     if raised:
         height = words.length(int(raised[2]))
-        return f"{translate('Exercises', 'feet')} {height}" if raised[1] == "feet" else height
+        feet = translate("Exercises", "feet")
+        return f"{feet} {height}" if raised[1] == "feet" else height
     spoken = translate("VariationKeys", key.replace("-", " "))
     return name if len(name) <= _SHORT or len(name) <= len(spoken) else spoken
 

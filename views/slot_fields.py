@@ -81,7 +81,8 @@ class SlotFields(QWidget):
         total = rule.scheme.kind is SchemeKind.TOTAL
         amount = self.tr("in all") if total else self.tr("hold s") if hold else self.tr("reps")
         self._parts[self.amount].caption.setText(amount)
-        self._parts[self.load].caption.setText(f"{self.tr('load')} {scene.unit.value}")
+        load = self.tr("load")
+        self._parts[self.load].caption.setText(f"{load} {scene.unit.value}")
         self.load.set_unit(scene.unit)
         _show(self.sets, start.sets)
         _show(self.amount, start.amount)

@@ -93,6 +93,7 @@ class _Measures:
         self.longest_name = 84 * em * names
         self.longest_place = 132 * em * names
         self.least_width = 21 * em
+        self.caption_top = em  # the dots of a capital Ä reach above the type's ascent
         self.caption_height = self.caption.height() + 2 * em
 
 
@@ -130,9 +131,8 @@ def lay_out(
         x = _count(counts, x, part.more_above, size)
         caption = _caption(part.variable, unit)
         wide = size.caption.horizontalAdvance(caption)
-        captions.append(
-            PlacedText(QRectF(left, 0, wide, size.caption.height()), caption, int(_LEFT))
-        )
+        place = QRectF(left, size.caption_top, wide, size.caption.height())
+        captions.append(PlacedText(place, caption, int(_LEFT)))
         x = max(x, left + wide + size.gap)
     whole = QSizeF(max(0.0, x - size.gap), size.caption_height + size.cell_height)
     return StripLayout(
