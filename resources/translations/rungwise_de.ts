@@ -282,7 +282,7 @@
     </message>
     <message>
         <source>Why not now? Return keeps it with the record</source>
-        <translation>Warum jetzt nicht? Eingabe bewahrt es auf</translation>
+        <translation>Warum jetzt nicht? Return bewahrt es auf</translation>
     </message>
     <message>
         <source>Why this caution is set aside</source>
@@ -380,7 +380,7 @@
     </message>
     <message>
         <source>Why not now? Return keeps it with the record</source>
-        <translation>Warum jetzt nicht? Eingabe bewahrt es auf</translation>
+        <translation>Warum jetzt nicht? Return bewahrt es auf</translation>
     </message>
     <message>
         <source>Why this caution is set aside</source>
@@ -548,7 +548,7 @@
     <name>ChartBlock</name>
     <message>
         <source>Enter</source>
-        <translation>Eingabe</translation>
+        <translation>Return</translation>
     </message>
     <message>
         <source>Hard sets a week</source>
@@ -610,7 +610,7 @@
     </message>
     <message>
         <source>Return takes it, Escape leaves</source>
-        <translation>Eingabe übernimmt, Esc bricht ab</translation>
+        <translation>Return übernimmt, Esc bricht ab</translation>
     </message>
 </context>
 <context>
@@ -724,7 +724,7 @@
     </message>
     <message>
         <source>Type part of an exercise&apos;s name, like squ 3 × 8-12 60: Return adds it</source>
-        <translation>Teil eines Übungsnamens, etwa knie 3 × 8-12 60: Eingabe fügt hinzu</translation>
+        <translation>Teil eines Übungsnamens, etwa knie 3 × 8-12 60: Return fügt hinzu</translation>
     </message>
 </context>
 <context>
@@ -735,7 +735,7 @@
     </message>
     <message>
         <source>Return edits the day, Alt with the arrows moves it, Delete removes it.</source>
-        <translation>Eingabe bearbeitet den Tag, Alt mit den Pfeilen verschiebt ihn, Entf entfernt ihn.</translation>
+        <translation>Return bearbeitet den Tag, Alt mit den Pfeilen verschiebt ihn, Entf entfernt ihn.</translation>
     </message>
     <message>
         <source>eight</source>
@@ -755,7 +755,7 @@
     </message>
     <message>
         <source>the next {count} sessions, if all goes as asked</source>
-        <translation>die nächsten {count} Einheiten, wenn alles wie vorgegeben läuft</translation>
+        <translation>nächste {count} Einheiten, wenn alles wie vorgegeben läuft</translation>
     </message>
     <message>
         <source>the next {count}, if all goes well</source>
@@ -1136,7 +1136,7 @@
     </message>
     <message>
         <source>Left and right move it by a week, Return plans it.</source>
-        <translation>Links und Rechts verschieben ihn um eine Woche, Eingabe plant ihn.</translation>
+        <translation>Links und Rechts verschieben ihn um eine Woche, Return plant ihn.</translation>
     </message>
     <message>
         <source>{day}: {sets}</source>
@@ -1335,7 +1335,7 @@
     </message>
     <message>
         <source>{done} of {planned}</source>
-        <translation>{done} von {planned}</translation>
+        <translation>{done}/{planned}</translation>
     </message>
     <message>
         <source>{first} to {last} sets a week</source>
@@ -1398,7 +1398,11 @@
     </message>
     <message>
         <source>Return</source>
-        <translation>Eingabe</translation>
+        <translation>Return</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Blatt</translation>
     </message>
     <message>
         <source>Sheet of {name}</source>
@@ -1406,7 +1410,7 @@
     </message>
     <message>
         <source>Shift+Return</source>
-        <translation>Umschalt+Eingabe</translation>
+        <translation>Umschalt+Return</translation>
     </message>
     <message>
         <source>Show only rows with these words</source>
@@ -3723,6 +3727,10 @@
         <translation>Kurzhantel</translation>
     </message>
     <message>
+        <source>feet</source>
+        <translation>Füße</translation>
+    </message>
+    <message>
         <source>feet on {where}</source>
         <translation>Füße auf {where}</translation>
     </message>
@@ -4903,7 +4911,7 @@
     </message>
     <message>
         <source>dotted: published marks</source>
-        <translation>gepunktet: veröffentlichte Marken</translation>
+        <translation>gepunktet: Studienmarken</translation>
     </message>
     <message>
         <source>load by day; hard sets by muscle</source>
@@ -5200,7 +5208,7 @@
     </message>
     <message>
         <source>Lan&amp;guage</source>
-        <translation>S&amp;prache</translation>
+        <translation>Sprac&amp;he</translation>
     </message>
     <message>
         <source>Lock when &amp;idle</source>
@@ -5228,7 +5236,7 @@
     </message>
     <message>
         <source>Return</source>
-        <translation>Eingabe</translation>
+        <translation>Return</translation>
     </message>
     <message>
         <source>S&amp;maller text</source>
@@ -5567,7 +5575,7 @@
     </message>
     <message>
         <source>Look it over, and save it with Ctrl+Return.</source>
-        <translation>Durchsehen und mit Strg+Eingabe speichern.</translation>
+        <translation>Durchsehen und mit Strg+Return speichern.</translation>
     </message>
     <message>
         <source>Next question, the one before</source>
@@ -6325,7 +6333,7 @@ Liegestütze 12/10/9</translation>
     <name>PhaseLine</name>
     <message>
         <source>Left and right choose a phase, Return edits it, Alt with them moves it.</source>
-        <translation>Links und Rechts wählen eine Phase, Eingabe bearbeitet sie, Alt dazu verschiebt sie.</translation>
+        <translation>Links und Rechts wählen eine Phase, Return bearbeitet sie, Alt dazu verschiebt sie.</translation>
     </message>
     <message>
         <source>Phase {place} of {count}: {name}, {weeks}</source>
@@ -7268,7 +7276,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Alt+Down, Alt+Up</source>
-        <translation>Alt+Ab, Alt+Auf</translation>
+        <translation>Alt+Herunter, Alt+Hoch</translation>
     </message>
     <message>
         <source>Body mass</source>
@@ -7280,7 +7288,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Enter</source>
-        <translation>Eingabe</translation>
+        <translation>Return</translation>
     </message>
     <message>
         <source>First and last session</source>
@@ -7510,6 +7518,10 @@ Liegestütze 12/10/9</translation>
         <translation>Ein Deload wird nicht gezählt</translation>
     </message>
     <message>
+        <source>A new range, in which the line stays</source>
+        <translation>Eine neue Spanne, in der die Linie bleibt</translation>
+    </message>
+    <message>
         <source>A start is needed: assess, or enter one</source>
         <translation>Ein Start ist nötig: testen oder einen eingeben</translation>
     </message>
@@ -7598,6 +7610,10 @@ Liegestütze 12/10/9</translation>
         <translation>Verfehlt, {misses} in Folge: {variable} zurück, {before} wird {after}</translation>
     </message>
     <message>
+        <source>New range: {after}</source>
+        <translation>Neue Spanne: {after}</translation>
+    </message>
+    <message>
         <source>New range: {before} becomes {after}</source>
         <translation>Neue Spanne: {before} wird {after}</translation>
     </message>
@@ -7612,10 +7628,6 @@ Liegestütze 12/10/9</translation>
     <message>
         <source>Pain {pain} of 10: no increase</source>
         <translation>Schmerz {pain} von 10: keine Steigerung</translation>
-    </message>
-    <message>
-        <source>Pain {pain} of 10: not counted</source>
-        <translation>Schmerz {pain} von 10: nicht gezählt</translation>
     </message>
     <message>
         <source>Pain {pain} of 10: nothing is asked until you choose lighter, a substitute or a clearance</source>
@@ -7718,8 +7730,8 @@ Liegestütze 12/10/9</translation>
         <translation>{days} seit dem letzten Mal: {percent} % leichter</translation>
     </message>
     <message>
-        <source>{done_g} was done, far above what was asked: taken up to {limit_g}. Is it right?</source>
-        <translation>{done_g} gemacht, weit mehr als vorgegeben: angehoben bis {limit_g}. Stimmt das?</translation>
+        <source>{done_g} was done where {asked_g} was asked, too far above to follow. Is it right?</source>
+        <translation>{done_g} gemacht, wo {asked_g} vorgegeben war, zu weit darüber, um zu folgen. Stimmt das?</translation>
     </message>
     <message>
         <source>{done} in the last set, {needed} needed to go on: the same again</source>
@@ -8914,7 +8926,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>best {work}</source>
-        <translation>beste {work}</translation>
+        <translation>Bestleistung {work}</translation>
     </message>
     <message>
         <source>done</source>
@@ -9014,11 +9026,11 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>{unit} are typed here: that is {value}. Return again takes it.</source>
-        <translation>Hier gilt {unit}: das sind {value}. Noch einmal Eingabe übernimmt es.</translation>
+        <translation>Hier gilt {unit}: das sind {value}. Noch einmal Return übernimmt es.</translation>
     </message>
     <message>
         <source>{value} against {asked}: Return again if it is meant.</source>
-        <translation>{value} gegen {asked}: noch einmal Eingabe, wenn es so gemeint ist.</translation>
+        <translation>{value} gegen {asked}: noch einmal Return, wenn es so gemeint ist.</translation>
     </message>
     <message>
         <source>{work} again</source>
@@ -9143,7 +9155,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Next day: Alt+Page Down. Training day: Ctrl+Page Down</source>
-        <translation>Nächster Tag: Alt+Bild ab. Trainingstag: Strg+Bild ab</translation>
+        <translation>Nächster Tag: Alt+Bild abwärts. Trainingstag: Strg+Bild abwärts</translation>
     </message>
     <message>
         <source>Previous day</source>
@@ -9151,7 +9163,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Previous day: Alt+Page Up. Training day: Ctrl+Page Up</source>
-        <translation>Voriger Tag: Alt+Bild auf. Trainingstag: Strg+Bild auf</translation>
+        <translation>Voriger Tag: Alt+Bild aufwärts. Trainingstag: Strg+Bild aufwärts</translation>
     </message>
     <message>
         <source>Today</source>
@@ -9634,7 +9646,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Next day of training: Ctrl+Page Down</source>
-        <translation>Nächster Trainingstag: Strg+Bild ab</translation>
+        <translation>Nächster Trainingstag: Strg+Bild abwärts</translation>
     </message>
     <message>
         <source>Paper</source>
@@ -9646,7 +9658,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Previous day of training: Ctrl+Page Up</source>
-        <translation>Voriger Trainingstag: Strg+Bild auf</translation>
+        <translation>Voriger Trainingstag: Strg+Bild aufwärts</translation>
     </message>
     <message>
         <source>Print</source>
@@ -9744,7 +9756,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Return</source>
-        <translation>Eingabe</translation>
+        <translation>Return</translation>
     </message>
     <message>
         <source>{action}: {name}</source>
@@ -9952,7 +9964,7 @@ Liegestütze 12/10/9</translation>
     <name>SlotRow</name>
     <message>
         <source>Return edits, Space marks, Alt with the arrows moves, Delete removes.</source>
-        <translation>Eingabe bearbeitet, Leertaste markiert, Alt mit den Pfeilen verschiebt, Entf entfernt.</translation>
+        <translation>Return bearbeitet, Leertaste markiert, Alt mit den Pfeilen verschiebt, Entf entfernt.</translation>
     </message>
     <message>
         <source>marked</source>
@@ -11018,7 +11030,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Nothing is planned yet: Return leads to the day.</source>
-        <translation>Noch ist nichts geplant: Eingabe führt zum Tag.</translation>
+        <translation>Noch ist nichts geplant: Return führt zum Tag.</translation>
     </message>
     <message>
         <source>Nothing is planned.</source>
@@ -11148,7 +11160,7 @@ Liegestütze 12/10/9</translation>
     <name>WeeksTable</name>
     <message>
         <source>Arrows choose a cell, Return leads to its rule.</source>
-        <translation>Pfeile wählen eine Zelle, Eingabe führt zu ihrer Regel.</translation>
+        <translation>Pfeile wählen eine Zelle, Return führt zu ihrer Regel.</translation>
     </message>
     <message>
         <source>Weeks ahead</source>
