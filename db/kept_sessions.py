@@ -38,8 +38,9 @@ class _Kept:
 
 
 class KeptSessions:
-    """The sessions of a data file by trainee. Of use to the thread that made it only; another
-    one, or a transaction that may yet be undone, reads what is there and keeps nothing.
+    """The sessions of a data file by trainee. Of use to the thread that made it only; another one
+    reads what is there and keeps nothing. So does a transaction that wrote sessions itself, since
+    it may yet be undone.
     """
 
     def __init__(self, database: Database) -> None:
@@ -49,16 +50,27 @@ class KeptSessions:
         self._version = -1
         self._kept: dict[int, _Kept] = {}
 
+    def watch(self) -> None:
+        """Begin to note what is written; not within a transaction, which could undo that."""
+        if get_ident() != self._thread or self._database.in_transaction:
+            return
+        connection = self._database.connection
+        if connection is not self._connection:
+            self._kept.clear()
+            self._connection = connection
+            for statement in _WATCH:
+                self._database.execute(statement)
+
     def of(self, trainee_id: int) -> tuple[Session, ...]:
         """All sessions of the trainee by day and entry. As long as nothing is written, the same
         objects each time.
         """
-        if get_ident() != self._thread or self._database.in_transaction:
-            return sessions_where(self._database, "s.trainee_id = ?", (trainee_id,))
-        self._look_out()
+        self.watch()
+        if not self._look_out():
+            return self._read(trainee_id)
         kept = self._kept.pop(trainee_id, None)
         if kept is None:
-            kept = _Kept(sessions_where(self._database, "s.trainee_id = ?", (trainee_id,)))
+            kept = _Kept(self._read(trainee_id))
         elif kept.unsure:
             kept = _Kept(self._read_again(trainee_id, kept))
         self._kept[trainee_id] = kept  # the last one looked at
@@ -66,23 +78,25 @@ class KeptSessions:
             del self._kept[next(iter(self._kept))]
         return kept.sessions
 
-    def _look_out(self) -> None:
-        """Learn what was written since the last time."""
-        connection, version = self._database.connection, self._database.data_version
-        if connection is not self._connection:
+    def _look_out(self) -> bool:
+        """Learn what was written since the last time; whether what is read now may be kept."""
+        if get_ident() != self._thread or self._database.connection is not self._connection:
+            return False
+        version = self._database.data_version
+        if version != self._version:
             self._kept.clear()
-            for statement in _WATCH:
-                self._database.execute(statement)
-        elif version != self._version:
-            self._kept.clear()
-        self._connection, self._version = connection, version
-        touched = {
-            identity for (identity,) in self._database.execute("SELECT id FROM touched_session")
-        }
-        if touched:
+        self._version = version
+        rows = self._database.execute("SELECT id FROM touched_session")
+        if rows and self._database.in_transaction:
+            return False
+        if rows:
             self._database.execute("DELETE FROM touched_session")
-            for kept in self._kept.values():
-                kept.unsure |= touched
+        for kept in self._kept.values():
+            kept.unsure.update(identity for (identity,) in rows)
+        return True
+
+    def _read(self, trainee_id: int) -> tuple[Session, ...]:
+        return sessions_where(self._database, "s.trainee_id = ?", (trainee_id,))
 
     def _read_again(self, trainee_id: int, kept: _Kept) -> tuple[Session, ...]:
         sure = [session for session in kept.sessions if session.id not in kept.unsure]

@@ -254,6 +254,7 @@ class Repository:
     @contextmanager
     def transaction(self) -> Iterator[None]:
         """Several writes as one: all of them, or none where one of them fails."""
+        self._sessions.watch()
         with self.database.transaction():
             yield
 

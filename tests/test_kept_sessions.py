@@ -109,6 +109,20 @@ def test_what_a_transaction_undid_is_forgotten_with_it(repository: Repository) -
     assert repository.sessions(owner) == before == fresh(repository, owner)
 
 
+def test_a_transaction_that_wrote_none_takes_and_leaves_what_is_kept(
+    repository: Repository,
+) -> None:
+    owner = trained(repository)[0].trainee_id
+    with suppress(RuntimeError), repository.transaction():
+        read = repository.sessions(owner)
+        raise RuntimeError("no")
+    assert repository.sessions(owner) is read
+    with repository.transaction():
+        assert repository.sessions(owner) is read
+        repository.save(heavier(read[0]))
+    assert repository.sessions(owner) == fresh(repository, owner) != read
+
+
 def test_another_connection_and_another_thread_are_heard(
     repository: Repository, path: Path
 ) -> None:
