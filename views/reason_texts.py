@@ -153,12 +153,18 @@ def _sentence(reason: Reason) -> str:
                 "A test, no maximum: loads rise; stop after the first set with {stop_rir} or fewer "
                 "clean repetitions left",
             )
+        case ReasonCode.RANGE_CHANGED if reason.get("after") is None:
+            return translate("Reasons", "A new range, in which the line stays")
+        case ReasonCode.RANGE_CHANGED if reason.get("before") is None:
+            return translate("Reasons", "New range: {after}")
         case ReasonCode.FOLLOWS if not reason.get("line"):
             return translate("Reasons", "{percent} % of the main line")
     return _fixed(reason.code)
 
 
 def _grow(reason: Reason) -> str:
+    if reason.get("before") is None:
+        return translate("Reasons", "All sets as asked{on_day}: now {after}")
     match reason.get("variable"):
         case Variable.REPS.value:
             return translate("Reasons", "Every set reached {before}{on_day}: now {after}")
@@ -235,7 +241,6 @@ def _fixed(code: ReasonCode) -> str:
         ReasonCode.EXCLUDED_DELOAD: translate("Reasons", "A deload is not counted"),
         ReasonCode.EXCLUDED_TEST: translate("Reasons", "A test is not counted"),
         ReasonCode.EXCLUDED_HELD: translate("Reasons", "Done while nothing was asked: not counted"),
-        ReasonCode.EXCLUDED_PAIN: translate("Reasons", "Pain {pain} of 10: not counted"),
         ReasonCode.BACK_OFF: translate(
             "Reasons", "Missed {misses} in a row: {variable} back, {before} becomes {after}"
         ),
@@ -255,7 +260,7 @@ def _fixed(code: ReasonCode) -> str:
             "Reasons", "Done above what was asked: {before_g} becomes {after_g}"
         ),
         ReasonCode.LIFT_ASKED: translate(
-            "Reasons", "{done_g} was done, far above what was asked: taken up to {limit_g}. "
+            "Reasons", "{done_g} was done where {asked_g} was asked, too far above to follow. "
             "Is it right?"
         ),
         ReasonCode.RANGE_CHANGED: translate(

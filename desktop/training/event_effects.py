@@ -7,10 +7,11 @@ from dataclasses import replace
 from desktop.training.adjusting import fitted, on_equipment
 from desktop.training.asking import mover_of
 from desktop.training.demand import scaled
-from desktop.training.position import Position, Surroundings
+from desktop.training.position import Position, Surroundings, Variable
 from desktop.training.program import RuleRevision
+from desktop.training.progression import Mover, shown
 from desktop.training.quantities import same_load
-from desktop.training.reasons import ReasonCode, reason
+from desktop.training.reasons import Reason, ReasonCode, reason
 from desktop.training.replayed_session import after_session
 from desktop.training.scheme import recounted
 from desktop.training.state import (
@@ -81,12 +82,35 @@ def _after_revision(
     if state.position is None:
         return revised, None
     counted = recounted(state.position, state.rule.scheme, event.rule.scheme)
-    position = fitted(counted, mover_of(revised, context))
-    why = reason(ReasonCode.RANGE_CHANGED, day=event.day, changed=position != state.position)
+    mover = mover_of(revised, context)
+    position = fitted(counted, mover)
+    why = _range_changed(state.position, position, event, mover)
     revised = replace(revised, position=position, fixed_reps=position.reps)
     if position != state.position:
         revised = replace(revised, reason=why, before_growth=None)
     return revised, Step(event.day, StepKind.RULE, state.position, position, why)
+
+
+def _range_changed(before: Position, after: Position, event: RuleRevision, mover: Mover) -> Reason:
+    """What a new rule did: the variable that tells most, of those that changed."""
+    told = (
+        Variable.LOAD,
+        Variable.VARIATION,
+        Variable.REPS if after.reps is not None else Variable.HOLD,
+        Variable.SETS,
+        Variable.TEMPO,
+    )
+    for variable in told:
+        old, new = (shown(each, variable, mover) for each in (before, after))
+        if old != new:
+            return reason(
+                ReasonCode.RANGE_CHANGED,
+                variable=variable.value,
+                before=old,
+                after=new,
+                day=event.day,
+            )
+    return reason(ReasonCode.RANGE_CHANGED, day=event.day)
 
 
 def _after_change(state: State, event: Surrounded) -> tuple[State, Step | None]:

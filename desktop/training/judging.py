@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from itertools import zip_longest
-from math import floor
 from typing import Final
 
-from desktop.training.demand import demand, effective_load_g, rank
+from desktop.training.demand import effective_load_g
+from desktop.training.meeting import amount_over, each_met, place_at_least, total_met
 from desktop.training.position import (
     CriterionKind,
     ProgressionRule,
@@ -16,7 +16,7 @@ from desktop.training.position import (
     SchemeKind,
     Surroundings,
 )
-from desktop.training.quantities import SAME_LOAD_G, at_least, same_load
+from desktop.training.quantities import SAME_LOAD_G
 from desktop.training.session import AskedSet, Outcome, SetDone
 
 _LED: Final = (SchemeKind.TOP_AND_BACK_OFF, SchemeKind.ASCENDING)
@@ -28,6 +28,7 @@ class Judgement:
     """A session's result. ``met`` counts the asked sets that were met; ``fulfils``: the rule's
     criterion holds in this session; ``too_hard``: reserve reported well under its target.
     ``total``: clean amount over all working sets, or of the lead set where it speaks for them;
+    ``before``: the same of the last time at the place asked (None: there is none);
     ``lead`` the set that speaks for the session; ``last`` the last one asked (with the reserve of
     the hardest set where that was too hard); ``last_over``: its amount beyond what was asked.
     """
@@ -36,6 +37,7 @@ class Judgement:
     met: int
     asked: int
     total: int
+    before: int | None
     fulfils: bool
     too_hard: bool
     lead: SetDone
@@ -61,17 +63,17 @@ def judge(
     done = tuple(_as_asked(each, asked[0]) for each in weaker_sides(sets))
     lead_asked, lead = lead_pair(asked, done, rule)
     met, of, surplus = _met(asked, done, rule, around)
+    before = last_total(lead_asked.load_g, lead_asked.variation)
     speaking = (lead,) if rule.scheme.kind in _LED else done
     if met == of:
         outcome = Outcome.EXCEEDED if surplus else Outcome.MET
     elif len(done) < of and met == len(done):
         outcome = Outcome.PARTIAL
-    elif _improved(lead_asked, speaking, last_total, around):
-        outcome = Outcome.IMPROVED
     else:
-        outcome = Outcome.MISSED
+        improved = _improved(lead_asked, speaking, before, around)
+        outcome = Outcome.IMPROVED if improved else Outcome.MISSED
     last_asked, last = _last_pair(asked, done, lead_asked, lead, rule)
-    last_over = _over(last_asked, last, around)
+    last_over = amount_over(last_asked, last, around)
     all_met = outcome in (Outcome.MET, Outcome.EXCEEDED)
     counted = speaking if rule.scheme.kind is SchemeKind.TOTAL else speaking[: len(asked)]
     hard = _too_hard(rule, counted, settings)
@@ -80,6 +82,7 @@ def judge(
         met=met,
         asked=of,
         total=sum(each.amount for each in speaking),
+        before=before,
         fulfils=all_met and _fulfils(rule, last, last_over),
         too_hard=hard is not None,
         lead=lead,
@@ -149,73 +152,6 @@ def _weaker(a: SetDone, b: SetDone) -> SetDone:
     return replace(weaker, load_g=min(a.load_g, b.load_g), pain=max(a.pain, b.pain))
 
 
-def set_meets(asked: AskedSet, done: SetDone, around: Surroundings) -> bool:
-    """Whether variation, load and clean amount are at least those asked.
-
-    Where load or variation differ, the demand of the whole set decides if it is known.
-    """
-    harder = _variation_at_least(asked.variation, done.variation, around)
-    if harder and at_least(done.load_g, asked.load_g) and done.amount >= _amount(asked):
-        return True
-    same_place = done.variation == asked.variation and same_load(done.load_g, asked.load_g)
-    if same_place or asked.reps is None or not done.reps:
-        return False
-    wanted = demand(asked.load_g, asked.reps, asked.variation, around)
-    reached = demand(done.load_g, done.reps, done.variation, around)
-    return wanted is not None and reached is not None and reached >= wanted - 1e-6
-
-
-def _amount(asked: AskedSet) -> int:
-    return asked.reps if asked.reps is not None else asked.seconds or 0
-
-
-def _over(asked: AskedSet, done: SetDone, around: Surroundings) -> int:
-    """The amount beyond what was asked; at an easier place what its demand is worth at the asked
-    one, so that more repetitions with less load are not counted twice.
-    """
-    over = done.amount - _amount(asked)
-    if over <= 0 or not done.reps or _place_at_least(asked, done, around):
-        return over
-    wanted = effective_load_g(asked.load_g, asked.variation, around)
-    reached = demand(done.load_g, done.reps, done.variation, around)
-    if wanted is None or reached is None:
-        return 0
-    return min(over, floor(30 * (reached / wanted - 1) - _amount(asked) + 1e-6))
-
-
-def _variation_at_least(asked: str | None, done: str | None, around: Surroundings) -> bool:
-    if asked == done:
-        return True
-    wanted, reached = rank(around, asked), rank(around, done)
-    return wanted is not None and reached is not None and reached >= wanted
-
-
-def _surpasses(asked: AskedSet, done: SetDone, around: Surroundings) -> bool:
-    """Whether a set that meets what was asked is more than that, at the asked place or above."""
-    if not _place_at_least(asked, done, around):
-        return False
-    more = done.amount > _amount(asked) or done.load_g > asked.load_g + SAME_LOAD_G
-    return more or done.variation != asked.variation
-
-
-def _each_met(
-    asked: Sequence[AskedSet], done: Sequence[SetDone], around: Surroundings
-) -> tuple[int, int, bool]:
-    """How many asked sets were met, of how many, and whether more than asked was done.
-
-    Sets asked alike may be met in any order, so that an extra set makes up for a short one.
-    """
-    if all(_closed(each) == asked[0] for each in asked[1:]):
-        meeting = [each for each in done if set_meets(asked[0], each, around)]
-        surplus = len(meeting) > len(asked) or any(
-            _surpasses(asked[0], each, around) for each in meeting
-        )
-        return min(len(meeting), len(asked)), len(asked), surplus
-    pairs = [(a, d) for a, d in zip(asked, done, strict=False) if set_meets(a, d, around)]
-    surplus = len(done) > len(asked) or any(_surpasses(a, d, around) for a, d in pairs)
-    return len(pairs), len(asked), surplus
-
-
 def _as_asked(done: SetDone, asked: AskedSet) -> SetDone:
     """A set whose variation was not noted was done at the one asked."""
     if done.variation is not None or asked.variation is None:
@@ -223,25 +159,20 @@ def _as_asked(done: SetDone, asked: AskedSet) -> SetDone:
     return replace(done, variation=asked.variation)
 
 
-def _closed(asked: AskedSet) -> AskedSet:
-    """The set without an open end, which asks no other amount."""
-    return replace(asked, open_ended=False, stop_at=None) if asked.open_ended else asked
-
-
 def _met(
     asked: Sequence[AskedSet], done: Sequence[SetDone], rule: ProgressionRule, around: Surroundings
 ) -> tuple[int, int, bool]:
     """How many sets were met, of how many, and whether more than asked was done, by the scheme."""
     if rule.scheme.kind is SchemeKind.TOTAL:
-        return _total_met(asked, done, around)
+        return total_met(asked, done, around)
     if rule.scheme.kind in _LED:
         lead_asked, lead = lead_pair(asked, done, rule)
         if _stopped_below_the_top(asked, done, rule, around):
-            return _each_met(asked, done, around)
-        return _each_met([lead_asked], [lead], around)
-    met, of, surplus = _each_met(asked, done, around)
+            return each_met(asked, done, around)
+        return each_met([lead_asked], [lead], around)
+    met, of, surplus = each_met(asked, done, around)
     if met < of and rule.criterion.kind is CriterionKind.TOTAL:
-        reached, _, more = _total_met(asked, done, around)
+        reached, _, more = total_met(asked, done, around)
         return (of, of, more) if reached else (met, of, surplus)
     return met, of, surplus
 
@@ -252,36 +183,16 @@ def _stopped_below_the_top(
     """Whether ascending sets ended before the top one was tried: it says nothing about that."""
     top, heaviest = lead_pair(asked, done, rule)
     fewer = rule.scheme.kind is SchemeKind.ASCENDING and len(done) < len(asked)
-    return fewer and not _place_at_least(top, heaviest, around)
-
-
-def _total_met(
-    asked: Sequence[AskedSet], done: Sequence[SetDone], around: Surroundings
-) -> tuple[int, int, bool]:
-    """The total as one set: met where the sets at the asked place or harder add up to it."""
-    wanted = sum(_amount(each) for each in asked)
-    counted = [each for each in done if _place_at_least(asked[0], each, around)]
-    reached = sum(each.amount for each in counted)
-    return int(reached >= wanted), 1, reached > wanted
-
-
-def _place_at_least(asked: AskedSet, done: SetDone, around: Surroundings) -> bool:
-    return at_least(done.load_g, asked.load_g) and _variation_at_least(
-        asked.variation, done.variation, around
-    )
+    return fewer and not place_at_least(top, heaviest, around)
 
 
 def _improved(
-    asked: AskedSet,
-    done: Sequence[SetDone],
-    last_total: Callable[[int, str | None], int | None],
-    around: Surroundings,
+    asked: AskedSet, done: Sequence[SetDone], before: int | None, around: Surroundings
 ) -> bool:
     """Whether every set lay at the asked place or above, with more in total than last time."""
-    before = last_total(asked.load_g, asked.variation)
     if before is None or sum(each.amount for each in done) <= before:
         return False
-    return all(_place_at_least(asked, each, around) for each in done)
+    return all(place_at_least(asked, each, around) for each in done)
 
 
 def _fulfils(rule: ProgressionRule, last: SetDone, last_over: int) -> bool:

@@ -67,16 +67,18 @@ class Position:
         }[variable]
 
     def at(self, variable: Variable, value: int) -> Position:
-        """This position with ``variable`` (any but VARIATION) at ``value``."""
+        """This position with ``variable`` (any but VARIATION) at ``value``; one that counted
+        seconds counts repetitions from then on, or the other way round.
+        """
         match variable:
             case Variable.LOAD:
                 return replace(self, load_g=value)
             case Variable.REPS:
-                return replace(self, reps=value)
+                return replace(self, reps=value, hold_s=None)
             case Variable.SETS:
                 return replace(self, sets=value)
             case Variable.HOLD:
-                return replace(self, hold_s=value)
+                return replace(self, hold_s=value, reps=None)
             case Variable.TEMPO:
                 return replace(self, tempo_s=value)
             case _:

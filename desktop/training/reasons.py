@@ -35,15 +35,14 @@ class ReasonCode(StrEnum):
     EXCLUDED_DELOAD = "excluded deload"
     EXCLUDED_TEST = "excluded test"
     EXCLUDED_HELD = "excluded held"
-    EXCLUDED_PAIN = "excluded pain"  # pain
     BACK_OFF = "back off"  # variable, before, after, misses
     BACK_OFF_IMPOSSIBLE = "back off impossible"  # misses
     PLATEAU = "plateau"  # weeks, load_g, reps
     IN_BETWEEN = "in-between"  # variable, after, reps_needed, over (fraction), amount
     COMPLETE = "complete"
     LIFTED = "lifted"  # before_g, after_g
-    LIFT_ASKED = "lift asked"  # done_g, limit_g
-    RANGE_CHANGED = "range changed"  # before, after
+    LIFT_ASKED = "lift asked"  # done_g, asked_g, limit (fraction)
+    RANGE_CHANGED = "range changed"  # variable, before, after (none: the position lay within)
     EQUIPMENT_LOST = "equipment lost"  # before_g, after_g
     VARIATION_LOST = "variation lost"  # before, after
     OVERRIDE = "override"  # note
