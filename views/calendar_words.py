@@ -50,10 +50,19 @@ def weeks(count: int) -> str:
 def long_day(day: date, locale: QLocale | None = None) -> str:
     """A day with its weekday for a heading, without the year: "Thursday 26 November"."""
     chosen = locale or QLocale()
-    made = _day(day)
-    order = chosen.dateFormat(QLocale.FormatType.ShortFormat)
-    month_first = order.upper().find("M") < order.upper().find("D")
-    return chosen.toString(made, "dddd MMMM d" if month_first else _day_first(chosen, "dddd"))
+    return chosen.toString(_day(day), f"dddd {day_and_month(chosen)}")
+
+
+def day_and_month(locale: QLocale, *, year: bool = False) -> str:
+    """The pattern of a day with the whole name of its month, as the locale orders and joins them:
+    "d MMMM", "MMMM d, yyyy", "d. MMMM", "d 'de' MMMM 'de' yyyy".
+    """
+    order = locale.dateFormat(QLocale.FormatType.ShortFormat)
+    if order.upper().find("M") < order.upper().find("D"):
+        return "MMMM d, yyyy" if year else "MMMM d"
+    of = "'de' " if "'de' MMMM" in locale.dateFormat(QLocale.FormatType.LongFormat) else ""
+    pattern = f"d{'.' if '.' in order else ''} {of}MMMM"
+    return f"{pattern} {of}yyyy" if year else pattern
 
 
 def short_day(day: date, today: date | None = None, locale: QLocale | None = None) -> str:
@@ -93,11 +102,6 @@ def weekdays_in_order(locale: QLocale | None = None) -> tuple[int, ...]:
 
 def _day(day: date) -> QDate:
     return QDate(day.year, day.month, day.day)
-
-
-def _day_first(locale: QLocale, weekday_pattern: str) -> str:
-    dotted = "." if "." in locale.dateFormat(QLocale.FormatType.ShortFormat) else ""
-    return f"{weekday_pattern} d{dotted} MMMM"
 
 
 def _short(day: date, today: date | None, locale: QLocale | None, weekday_pattern: str) -> str:

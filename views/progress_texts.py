@@ -20,6 +20,7 @@ from desktop.training.quantities import Unit
 from desktop.training.session import SetDone
 from desktop.training.trainee import AbsenceKind, GoalKind
 from views import words
+from views.calendar_words import day_and_month
 from views.measures import Shown
 from views.progress_series import MANY_REPS, Series, Shape, Spot
 
@@ -192,11 +193,7 @@ def goal_words(line: GoalLine, unit: Unit, names: dict[str, str]) -> str:
 def month_day(day: date, today: date, locale: QLocale | None = None) -> str:
     """A day in a sentence: "7 December"; with its year where that could be mistaken."""
     chosen = locale or QLocale()
-    order = chosen.dateFormat(QLocale.FormatType.ShortFormat).upper()
-    month_first = order.find("M") < order.find("D")
-    pattern = "MMMM d" if month_first else f"d{'.' if '.' in order else ''} MMMM"
-    if abs(day - today) > _FAR_AWAY:
-        pattern += ", yyyy" if month_first else " yyyy"
+    pattern = day_and_month(chosen, year=abs(day - today) > _FAR_AWAY)
     return chosen.toString(QDate(day.year, day.month, day.day), pattern)
 
 
