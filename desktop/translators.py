@@ -53,6 +53,7 @@ class Translators:
             translator = QTranslator(self._application)
             if not translator.load(str(path)):
                 break  # Qt's own texts alone would make two languages of one window
-            self._application.installTranslator(translator)
             self._loaded.append(translator)
+        for translator in reversed(self._loaded):  # what is installed last is asked first
+            self._application.installTranslator(translator)
         return bool(self._loaded)

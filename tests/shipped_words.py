@@ -1,7 +1,8 @@
 """Shipped words: what stands on screens in English but does not come from the screens' code.
 
-Names of exercises and of their variations, cues, the texts of limits, the ready-made programs, and
-the sentences of the store and of the model.
+Names of exercises and of their variations, cues, the texts of limits, the ready-made programs, the
+sentences of the store and of the model, and keys: as they are printed on keyboards, which is
+shorter than what Qt calls them in some languages.
 """
 
 from __future__ import annotations
@@ -17,13 +18,19 @@ from desktop.training.volume import MARKS
 
 ROOT = Path(__file__).resolve().parent.parent
 
+KEYS = (
+    *("Alt", "Backspace", "Ctrl", "Del", "Down", "End", "Enter", "Esc", "Home", "Left", "PgDown"),
+    *("PgUp", "Return", "Right", "Shift", "Space", "Tab", "Up"),
+)
+"""What Qt calls the keys that the screens name, in its own context."""
+
 Message = tuple[str, str]
 """Context and English text."""
 
 
 def messages() -> tuple[Message, ...]:
     """All of them, each once, by context and text."""
-    found = {*_exercises(), *_limits(), *_programs(), *_sentences()}
+    found = {*_exercises(), *_limits(), *_programs(), *_sentences(), *_keys()}
     return tuple(sorted(found))
 
 
@@ -58,6 +65,10 @@ def _programs() -> Iterator[Message]:
         for phase in starter.program.phases:
             yield "Starters", phase.name
             yield from (("Starters", day.name) for day in phase.days)
+
+
+def _keys() -> Iterator[Message]:
+    return (("QShortcut", key) for key in KEYS)
 
 
 def _sentences() -> Iterator[Message]:

@@ -1335,7 +1335,7 @@
     </message>
     <message>
         <source>{done} of {planned}</source>
-        <translation>{done} de {planned}</translation>
+        <translation>{done}/{planned}</translation>
     </message>
     <message>
         <source>{first} to {last} sets a week</source>
@@ -1399,6 +1399,10 @@
     <message>
         <source>Return</source>
         <translation>Intro</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Hoja</translation>
     </message>
     <message>
         <source>Sheet of {name}</source>
@@ -3721,6 +3725,10 @@
     <message>
         <source>dumbbell</source>
         <translation>mancuerna</translation>
+    </message>
+    <message>
+        <source>feet</source>
+        <translation>pies</translation>
     </message>
     <message>
         <source>feet on {where}</source>
@@ -7422,6 +7430,81 @@ flexiones 12/10/9</translation>
     </message>
 </context>
 <context>
+    <name>QShortcut</name>
+    <message>
+        <source>Alt</source>
+        <translation>Alt</translation>
+    </message>
+    <message>
+        <source>Backspace</source>
+        <translation>Retroceso</translation>
+    </message>
+    <message>
+        <source>Ctrl</source>
+        <translation>Ctrl</translation>
+    </message>
+    <message>
+        <source>Del</source>
+        <translation>Supr</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>Abajo</translation>
+    </message>
+    <message>
+        <source>End</source>
+        <translation>Fin</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Intro</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>Home</source>
+        <translation>Inicio</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Izquierda</translation>
+    </message>
+    <message>
+        <source>PgDown</source>
+        <translation>Av Pág</translation>
+    </message>
+    <message>
+        <source>PgUp</source>
+        <translation>Re Pág</translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <translation>Intro</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>Derecha</translation>
+    </message>
+    <message>
+        <source>Shift</source>
+        <translation>Mayús</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Espacio</translation>
+    </message>
+    <message>
+        <source>Tab</source>
+        <translation>Tab</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <translation>Arriba</translation>
+    </message>
+</context>
+<context>
     <name>RangeRow</name>
     <message>
         <source>Faster</source>
@@ -7508,6 +7591,10 @@ flexiones 12/10/9</translation>
     <message>
         <source>A deload is not counted</source>
         <translation>Una descarga no cuenta</translation>
+    </message>
+    <message>
+        <source>A new range, in which the line stays</source>
+        <translation>Un rango nuevo, en el que la línea se queda</translation>
     </message>
     <message>
         <source>A start is needed: assess, or enter one</source>
@@ -7598,6 +7685,10 @@ flexiones 12/10/9</translation>
         <translation>Sin alcanzar lo pedido ({misses}): paso atrás en {variable}, de {before} a {after}</translation>
     </message>
     <message>
+        <source>New range: {after}</source>
+        <translation>Rango nuevo: {after}</translation>
+    </message>
+    <message>
         <source>New range: {before} becomes {after}</source>
         <translation>Rango nuevo: de {before} a {after}</translation>
     </message>
@@ -7612,10 +7703,6 @@ flexiones 12/10/9</translation>
     <message>
         <source>Pain {pain} of 10: no increase</source>
         <translation>Dolor {pain} de 10: sin aumento</translation>
-    </message>
-    <message>
-        <source>Pain {pain} of 10: not counted</source>
-        <translation>Dolor {pain} de 10: no cuenta</translation>
     </message>
     <message>
         <source>Pain {pain} of 10: nothing is asked until you choose lighter, a substitute or a clearance</source>
@@ -7718,8 +7805,8 @@ flexiones 12/10/9</translation>
         <translation>{days} desde la última vez: {percent} % menos</translation>
     </message>
     <message>
-        <source>{done_g} was done, far above what was asked: taken up to {limit_g}. Is it right?</source>
-        <translation>Se hizo {done_g}, muy por encima de lo pedido: se sube hasta {limit_g}. ¿Es correcto?</translation>
+        <source>{done_g} was done where {asked_g} was asked, too far above to follow. Is it right?</source>
+        <translation>Se hizo {done_g} donde se pedía {asked_g}, demasiado por encima para seguirlo. ¿Es correcto?</translation>
     </message>
     <message>
         <source>{done} in the last set, {needed} needed to go on: the same again</source>
@@ -10518,6 +10605,417 @@ flexiones 12/10/9</translation>
     <message>
         <source>{what}, for {name}</source>
         <translation>{what}, para {name}</translation>
+    </message>
+</context>
+<context>
+    <name>VariationKeys</name>
+    <message>
+        <source>active</source>
+        <translation>activo</translation>
+    </message>
+    <message>
+        <source>archer</source>
+        <translation>arquero</translation>
+    </message>
+    <message>
+        <source>arms back</source>
+        <translation>brazos atrás</translation>
+    </message>
+    <message>
+        <source>arms crossed</source>
+        <translation>brazos cruzados</translation>
+    </message>
+    <message>
+        <source>arms forward</source>
+        <translation>brazos al frente</translation>
+    </message>
+    <message>
+        <source>arms long</source>
+        <translation>brazos largos</translation>
+    </message>
+    <message>
+        <source>arms side</source>
+        <translation>brazos altos</translation>
+    </message>
+    <message>
+        <source>assisted single</source>
+        <translation>una, con apoyo</translation>
+    </message>
+    <message>
+        <source>assisted up</source>
+        <translation>subida asistida</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>atrás</translation>
+    </message>
+    <message>
+        <source>backward</source>
+        <translation>hacia atrás</translation>
+    </message>
+    <message>
+        <source>bar</source>
+        <translation>barra</translation>
+    </message>
+    <message>
+        <source>bench</source>
+        <translation>banco</translation>
+    </message>
+    <message>
+        <source>bench bent</source>
+        <translation>banco, doblado</translation>
+    </message>
+    <message>
+        <source>both</source>
+        <translation>ambas</translation>
+    </message>
+    <message>
+        <source>both step</source>
+        <translation>ambas, escalón</translation>
+    </message>
+    <message>
+        <source>box</source>
+        <translation>cajón</translation>
+    </message>
+    <message>
+        <source>box single</source>
+        <translation>una, al cajón</translation>
+    </message>
+    <message>
+        <source>chest</source>
+        <translation>pecho</translation>
+    </message>
+    <message>
+        <source>chest wall</source>
+        <translation>pecho a pared</translation>
+    </message>
+    <message>
+        <source>elbows</source>
+        <translation>codos</translation>
+    </message>
+    <message>
+        <source>feet</source>
+        <translation>pies</translation>
+    </message>
+    <message>
+        <source>feet down</source>
+        <translation>pies abajo</translation>
+    </message>
+    <message>
+        <source>feet high</source>
+        <translation>pies altos</translation>
+    </message>
+    <message>
+        <source>feet raised</source>
+        <translation>pies en alto</translation>
+    </message>
+    <message>
+        <source>feet wall</source>
+        <translation>pies, pared</translation>
+    </message>
+    <message>
+        <source>floor</source>
+        <translation>suelo</translation>
+    </message>
+    <message>
+        <source>fly</source>
+        <translation>apertura</translation>
+    </message>
+    <message>
+        <source>forward</source>
+        <translation>adelante</translation>
+    </message>
+    <message>
+        <source>free</source>
+        <translation>libre</translation>
+    </message>
+    <message>
+        <source>full</source>
+        <translation>completa</translation>
+    </message>
+    <message>
+        <source>half lay</source>
+        <translation>medio recta</translation>
+    </message>
+    <message>
+        <source>half way</source>
+        <translation>a medias</translation>
+    </message>
+    <message>
+        <source>hands thighs</source>
+        <translation>manos, muslos</translation>
+    </message>
+    <message>
+        <source>heel taps</source>
+        <translation>toques talón</translation>
+    </message>
+    <message>
+        <source>heels up</source>
+        <translation>de puntillas</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation>alta</translation>
+    </message>
+    <message>
+        <source>hips bent</source>
+        <translation>cadera doblada</translation>
+    </message>
+    <message>
+        <source>hold top</source>
+        <translation>pausa arriba</translation>
+    </message>
+    <message>
+        <source>hover</source>
+        <translation>en el aire</translation>
+    </message>
+    <message>
+        <source>jump</source>
+        <translation>con salto</translation>
+    </message>
+    <message>
+        <source>kick wall</source>
+        <translation>talones, pared</translation>
+    </message>
+    <message>
+        <source>knees</source>
+        <translation>rodillas</translation>
+    </message>
+    <message>
+        <source>knees bent</source>
+        <translation>rod. dobladas</translation>
+    </message>
+    <message>
+        <source>knees high</source>
+        <translation>rodillas altas</translation>
+    </message>
+    <message>
+        <source>knees raised</source>
+        <translation>rodillas, cajón</translation>
+    </message>
+    <message>
+        <source>knees wall</source>
+        <translation>rodillas, pared</translation>
+    </message>
+    <message>
+        <source>lean</source>
+        <translation>inclinada</translation>
+    </message>
+    <message>
+        <source>lean 15</source>
+        <translation>a 15°</translation>
+    </message>
+    <message>
+        <source>lean 30</source>
+        <translation>a 30°</translation>
+    </message>
+    <message>
+        <source>lean 45</source>
+        <translation>a 45°</translation>
+    </message>
+    <message>
+        <source>lean 60</source>
+        <translation>a 60°</translation>
+    </message>
+    <message>
+        <source>lean 75</source>
+        <translation>a 75°</translation>
+    </message>
+    <message>
+        <source>leaning</source>
+        <translation>inclinado</translation>
+    </message>
+    <message>
+        <source>leg</source>
+        <translation>pierna</translation>
+    </message>
+    <message>
+        <source>leg up</source>
+        <translation>pierna arriba</translation>
+    </message>
+    <message>
+        <source>legs</source>
+        <translation>piernas</translation>
+    </message>
+    <message>
+        <source>legs bar</source>
+        <translation>a la barra</translation>
+    </message>
+    <message>
+        <source>legs level</source>
+        <translation>a horizontal</translation>
+    </message>
+    <message>
+        <source>legs long</source>
+        <translation>piernas largas</translation>
+    </message>
+    <message>
+        <source>level</source>
+        <translation>horizontal</translation>
+    </message>
+    <message>
+        <source>long</source>
+        <translation>larga</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>bajo</translation>
+    </message>
+    <message>
+        <source>lowering</source>
+        <translation>bajada</translation>
+    </message>
+    <message>
+        <source>one arm</source>
+        <translation>un brazo</translation>
+    </message>
+    <message>
+        <source>one arm assisted</source>
+        <translation>un brazo, ayuda</translation>
+    </message>
+    <message>
+        <source>one hand</source>
+        <translation>una mano</translation>
+    </message>
+    <message>
+        <source>one knee</source>
+        <translation>una rodilla</translation>
+    </message>
+    <message>
+        <source>one leg</source>
+        <translation>una pierna</translation>
+    </message>
+    <message>
+        <source>one out</source>
+        <translation>ida con una</translation>
+    </message>
+    <message>
+        <source>open tuck</source>
+        <translation>semirrecogida</translation>
+    </message>
+    <message>
+        <source>opposite</source>
+        <translation>contrarios</translation>
+    </message>
+    <message>
+        <source>pike</source>
+        <translation>pica</translation>
+    </message>
+    <message>
+        <source>pike box</source>
+        <translation>pica, cajón</translation>
+    </message>
+    <message>
+        <source>pike raised</source>
+        <translation>pica en alto</translation>
+    </message>
+    <message>
+        <source>plank</source>
+        <translation>plancha</translation>
+    </message>
+    <message>
+        <source>push off</source>
+        <translation>con empuje</translation>
+    </message>
+    <message>
+        <source>raised</source>
+        <translation>elevada</translation>
+    </message>
+    <message>
+        <source>rear raised</source>
+        <translation>atrás en alto</translation>
+    </message>
+    <message>
+        <source>rings</source>
+        <translation>anillas</translation>
+    </message>
+    <message>
+        <source>shoulders raised</source>
+        <translation>hombros en alto</translation>
+    </message>
+    <message>
+        <source>sideways</source>
+        <translation>de lado</translation>
+    </message>
+    <message>
+        <source>single</source>
+        <translation>una</translation>
+    </message>
+    <message>
+        <source>single raised</source>
+        <translation>una, en alto</translation>
+    </message>
+    <message>
+        <source>single step</source>
+        <translation>una, escalón</translation>
+    </message>
+    <message>
+        <source>slow</source>
+        <translation>lenta</translation>
+    </message>
+    <message>
+        <source>split</source>
+        <translation>pies separados</translation>
+    </message>
+    <message>
+        <source>staggered</source>
+        <translation>escalonada</translation>
+    </message>
+    <message>
+        <source>straddle</source>
+        <translation>abierta</translation>
+    </message>
+    <message>
+        <source>supported</source>
+        <translation>con apoyo</translation>
+    </message>
+    <message>
+        <source>table</source>
+        <translation>mesa</translation>
+    </message>
+    <message>
+        <source>toe</source>
+        <translation>punta</translation>
+    </message>
+    <message>
+        <source>toe pulls</source>
+        <translation>puntas, pared</translation>
+    </message>
+    <message>
+        <source>towel</source>
+        <translation>toalla</translation>
+    </message>
+    <message>
+        <source>towels</source>
+        <translation>toallas</translation>
+    </message>
+    <message>
+        <source>tuck</source>
+        <translation>recogida</translation>
+    </message>
+    <message>
+        <source>two up one down</source>
+        <translation>sube 2, baja 1</translation>
+    </message>
+    <message>
+        <source>upright</source>
+        <translation>vertical</translation>
+    </message>
+    <message>
+        <source>walking</source>
+        <translation>caminando</translation>
+    </message>
+    <message>
+        <source>wall</source>
+        <translation>pared</translation>
+    </message>
+    <message>
+        <source>wall deep</source>
+        <translation>pared, hondo</translation>
+    </message>
+    <message>
+        <source>wall lowering</source>
+        <translation>pared, bajada</translation>
     </message>
 </context>
 <context>
