@@ -335,6 +335,7 @@ class Goal(OfTrainee):
     variation = peewee.TextField(null=True)
     by = DayField(null=True, column_name="by_day")
     note = peewee.TextField()
+    reps = peewee.IntegerField(null=True)
 
 
 class DismissedCaution(OfTrainee):

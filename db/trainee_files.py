@@ -80,7 +80,9 @@ class LineFile:
 
 @dataclass(frozen=True, slots=True)
 class GoalFile:
-    """A goal on a line: grams, repetitions, seconds (``value``) or a variation."""
+    """A goal on a line: grams, repetitions, seconds (``value``) or a variation; ``reps``: of a
+    load, for so many repetitions.
+    """
 
     exercise: str
     kind: GoalKind
@@ -89,6 +91,7 @@ class GoalFile:
     variation: str | None = None
     by: date | None = None
     note: str = ""
+    reps: int | None = None
 
 
 @dataclass(frozen=True, slots=True)

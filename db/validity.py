@@ -170,8 +170,10 @@ def check_absence(absence: Absence) -> None:
 
 
 def check_goal(goal: Goal) -> None:
-    """A value of at least 0."""
-    _within("goal", goal.value, 0, MAX_LOAD_G, "value")
+    """A value of at least 0 (help of a machine or band: below), and 1 or more repetitions of it."""
+    least = 0 if goal.reps is None else -MAX_LOAD_G
+    _within("goal", goal.value, least, MAX_LOAD_G, "value")
+    _within("repetitions of the goal", goal.reps, 1, MOST_REPS, "reps")
     _texts(note=goal.note)
 
 

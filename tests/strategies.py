@@ -336,6 +336,7 @@ def goals(trainee_id: int, line_id: int) -> st.SearchStrategy[Goal]:
         st.none() | keys,
         st.none() | days,
         texts,
+        st.none() | st.integers(1, 30),
     )
 
 

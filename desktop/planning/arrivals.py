@@ -148,7 +148,16 @@ def _goals(repository: Repository, trainee_id: int, one: TraineeFile) -> list[Go
         assert line is not None
         assert line.id is not None
         goals.append(
-            Goal(trainee_id, line.id, goal.kind, goal.value, goal.variation, goal.by, goal.note)
+            Goal(
+                trainee_id,
+                line.id,
+                goal.kind,
+                goal.value,
+                goal.variation,
+                goal.by,
+                goal.note,
+                goal.reps,
+            )
         )
     return goals
 

@@ -124,7 +124,11 @@ class GoalKind(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Goal:
-    """A goal on one line: grams, repetitions, seconds (``value``) or a variation, by a date."""
+    """A goal on one line: grams, repetitions, seconds (``value``) or a variation, by a date.
+
+    ``reps`` of a load: ``value`` is what is loaded (with body mass: added) for so many
+    repetitions; None: it is the maximum itself.
+    """
 
     trainee_id: int
     line_id: int
@@ -133,6 +137,7 @@ class Goal:
     variation: str | None = None
     by: date | None = None
     note: str = ""
+    reps: int | None = None
     id: int | None = None
     revision: int = 0
 
