@@ -69,6 +69,14 @@
         <translation>Copia de seguridad guardada en {path}</translation>
     </message>
     <message>
+        <source>Choose a file that holds everything</source>
+        <translation>Elegir un archivo que lo contiene todo</translation>
+    </message>
+    <message>
+        <source>Choose a trainee first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Data files (*.db)</source>
         <translation>Archivos de datos (*.db)</translation>
     </message>
@@ -81,12 +89,20 @@
         <translation>Borrado del archivo de datos y de {count} copias; el nombre aún figura en textos de otros atletas</translation>
     </message>
     <message>
+        <source>Everything is taken over; what was there is in {name}</source>
+        <translation>Todo está traspasado; lo que había está en {name}</translation>
+    </message>
+    <message>
         <source>Left as they were, without it: {names}</source>
         <translation>Quedan como estaban, sin ella: {names}</translation>
     </message>
     <message>
         <source>Open a data file</source>
         <translation>Abrir un archivo de datos</translation>
+    </message>
+    <message>
+        <source>Reading everything in {name}…</source>
+        <translation>Leyendo todo en {name}…</translation>
     </message>
     <message>
         <source>Something went wrong that should not have.</source>
@@ -1374,7 +1390,7 @@
     </message>
     <message>
         <source>Filter by any word</source>
-        <translation>Filtrar por cualquier palabra</translation>
+        <translation>Filtrar por palabra</translation>
     </message>
     <message>
         <source>Needs attention</source>
@@ -3826,8 +3842,32 @@
 <context>
     <name>ExportMenu</name>
     <message>
+        <source>&amp;Everything, for another computer…</source>
+        <translation>T&amp;odo, para otro ordenador…</translation>
+    </message>
+    <message>
         <source>&amp;Export</source>
         <translation>&amp;Exportar</translation>
+    </message>
+    <message>
+        <source>All of {name}, {count} sessions, saved to {path}</source>
+        <translation>Todo lo de {name}, {count} sesiones, guardado en {path}</translation>
+    </message>
+    <message>
+        <source>Cancelled: no file was written.</source>
+        <translation>Cancelado: no se escribió ningún archivo.</translation>
+    </message>
+    <message>
+        <source>Choose a trainee first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything</source>
+        <translation>Todo</translation>
+    </message>
+    <message>
+        <source>For {name}: all that is kept…</source>
+        <translation>Para {name}: todo lo guardado…</translation>
     </message>
     <message>
         <source>Nothing yet</source>
@@ -3854,6 +3894,14 @@
         <translation>Registros de &amp;todos…</translation>
     </message>
     <message>
+        <source>Where to put all that is kept of {name}</source>
+        <translation>Dónde poner todo lo guardado de {name}</translation>
+    </message>
+    <message>
+        <source>Writing everything…</source>
+        <translation>Escribiendo todo…</translation>
+    </message>
+    <message>
         <source>{count} lines saved to {path}</source>
         <translation>{count} filas guardadas en {path}</translation>
     </message>
@@ -3864,6 +3912,10 @@
     <message>
         <source>{path} cannot be written: {why}</source>
         <translation>No se puede escribir {path}: {why}</translation>
+    </message>
+    <message>
+        <source>{trainees} trainees and {sessions} sessions saved to {path}</source>
+        <translation>{trainees} atletas y {sessions} sesiones guardados en {path}</translation>
     </message>
 </context>
 <context>
@@ -5115,6 +5167,10 @@
         <translation>&amp;Buscar…</translation>
     </message>
     <message>
+        <source>&amp;Give them their data…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Guide</source>
         <translation>&amp;Guía</translation>
     </message>
@@ -5167,6 +5223,10 @@
         <translation>&amp;Rehacer</translation>
     </message>
     <message>
+        <source>&amp;Take over everything…</source>
+        <translation>T&amp;raspasar todo…</translation>
+    </message>
+    <message>
         <source>&amp;Trainee</source>
         <translation>A&amp;tleta</translation>
     </message>
@@ -5211,8 +5271,8 @@
         <translation>Idio&amp;ma</translation>
     </message>
     <message>
-        <source>Lock when &amp;idle</source>
-        <translation>Bloquear sin ac&amp;tividad</translation>
+        <source>Lock &amp;when idle</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Menus</source>
@@ -7328,7 +7388,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>Save as…</source>
-        <translation>Guardar como…</translation>
+        <translation>Guardar…</translation>
     </message>
     <message>
         <source>Span</source>
@@ -8145,7 +8205,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>Save as PDF…</source>
-        <translation>Guardar como PDF…</translation>
+        <translation>Guardar PDF…</translation>
     </message>
     <message>
         <source>Save the numbers</source>
@@ -8669,12 +8729,84 @@ flexiones 12/10/9</translation>
 <context>
     <name>Sentences</name>
     <message>
+        <source>&quot;version&quot; is a whole number from 1, not {found!r}</source>
+        <translation>&quot;version&quot; es un número entero desde 1, no {found!r}</translation>
+    </message>
+    <message>
+        <source>1 to 50 sets, not {sets} - at `{path}.start.sets`</source>
+        <translation>1 a 50 series, no {sets} - en `{path}.start.sets`</translation>
+    </message>
+    <message>
+        <source>1 to {most_days} days a week, not {days}</source>
+        <translation>1 a {most_days} días por semana, no {days}</translation>
+    </message>
+    <message>
+        <source>; near it are {names}</source>
+        <translation>; se parecen {names}</translation>
+    </message>
+    <message>
+        <source>A passphrase has at least {least_letters} letters, signs or spaces between them.</source>
+        <translation>Una contraseña tiene al menos {least_letters} letras, signos o espacios entre ellos.</translation>
+    </message>
+    <message>
+        <source>A {name} cannot be kept or removed by itself.</source>
+        <translation>{name} no se puede guardar ni quitar por separado.</translation>
+    </message>
+    <message>
+        <source>Change the one that is there, or choose another.</source>
+        <translation>Cambiar lo que ya está, o elegir otro.</translation>
+    </message>
+    <message>
+        <source>Check that its folder exists, that you may write there and that the disk is not full.</source>
+        <translation>Comprobar que la carpeta existe, que se puede escribir en ella y que el disco no está lleno.</translation>
+    </message>
+    <message>
+        <source>Check the disk.</source>
+        <translation>Comprobar el disco.</translation>
+    </message>
+    <message>
+        <source>Check the name, or make a new data file.</source>
+        <translation>Comprobar el nombre, o crear un archivo de datos nuevo.</translation>
+    </message>
+    <message>
+        <source>Choose a file that was written as everything.</source>
+        <translation>Elegir un archivo escrito con todo.</translation>
+    </message>
+    <message>
+        <source>Choose another backup.</source>
+        <translation>Elegir otra copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>Choose another folder for backups.</source>
+        <translation>Elegir otra carpeta para las copias de seguridad.</translation>
+    </message>
+    <message>
+        <source>Choose another name for the copy.</source>
+        <translation>Elegir otro nombre para la copia.</translation>
+    </message>
+    <message>
+        <source>Data in memory belong to the thread that made them.</source>
+        <translation>Los datos en memoria pertenecen al hilo que los creó.</translation>
+    </message>
+    <message>
+        <source>Do not go on with it; open the latest backup.</source>
+        <translation>No seguir con él; abrir la copia de seguridad más reciente.</translation>
+    </message>
+    <message>
         <source>Drafted for {level}, {weeks} weeks, {minutes} minutes a session at most. {first}; repetitions or seconds grow before load or variation. Starts are light on purpose: set each trainee&apos;s own, or put an assessment first. {easier} The ranges are common practice. {caution}</source>
         <translation>Borrador para {level}, {weeks} semanas, {minutes} minutos por sesión como mucho. {first}; las repeticiones o los segundos crecen antes que la carga o la variación. Los inicios son ligeros a propósito: fijar el de cada atleta, o hacer antes una evaluación. {easier} Los rangos son práctica habitual. {caution}</translation>
     </message>
     <message>
+        <source>Each record needs an id and a revision from 1 on; see {name}[{place}].</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Every sixth week is a deload.</source>
         <translation>Cada sexta semana es de descarga.</translation>
+    </message>
+    <message>
+        <source>Everybody in this file is on the roster already.</source>
+        <translation>Todos los de este archivo ya están en la lista.</translation>
     </message>
     <message>
         <source>Five days</source>
@@ -8693,12 +8825,52 @@ flexiones 12/10/9</translation>
         <translation>Viernes</translation>
     </message>
     <message>
+        <source>Give the passphrase.</source>
+        <translation>Dar la contraseña.</translation>
+    </message>
+    <message>
+        <source>Give {value}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go back to a backup.</source>
+        <translation>Volver a una copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>Go back to the latest backup.</source>
+        <translation>Volver a la copia de seguridad más reciente.</translation>
+    </message>
+    <message>
         <source>Holds and harder variations come first</source>
         <translation>Las isometrías y las variaciones más difíciles van primero</translation>
     </message>
     <message>
+        <source>Install it: pip install &quot;rungwise[passphrase]&quot;</source>
+        <translation>Instalarla: pip install &quot;rungwise[passphrase]&quot;</translation>
+    </message>
+    <message>
+        <source>Install the newer version of the program, or open a backup.</source>
+        <translation>Instalar la versión más nueva del programa, o abrir una copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>It cannot be written without the trainee: {problems}</source>
+        <translation>No se puede escribir sin el atleta: {problems}</translation>
+    </message>
+    <message>
+        <source>It was left as it is.</source>
+        <translation>Se dejó como está.</translation>
+    </message>
+    <message>
         <source>Monday</source>
         <translation>Lunes</translation>
+    </message>
+    <message>
+        <source>Name a data file.</source>
+        <translation>Nombrar un archivo de datos.</translation>
+    </message>
+    <message>
+        <source>Name a new data file; everything of the file goes in there.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>No days</source>
@@ -8709,12 +8881,56 @@ flexiones 12/10/9</translation>
         <translation>No hay descarga planeada: con principiantes la decide el entrenador.</translation>
     </message>
     <message>
+        <source>Nothing was changed.</source>
+        <translation>No se cambió nada.</translation>
+    </message>
+    <message>
+        <source>Nothing was changed. Check the disk.</source>
+        <translation>No se cambió nada. Comprobar el disco.</translation>
+    </message>
+    <message>
+        <source>Nothing was changed. Open a backup instead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>One day</source>
         <translation>Un día</translation>
     </message>
     <message>
+        <source>Open the latest backup.</source>
+        <translation>Abrir la copia de seguridad más reciente.</translation>
+    </message>
+    <message>
+        <source>Read it again and repeat the change. Nothing was overwritten.</source>
+        <translation>Leerlo de nuevo y repetir el cambio. No se sobrescribió nada.</translation>
+    </message>
+    <message>
+        <source>Read them again and repeat the change. Nothing was overwritten.</source>
+        <translation>Leerlos de nuevo y repetir el cambio. No se sobrescribió nada.</translation>
+    </message>
+    <message>
+        <source>Remove or correct those sessions first.</source>
+        <translation>Antes hay que quitar o corregir esas sesiones.</translation>
+    </message>
+    <message>
+        <source>Retire the exercise instead; its record stays.</source>
+        <translation>En su lugar, retirar el ejercicio; su registro queda.</translation>
+    </message>
+    <message>
+        <source>SQLite {there} is too old: the data need {least} or newer.</source>
+        <translation>SQLite {there} es demasiado antiguo: los datos necesitan {least} o más nuevo.</translation>
+    </message>
+    <message>
         <source>Saturday</source>
         <translation>Sábado</translation>
+    </message>
+    <message>
+        <source>Save the {what} first.</source>
+        <translation>Antes hay que guardar: {what}.</translation>
+    </message>
+    <message>
+        <source>Several words that you can remember are good.</source>
+        <translation>Van bien varias palabras que se puedan recordar.</translation>
     </message>
     <message>
         <source>Six days</source>
@@ -8725,8 +8941,100 @@ flexiones 12/10/9</translation>
         <translation>Domingo</translation>
     </message>
     <message>
+        <source>The coach&apos;s settings were changed elsewhere since they were read.</source>
+        <translation>Los ajustes se cambiaron en otro sitio desde que se leyeron.</translation>
+    </message>
+    <message>
+        <source>The factor on sets is above 0 and at most 1, not {factor}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The folder {folder} cannot be made: {strerror}.</source>
+        <translation>No se puede crear la carpeta {folder}: {strerror}.</translation>
+    </message>
+    <message>
+        <source>The key of an exercise stays as it is: {key!r}.</source>
+        <translation>La clave de un ejercicio queda como está: {key!r}.</translation>
+    </message>
+    <message>
         <source>The large exercises come first</source>
         <translation>Los ejercicios grandes van primero</translation>
+    </message>
+    <message>
+        <source>The last day, {last}, is before the first, {first}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The library for files with a passphrase (sqlcipher3) is not installed.</source>
+        <translation>La biblioteca para archivos con contraseña (sqlcipher3) no está instalada.</translation>
+    </message>
+    <message>
+        <source>The line of {exercise} belongs to another trainee.</source>
+        <translation>La línea de {exercise} pertenece a otro atleta.</translation>
+    </message>
+    <message>
+        <source>The line of {exercise} was trained in sessions: {count}.</source>
+        <translation>La línea de {exercise} se entrenó en sesiones: {count}.</translation>
+    </message>
+    <message>
+        <source>The order on a day counts from 0, not {entry}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The passphrase does not open {file}.</source>
+        <translation>La contraseña no abre {file}.</translation>
+    </message>
+    <message>
+        <source>The record breaks a rule of the data: {origin}.</source>
+        <translation>El registro rompe una regla de los datos: {origin}.</translation>
+    </message>
+    <message>
+        <source>The record holds what cannot be kept: {error}.</source>
+        <translation>El registro contiene algo que no se puede guardar: {error}.</translation>
+    </message>
+    <message>
+        <source>The span ends before it begins: choose a later last day.</source>
+        <translation>El periodo termina antes de empezar: elegir un último día posterior.</translation>
+    </message>
+    <message>
+        <source>The uncertainty of a start is a fraction from 0 to 1, not {plus_minus}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There are records in the data file already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is already {record}.</source>
+        <translation>Ya existe {record}.</translation>
+    </message>
+    <message>
+        <source>There is no exercise called {key!r}.</source>
+        <translation>No hay ningún ejercicio llamado {key!r}.</translation>
+    </message>
+    <message>
+        <source>There is no file {path}.</source>
+        <translation>No existe el archivo {path}.</translation>
+    </message>
+    <message>
+        <source>There is no {kind} with the number {identity}.</source>
+        <translation>No existe con el número {identity}: {kind}.</translation>
+    </message>
+    <message>
+        <source>There is no {what} called {value!r}.</source>
+        <translation>No existe con el nombre {value!r}: {what}.</translation>
+    </message>
+    <message>
+        <source>There is no {what} with the number {value}.</source>
+        <translation>No existe con el número {value}: {what}.</translation>
+    </message>
+    <message>
+        <source>This {kind} is already there.</source>
+        <translation>Ya existe: {kind}.</translation>
+    </message>
+    <message>
+        <source>This {kind} was {what} elsewhere since it was read.</source>
+        <translation>Hubo un cambio en otro sitio desde la lectura: {kind}, {what}.</translation>
     </message>
     <message>
         <source>Three days</source>
@@ -8737,6 +9045,10 @@ flexiones 12/10/9</translation>
         <translation>Jueves</translation>
     </message>
     <message>
+        <source>Try it again. If it is right, the file is damaged: go back to a backup.</source>
+        <translation>Probar de nuevo. Si es correcta, el archivo está dañado: volver a una copia de seguridad.</translation>
+    </message>
+    <message>
         <source>Tuesday</source>
         <translation>Martes</translation>
     </message>
@@ -8745,32 +9057,164 @@ flexiones 12/10/9</translation>
         <translation>Dos días</translation>
     </message>
     <message>
+        <source>Use a Python that brings a newer SQLite.</source>
+        <translation>Usar un Python que traiga un SQLite más nuevo.</translation>
+    </message>
+    <message>
+        <source>Version {version} cannot be reached: rows of {tables} refer to missing ones.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Wednesday</source>
         <translation>Miércoles</translation>
+    </message>
+    <message>
+        <source>What was written in place of the file is not the same: {listed}</source>
+        <translation>Lo escrito en lugar del archivo no es lo mismo: {listed}</translation>
+    </message>
+    <message>
+        <source>a body mass for {day}</source>
+        <translation>una masa corporal del {day}</translation>
+    </message>
+    <message>
+        <source>a body mass is 10 to 500 kg (22 to 1102 lb)</source>
+        <translation>una masa corporal va de 10 a 500 kg (22 a 1102 lb)</translation>
+    </message>
+    <message>
+        <source>a deload every 1 to 52 weeks, or null - at `$.program.deload_every`</source>
+        <translation>una descarga cada 1 a 52 semanas, o null - en `$.program.deload_every`</translation>
+    </message>
+    <message>
+        <source>a following line asks above 0 to 100 %, not {percent}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a line of {exercise} called {name!r}</source>
+        <translation>una línea de {exercise} llamada {name!r}</translation>
+    </message>
+    <message>
+        <source>a list of equipment from {day}</source>
+        <translation>una lista de equipo desde el {day}</translation>
+    </message>
+    <message>
+        <source>a load, but neither repetitions nor seconds</source>
+        <translation>una carga, pero ni repeticiones ni segundos</translation>
+    </message>
+    <message>
+        <source>a meaning of {text!r}</source>
+        <translation>un significado de {text!r}</translation>
     </message>
     <message>
         <source>a novice</source>
         <translation>nivel principiante</translation>
     </message>
     <message>
+        <source>a phase lasts 1 to 104 weeks, not {weeks} - at `{path}.weeks`</source>
+        <translation>una fase dura de 1 a 104 semanas, no {weeks} - en `{path}.weeks`</translation>
+    </message>
+    <message>
+        <source>a program called {name}</source>
+        <translation>un programa llamado {name}</translation>
+    </message>
+    <message>
+        <source>a program is assigned from {start} on already; remove that or start later</source>
+        <translation>ya hay un programa asignado desde el {start}; quitarlo o empezar más tarde</translation>
+    </message>
+    <message>
+        <source>a program needs a name - at `$.program.name`</source>
+        <translation>un programa necesita un nombre - en `$.program.name`</translation>
+    </message>
+    <message>
+        <source>a program needs at least one phase - at `$.program.phases`</source>
+        <translation>un programa necesita al menos una fase - en `$.program.phases`</translation>
+    </message>
+    <message>
+        <source>a rest is 0 to 3600 seconds - at `{path}.rest_s`</source>
+        <translation>un descanso va de 0 a 3600 segundos - en `{path}.rest_s`</translation>
+    </message>
+    <message>
+        <source>a rule counts repetitions or seconds held, not both</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a start above 0 to 100 % of the maximum, not {start_percent}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a trainee called {name}</source>
+        <translation>un atleta llamado {name}</translation>
+    </message>
+    <message>
+        <source>a variable stands twice in the rule; each may stand once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a variation is named, not numbered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a weekday is 0 (Monday) to 6 or null, not {weekday} - at `{at}.weekday`</source>
+        <translation>un día de la semana va de 0 (lunes) a 6, o null, no {weekday} - en `{at}.weekday`</translation>
+    </message>
+    <message>
         <source>a well-equipped room</source>
         <translation>sala bien equipada</translation>
+    </message>
+    <message>
+        <source>an activity needs minutes and effort (0 to 10)</source>
+        <translation>una actividad necesita minutos y esfuerzo (0 a 10)</translation>
     </message>
     <message>
         <source>an advanced trainee</source>
         <translation>nivel avanzado</translation>
     </message>
     <message>
+        <source>an estimate needs 1 to 15 repetitions, those in reserve included</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an exercise with the key {key!r}</source>
+        <translation>un ejercicio con la clave {key!r}</translation>
+    </message>
+    <message>
         <source>an intermediate trainee</source>
         <translation>nivel intermedio</translation>
+    </message>
+    <message>
+        <source>another activity and an exercise cannot share a line</source>
+        <translation>otra actividad y un ejercicio no pueden compartir una fila</translation>
+    </message>
+    <message>
+        <source>another exercise was done</source>
+        <translation>se hizo otro ejercicio</translation>
     </message>
     <message>
         <source>arms and calves</source>
         <translation>brazos y pantorrillas</translation>
     </message>
     <message>
+        <source>at least one repetition or second - at `{path}.start`</source>
+        <translation>al menos una repetición o un segundo - en `{path}.start`</translation>
+    </message>
+    <message>
+        <source>avoid {text!r}: no exercise has that; name an exercise, a muscle, or a pattern ({allowed})</source>
+        <translation>evitar {text!r}: ningún ejercicio lo tiene; nombrar un ejercicio, un músculo o un patrón ({allowed})</translation>
+    </message>
+    <message>
+        <source>back off by more than 0 and at most 50 %, not {percent}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>barbell, bench and bar</source>
         <translation>barra, banco y dominadas</translation>
+    </message>
+    <message>
+        <source>bodyweight, but the exercise is loaded by weights</source>
+        <translation>peso corporal, pero el ejercicio se carga con pesos</translation>
+    </message>
+    <message>
+        <source>broken quotation, the rest was not read ({error})</source>
+        <translation>comillas sin cerrar, el resto no se leyó ({error})</translation>
     </message>
     <message>
         <source>carry</source>
@@ -8781,16 +9225,76 @@ flexiones 12/10/9</translation>
         <translation>mancuernas y banco</translation>
     </message>
     <message>
+        <source>each weekday may be named once</source>
+        <translation>cada día de la semana se nombra una sola vez</translation>
+    </message>
+    <message>
+        <source>frequency: 1 to 7 days a week, not {most}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>frequency: give a number of steps or of weeks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>give reps or hold_s, one of them - at `{path}.start`</source>
+        <translation>dar reps o hold_s, uno de los dos - en `{path}.start`</translation>
+    </message>
+    <message>
+        <source>held back with line {bad_parts}, {why_held}</source>
+        <translation>retenida con la fila {bad_parts}, {why_held}</translation>
+    </message>
+    <message>
         <source>hinge</source>
         <translation>bisagra</translation>
+    </message>
+    <message>
+        <source>line 1 must name the columns, and there is no {missing} among them: a log has the columns {columns}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line {line} says {before}</source>
+        <translation>la fila {line} dice {before}</translation>
     </message>
     <message>
         <source>lunge</source>
         <translation>zancada</translation>
     </message>
     <message>
+        <source>misses in a row: 1 to 5, not {misses}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no date</source>
+        <translation>sin fecha</translation>
+    </message>
+    <message>
+        <source>no date: write it as 2026-11-30</source>
+        <translation>sin fecha: escribirla como 2026-11-30</translation>
+    </message>
+    <message>
         <source>no equipment</source>
         <translation>sin equipo</translation>
+    </message>
+    <message>
+        <source>no load is light enough: the lightest is {lowest:g} kg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no load: read as none</source>
+        <translation>sin carga: leída como ninguna</translation>
+    </message>
+    <message>
+        <source>no repetitions and no seconds: what was done?</source>
+        <translation>ni repeticiones ni segundos: ¿qué se hizo?</translation>
+    </message>
+    <message>
+        <source>no unit: write kg or lb into the column &apos;unit&apos;</source>
+        <translation>sin unidad: escribir kg o lb en la columna &apos;unit&apos;</translation>
+    </message>
+    <message>
+        <source>nothing to record in this line</source>
+        <translation>nada que registrar en esta fila</translation>
     </message>
     <message>
         <source>own equipment</source>
@@ -8809,8 +9313,32 @@ flexiones 12/10/9</translation>
         <translation>empuje</translation>
     </message>
     <message>
+        <source>repetitions in reserve: 0 to 10, not {target_rir}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>repetitions or seconds, not both</source>
+        <translation>repeticiones o segundos, no ambos</translation>
+    </message>
+    <message>
+        <source>repetitions over: 1 to 10, not {over}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>row</source>
         <translation>remo</translation>
+    </message>
+    <message>
+        <source>sessions in a row: 1 to 10, not {sessions}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set scheme: more than 0 and at most 50 %, not {percent}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set {number} of {exercise} stands in line {line} already</source>
+        <translation>la serie {number} de {exercise} ya está en la fila {line}</translation>
     </message>
     <message>
         <source>size</source>
@@ -8821,6 +9349,10 @@ flexiones 12/10/9</translation>
         <translation>habilidad</translation>
     </message>
     <message>
+        <source>so that the exercise is not judged by a part of its sets</source>
+        <translation>para que el ejercicio no se valore por una parte de sus series</translation>
+    </message>
+    <message>
         <source>squat</source>
         <translation>sentadilla</translation>
     </message>
@@ -8829,20 +9361,548 @@ flexiones 12/10/9</translation>
         <translation>fuerza</translation>
     </message>
     <message>
+        <source>the column {cell!r} is not read</source>
+        <translation>la columna {cell!r} no se lee</translation>
+    </message>
+    <message>
+        <source>the column {cell!r} is not read; did you mean {near!r}?</source>
+        <translation>la columna {cell!r} no se lee; ¿será {near!r}?</translation>
+    </message>
+    <message>
+        <source>the column {cell!r} stands twice in the heading</source>
+        <translation>la columna {cell!r} está dos veces en el encabezado</translation>
+    </message>
+    <message>
+        <source>the effective load is not known: give a load, or the body mass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file is empty: the first line names the columns</source>
+        <translation>el archivo está vacío: la primera fila nombra las columnas</translation>
+    </message>
+    <message>
+        <source>the rule counts repetitions: test with repetitions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the rule counts {counted}, the start does not - at `{path}.rule.ranges`</source>
+        <translation>la regla cuenta {counted}, el inicio no - en `{path}.rule.ranges`</translation>
+    </message>
+    <message>
+        <source>the variation tested is not on this trainee&apos;s scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is another program called {name!r} already; rename one of the two</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no program {program!r}: its sessions are taken without it</source>
+        <translation>no hay ningún programa {program!r}: sus sesiones se toman sin él</translation>
+    </message>
+    <message>
+        <source>there is no {kind} called {name!r}{hint}</source>
+        <translation>no existe con el nombre {name!r}: {kind}{hint}</translation>
+    </message>
+    <message>
+        <source>these exercises are not in the catalogue: {listed}</source>
+        <translation>estos ejercicios no están en el catálogo: {listed}</translation>
+    </message>
+    <message>
+        <source>this is no JSON ({error})</source>
+        <translation>esto no es JSON ({error})</translation>
+    </message>
+    <message>
+        <source>this is no text file: a training log is a table of text in UTF-8</source>
+        <translation>esto no es un archivo de texto: un registro de entrenamiento es una tabla de texto en UTF-8</translation>
+    </message>
+    <message>
+        <source>this is no {schema} file: it does not begin with &quot;schema&quot;: &quot;{schema}&quot;</source>
+        <translation>esto no es un archivo {schema}: no empieza con &quot;schema&quot;: &quot;{schema}&quot;</translation>
+    </message>
+    <message>
+        <source>this {schema} file has version {found}; this program reads up to {version}: update the program</source>
+        <translation>este archivo {schema} tiene la versión {found}; este programa lee hasta la {version}: actualizar el programa</translation>
+    </message>
+    <message>
         <source>trunk</source>
         <translation>tronco</translation>
+    </message>
+    <message>
+        <source>unknown field `{key}` at `{path}`: allowed are {allowed}</source>
+        <translation>campo desconocido `{key}` en `{path}`: se admite {allowed}</translation>
+    </message>
+    <message>
+        <source>variation: give easiest and hardest, not floor and ceiling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weekdays are 0 (Monday) to 6 (Sunday)</source>
+        <translation>los días de la semana van de 0 (lunes) a 6 (domingo)</translation>
+    </message>
+    <message>
+        <source>what was copied is no part of a program: {error}</source>
+        <translation>lo copiado no es parte de un programa: {error}</translation>
+    </message>
+    <message>
+        <source>which exercise?</source>
+        <translation>¿qué ejercicio?</translation>
+    </message>
+    <message>
+        <source>which exercise? - at `{path}.exercise`</source>
+        <translation>¿qué ejercicio? - en `{path}.exercise`</translation>
+    </message>
+    <message>
+        <source>who? choose a column, or whose all lines are</source>
+        <translation>¿quién? elegir una columna, o de quién son todas las filas</translation>
+    </message>
+    <message>
+        <source>{cells} cells for {columns} columns: put numbers and texts that hold the separator into double quotation marks</source>
+        <translation>{cells} celdas para {columns} columnas: poner entre comillas dobles los números y textos que contengan el separador</translation>
+    </message>
+    <message>
+        <source>{days} days a week need as many weekdays, not {value}</source>
+        <translation>{days} días por semana necesitan esos mismos días de la semana, no {value}</translation>
     </message>
     <message>
         <source>{days}, {equipment}: {aim}</source>
         <translation>{days}, {equipment}: {aim}</translation>
     </message>
     <message>
+        <source>{equation!r} is no equation: allowed are {listed}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{exercise}</source>
         <translation>{exercise}</translation>
     </message>
     <message>
+        <source>{exercise} is already recorded on {day}, with other sets; change it in the session itself</source>
+        <translation>{exercise} ya está registrado el {day}, con otras series; cambiarlo en la propia sesión</translation>
+    </message>
+    <message>
+        <source>{exercise} is counted: give repetitions, not seconds</source>
+        <translation>{exercise} se cuenta: dar repeticiones, no segundos</translation>
+    </message>
+    <message>
+        <source>{exercise} is held: give seconds, not repetitions</source>
+        <translation>{exercise} se aguanta: dar segundos, no repeticiones</translation>
+    </message>
+    <message>
+        <source>{file} cannot be read or written: {why}.</source>
+        <translation>{file} no se puede leer o escribir: {why}.</translation>
+    </message>
+    <message>
+        <source>{file} changed on the disk though nobody wrote to it.</source>
+        <translation>{file} cambió en el disco sin que nadie escribiera en él.</translation>
+    </message>
+    <message>
+        <source>{file} has a passphrase (or it is no data file of this program).</source>
+        <translation>{file} tiene contraseña (o no es un archivo de datos de este programa).</translation>
+    </message>
+    <message>
+        <source>{file} has more than {most_lines} lines: split it</source>
+        <translation>{file} tiene más de {most_lines} filas: dividirlo</translation>
+    </message>
+    <message>
+        <source>{file} holds no sheet with cells</source>
+        <translation>{file} no contiene ninguna hoja con celdas</translation>
+    </message>
+    <message>
+        <source>{file} is a data file in use: a copy in its place would destroy it.</source>
+        <translation>{file} es un archivo de datos en uso: una copia en su lugar lo destruiría.</translation>
+    </message>
+    <message>
+        <source>{file} is a workbook of an old kind, or locked by a password: save it as .xlsx without a password, or as CSV</source>
+        <translation>{file} es un libro de cálculo antiguo, o bloqueado con contraseña: guardarlo como .xlsx sin contraseña, o como CSV</translation>
+    </message>
+    <message>
+        <source>{file} is an archive, not a workbook (.xlsx)</source>
+        <translation>{file} es un archivo comprimido, no un libro de cálculo (.xlsx)</translation>
+    </message>
+    <message>
+        <source>{file} is damaged (it changed on the disk though nobody wrote to it); no copy was made of it.</source>
+        <translation>{file} está dañado (cambió en el disco sin que nadie escribiera en él); no se hizo copia de él.</translation>
+    </message>
+    <message>
+        <source>{file} is damaged ({problems}); no copy was made of it.</source>
+        <translation>{file} está dañado ({problems}); no se hizo copia de él.</translation>
+    </message>
+    <message>
+        <source>{file} is damaged: a value in it cannot be read.</source>
+        <translation>{file} está dañado: un valor no se puede leer.</translation>
+    </message>
+    <message>
+        <source>{file} is damaged: its beginning is missing.</source>
+        <translation>{file} está dañado: falta su principio.</translation>
+    </message>
+    <message>
+        <source>{file} is damaged: {problems}</source>
+        <translation>{file} está dañado: {problems}</translation>
+    </message>
+    <message>
+        <source>{file} is empty</source>
+        <translation>{file} está vacío</translation>
+    </message>
+    <message>
+        <source>{file} is neither a program nor a trainee file of this program, nor a table</source>
+        <translation>{file} no es un programa ni un archivo de atleta de este programa, ni una tabla</translation>
+    </message>
+    <message>
+        <source>{file} is no table: it is neither text (CSV) nor a workbook (.xlsx)</source>
+        <translation>{file} no es una tabla: no es texto (CSV) ni libro de cálculo (.xlsx)</translation>
+    </message>
+    <message>
+        <source>{file} is no text</source>
+        <translation>{file} no es un texto</translation>
+    </message>
+    <message>
+        <source>{file} is no training log: {size} MB are too many</source>
+        <translation>{file} no es un registro de entrenamiento: {size} MB son demasiados</translation>
+    </message>
+    <message>
+        <source>{file} is not a data file of this program.</source>
+        <translation>{file} no es un archivo de datos de este programa.</translation>
+    </message>
+    <message>
+        <source>{file} is too large for a {schema} file</source>
+        <translation>{file} es demasiado grande para un archivo {schema}</translation>
+    </message>
+    <message>
+        <source>{file} is too large for notes: at most 1 MB</source>
+        <translation>{file} es demasiado grande para notas: como mucho 1 MB</translation>
+    </message>
+    <message>
+        <source>{file} is too large: {size} MB, at most 200</source>
+        <translation>{file} es demasiado grande: {size} MB, como mucho 200</translation>
+    </message>
+    <message>
+        <source>{file} unpacks to {unpacked} MB: that is no training log</source>
+        <translation>{file} ocupa {unpacked} MB al descomprimirse: eso no es un registro de entrenamiento</translation>
+    </message>
+    <message>
+        <source>{file} was written by a newer version of this program (its data have version {version}, this program knows up to {newest}).</source>
+        <translation>{file} lo escribió una versión más nueva de este programa (sus datos tienen la versión {version}; este programa conoce hasta la {newest}).</translation>
+    </message>
+    <message>
+        <source>{file}: each trainee needs a name of their own - at `$.trainees[{number}].trainee.name`</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{file}: {error}</source>
+        <translation>{file}: {error}</translation>
+    </message>
+    <message>
+        <source>{grams} loads for {count} sets</source>
+        <translation>{grams} cargas para {count} series</translation>
+    </message>
+    <message>
+        <source>{kilograms:g} kg are already recorded on {day}</source>
+        <translation>el {day} ya hay registrados {kilograms:g} kg</translation>
+    </message>
+    <message>
+        <source>{least_minutes} to {most_minutes} minutes a session, not {minutes}</source>
+        <translation>{least_minutes} a {most_minutes} minutos por sesión, no {minutes}</translation>
+    </message>
+    <message>
+        <source>{listed} and no {another}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{load_g} g is not a load: allowed is -{max_load_g} to {max_load_g} g</source>
+        <translation>{load_g} g no es una carga: se admite de -{max_load_g} a {max_load_g} g</translation>
+    </message>
+    <message>
+        <source>{match!r} is no unit: allowed are kg and lb</source>
+        <translation>{match!r} no es una unidad: se admiten kg y lb</translation>
+    </message>
+    <message>
+        <source>{name} cannot be read: {value}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} has more than {most_lines} lines: split it</source>
+        <translation>{name} tiene más de {most_lines} filas: dividirlo</translation>
+    </message>
+    <message>
+        <source>{name} has no training day yet; it needs at least one</source>
+        <translation>{name} aún no tiene ningún día de entrenamiento; necesita al menos uno</translation>
+    </message>
+    <message>
+        <source>{name} has no variation {text!r}{hint}</source>
+        <translation>{name} no tiene la variación {text!r}{hint}</translation>
+    </message>
+    <message>
+        <source>{name} holds declarations that no workbook needs: it is not read</source>
+        <translation>{name} contiene declaraciones que ningún libro de cálculo necesita: no se lee</translation>
+    </message>
+    <message>
+        <source>{name} is damaged: {origin}.</source>
+        <translation>{name} está dañado: {origin}.</translation>
+    </message>
+    <message>
+        <source>{name} is needed: uses as {what}: {count}.</source>
+        <translation>{name} hace falta: usos como {what}: {count}.</translation>
+    </message>
+    <message>
+        <source>{name} is there already, exactly like this.</source>
+        <translation>{name} ya está, exactamente así.</translation>
+    </message>
+    <message>
+        <source>{name}, line {number}: a cell of more than {most_letters} letters</source>
+        <translation>{name}, fila {number}: una celda de más de {most_letters} letras</translation>
+    </message>
+    <message>
+        <source>{name}, line {number}: {cells} columns; at most {most_columns} are read</source>
+        <translation>{name}, fila {number}: {cells} columnas; se leen como mucho {most_columns}</translation>
+    </message>
+    <message>
+        <source>{name}: a floor lies above the ceiling {ceiling}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: at most {most_text} characters, not {text}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: easiest and hardest belong to a variation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: every floor is at least 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: give clean repetitions or seconds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: holds a character that is no text.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: name at least one direct muscle.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: the ceiling {ceiling} is below the floor {floor}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: the ceiling {ceiling} is not on the grid of {floor} in steps of {increment}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: the floor is at least 1, not {floor}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: the increment is at least 1, not {increment}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: the side is left, right or empty, not {side!r}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: there is no exercise {exercise!r}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: there is no exercise {listed}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: there is no program {program!r}; import it first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{path} is a folder.</source>
+        <translation>{path} es una carpeta.</translation>
+    </message>
+    <message>
+        <source>{side!r}: allowed are left, right or nothing</source>
+        <translation>{side!r}: se admite left, right o nada</translation>
+    </message>
+    <message>
+        <source>{state!r}: allowed are {listed}</source>
+        <translation>{state!r}: se admite {listed}</translation>
+    </message>
+    <message>
+        <source>{text!r} has three numbers: which one is the load?</source>
+        <translation>{text!r} tiene tres números: ¿cuál es la carga?</translation>
+    </message>
+    <message>
+        <source>{text!r} is a range: one load is needed</source>
+        <translation>{text!r} es un rango: hace falta una sola carga</translation>
+    </message>
+    <message>
+        <source>{text!r} is a range: what was done?</source>
+        <translation>{text!r} es un rango: ¿qué se hizo?</translation>
+    </message>
+    <message>
+        <source>{text!r} is neither yes nor no</source>
+        <translation>{text!r} no es sí ni no</translation>
+    </message>
+    <message>
+        <source>{text!r} is no count: allowed are 5, 3x5, 5/5/4, 20 s, 0:30</source>
+        <translation>{text!r} no es una cuenta: se admite 5, 3x5, 5/5/4, 20 s, 0:30</translation>
+    </message>
+    <message>
+        <source>{text!r} is no date: write it as 2026-11-30</source>
+        <translation>{text!r} no es una fecha: escribirla como 2026-11-30</translation>
+    </message>
+    <message>
+        <source>{text!r} is no load: allowed are 62.5, 62.5 kg, 135 lb, BW, BW+10</source>
+        <translation>{text!r} no es una carga: se admite 62.5, 62.5 kg, 135 lb, BW, BW+10</translation>
+    </message>
+    <message>
+        <source>{text!r} is no number of sets</source>
+        <translation>{text!r} no es un número de series</translation>
+    </message>
+    <message>
+        <source>{text!r} is no unit: allowed are kg and lb</source>
+        <translation>{text!r} no es una unidad: se admiten kg y lb</translation>
+    </message>
+    <message>
+        <source>{text!r}: allowed are 1 to {most_sets} sets, as in 3x5</source>
+        <translation>{text!r}: se admiten de 1 a {most_sets} series, como en 3x5</translation>
+    </message>
+    <message>
+        <source>{text!r}: more than {most_sets} sets in one cell</source>
+        <translation>{text!r}: más de {most_sets} series en una celda</translation>
+    </message>
+    <message>
+        <source>{text!r}: write BW+10 for added load, BW-10 for help</source>
+        <translation>{text!r}: escribir BW+10 para lastre, BW-10 para ayuda</translation>
+    </message>
+    <message>
+        <source>{text!r}: {sets} sets, but {read} counts</source>
+        <translation>{text!r}: {sets} series, pero {read} cuentas</translation>
+    </message>
+    <message>
+        <source>{text} is a day: a spreadsheet makes one of 5-5-4 and the like; type it as 5/5/4</source>
+        <translation>{text} es un día: una hoja de cálculo convierte así 5-5-4 y similares; escribirlo como 5/5/4</translation>
+    </message>
+    <message>
+        <source>{text} is before {year}</source>
+        <translation>{text} es anterior a {year}</translation>
+    </message>
+    <message>
+        <source>{text} is no day of the calendar</source>
+        <translation>{text} no es un día del calendario</translation>
+    </message>
+    <message>
+        <source>{text} is not a number: allowed are digits (at most {most_digits}), a sign and one decimal point or comma, like 62.5</source>
+        <translation>{text} no es un número: se admiten cifras (como mucho {most_digits}), un signo y un solo punto o coma decimal, como 62.5</translation>
+    </message>
+    <message>
+        <source>{text} lies in the future</source>
+        <translation>{text} está en el futuro</translation>
+    </message>
+    <message>
+        <source>{text} lies in the future: dates up to {latest} are taken</source>
+        <translation>{text} está en el futuro: se toman fechas hasta {latest}</translation>
+    </message>
+    <message>
+        <source>{text} may be day or month first, and no date of the file tells; say which, or write dates as 2026-11-30</source>
+        <translation>{text} puede llevar primero el día o el mes, y ninguna fecha del archivo lo aclara; decir cuál, o escribir las fechas como 2026-11-30</translation>
+    </message>
+    <message>
+        <source>{text} may be day or month first: say which under Dates</source>
+        <translation>{text} puede llevar primero el día o el mes: decir cuál en Fechas</translation>
+    </message>
+    <message>
+        <source>{text} may be {value} or {text}: this file uses both decimal marks; write it without a mark or with other than three places</source>
+        <translation>{text} puede ser {value} o {text}: este archivo usa ambos signos decimales; escribirlo sin signo o con un número de decimales distinto de tres</translation>
+    </message>
+    <message>
+        <source>{text} may be {whole}{fraction} or {whole}.{fraction}: write {whole}{fraction} or {whole}.{fraction}</source>
+        <translation>{text} puede ser {whole}{fraction} o {whole}.{fraction}: escribir {whole}{fraction} o {whole}.{fraction}</translation>
+    </message>
+    <message>
+        <source>{text} sets, but {written} are written; {written} are read</source>
+        <translation>{text} series, pero hay escritas {written}; se leen {written}</translation>
+    </message>
+    <message>
+        <source>{text} sets: allowed are 1 to 20</source>
+        <translation>{text} series: se admiten de 1 a 20</translation>
+    </message>
+    <message>
+        <source>{text} was read as a spreadsheet&apos;s number of {day}</source>
+        <translation>{text} se leyó como el número de {day} de una hoja de cálculo</translation>
+    </message>
+    <message>
+        <source>{text}: in this file the day comes first in some dates and the month in others; write dates as 2026-11-30</source>
+        <translation>{text}: en este archivo unas fechas llevan primero el día y otras el mes; escribir las fechas como 2026-11-30</translation>
+    </message>
+    <message>
+        <source>{text}: kg or lb? Say which under Loads without a unit</source>
+        <translation>{text}: ¿kg o lb? Decir cuál en Cargas sin unidad</translation>
+    </message>
+    <message>
+        <source>{text}: read as a pair, each of that load</source>
+        <translation>{text}: leído como un par, cada uno de esa carga</translation>
+    </message>
+    <message>
+        <source>{text}: read as two sets; it may be left and right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{text}: the decimal mark here is {decimal_mark!r}</source>
+        <translation>{text}: el signo decimal aquí es {decimal_mark!r}</translation>
+    </message>
+    <message>
+        <source>{text}: the year must lie after 1900</source>
+        <translation>{text}: el año debe ser posterior a 1900</translation>
+    </message>
+    <message>
+        <source>{text}: write numbers without separators between thousands, with one decimal point or comma, like 1250.5</source>
+        <translation>{text}: escribir los números sin separadores de miles, con un solo punto o coma decimal, como 1250.5</translation>
+    </message>
+    <message>
+        <source>{text}: write the year with four digits</source>
+        <translation>{text}: escribir el año con cuatro cifras</translation>
+    </message>
+    <message>
+        <source>{value!r} is no unit: allowed are kg and lb</source>
+        <translation>{value!r} no es una unidad: se admiten kg y lb</translation>
+    </message>
+    <message>
+        <source>{value!r} is not a number: allowed is a decimal or whole number</source>
+        <translation>{value!r} no es un número: se admite un número decimal o entero</translation>
+    </message>
+    <message>
+        <source>{value:g} is not a whole number</source>
+        <translation>{value:g} no es un número entero</translation>
+    </message>
+    <message>
+        <source>{value} is not possible: allowed is {least:g} to {most:g}</source>
+        <translation>{value} no es posible: se admite de {least:g} a {most:g}</translation>
+    </message>
+    <message>
+        <source>{value} {value_2} is not a load: allowed is a number from -{most} to {most}</source>
+        <translation>{value} {value_2} no es una carga: se admite un número de -{most} a {most}</translation>
+    </message>
+    <message>
+        <source>{variable}: only the slowest variable may lack a ceiling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{weekday}: {day}</source>
         <translation>{weekday}: {day}</translation>
+    </message>
+    <message>
+        <source>{what}: at most {most_sets}, not {count}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{what}: {least} to {most}, not {value}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{what}: {value} stands twice.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -9685,7 +10745,7 @@ flexiones 12/10/9</translation>
     <name>SheetArea</name>
     <message>
         <source>1 page. Boxes are left blank for the pencil.</source>
-        <translation>1 página. Las casillas quedan en blanco para el lápiz.</translation>
+        <translation>1 página, con casillas en blanco.</translation>
     </message>
     <message>
         <source>A4</source>
@@ -9705,7 +10765,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>Larger  +</source>
-        <translation>Más grande  +</translation>
+        <translation>Mayor  +</translation>
     </message>
     <message>
         <source>Letter</source>
@@ -9749,7 +10809,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>Save as PDF…</source>
-        <translation>Guardar como PDF…</translation>
+        <translation>Guardar PDF…</translation>
     </message>
     <message>
         <source>Save the sheet</source>
@@ -9765,7 +10825,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>Smaller  −</source>
-        <translation>Más pequeño  −</translation>
+        <translation>Menor  −</translation>
     </message>
     <message>
         <source>The group</source>
@@ -9785,7 +10845,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>Whole page  0</source>
-        <translation>Página entera  0</translation>
+        <translation>Entera  0</translation>
     </message>
     <message>
         <source>Whose sheet</source>
@@ -9793,7 +10853,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>{count} pages. Boxes are left blank for the pencil.</source>
-        <translation>{count} páginas. Las casillas quedan en blanco para el lápiz.</translation>
+        <translation>{count} páginas, con casillas en blanco.</translation>
     </message>
     <message>
         <source>{count} train on this day; save and next follows the sheet</source>
@@ -10385,6 +11445,64 @@ flexiones 12/10/9</translation>
     </message>
 </context>
 <context>
+    <name>TakeOver</name>
+    <message>
+        <source>1 trainee has as many sessions there, up to the same day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no trainee in it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no session</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} trainees have as many sessions there, up to the same day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} comes in: {then}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} goes: {now}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: {then}, in place of {now}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{sessions}, the last of {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TakeOverPanel</name>
+    <message>
+        <source>Everything in {name}</source>
+        <translation>Todo lo de {name}</translation>
+    </message>
+    <message>
+        <source>It takes the place of all that is in the data file now. What is there now is kept first, as a copy beside the data file that can be opened again.</source>
+        <translation>Ocupa el lugar de todo lo que hay ahora en el archivo de datos. Lo que hay se guarda antes, como copia junto al archivo de datos, que se puede volver a abrir.</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Dejarlo</translation>
+    </message>
+    <message>
+        <source>Take it over</source>
+        <translation>Traspasarlo</translation>
+    </message>
+    <message>
+        <source>Take over everything</source>
+        <translation>Traspasar todo</translation>
+    </message>
+</context>
+<context>
     <name>Terms</name>
     <message>
         <source>Deload: a planned easier week with fewer sets and lighter loads; afterwards all goes on where it stood.</source>
@@ -10731,7 +11849,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>full</source>
-        <translation>completa</translation>
+        <translation>total</translation>
     </message>
     <message>
         <source>half lay</source>
@@ -10867,7 +11985,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>one arm</source>
-        <translation>un brazo</translation>
+        <translation>1 brazo</translation>
     </message>
     <message>
         <source>one arm assisted</source>
@@ -10875,7 +11993,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>one hand</source>
-        <translation>una mano</translation>
+        <translation>1 mano</translation>
     </message>
     <message>
         <source>one knee</source>
@@ -10883,7 +12001,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>one leg</source>
-        <translation>una pierna</translation>
+        <translation>1 pierna</translation>
     </message>
     <message>
         <source>one out</source>
@@ -10891,7 +12009,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>open tuck</source>
-        <translation>semirrecogida</translation>
+        <translation>semigrupada</translation>
     </message>
     <message>
         <source>opposite</source>
@@ -10991,7 +12109,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>tuck</source>
-        <translation>recogida</translation>
+        <translation>grupada</translation>
     </message>
     <message>
         <source>two up one down</source>
