@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from bisect import bisect_right
+from collections.abc import Mapping, Sequence
 from datetime import date
+from itertools import takewhile
 from typing import Final
 
 from desktop.planning.history import History
@@ -40,8 +42,8 @@ def line_brief(
 ) -> LineBrief:
     """The line of ``standing`` in brief as of ``day``; ``standings`` are the lines around it."""
     line, state = standing.line, standing.state
-    seen = [session.day for session, _ in parts_of(history, line) if session.day <= day]
-    done = [each for each in history.trained(line) if each[0].day <= day]
+    seen = _until(day, parts_of(history, line))
+    done = _until(day, history.trained(line))
     step = _standing_step(standing)
     return LineBrief(
         exercise=line.exercise,
@@ -49,7 +51,7 @@ def line_brief(
         line_id=line.id,
         in_phase=in_phase,
         follows=state.rule.follow.line_name if state.rule.follow else None,
-        last_seen=seen[-1] if seen else None,
+        last_seen=seen[-1][0].day if seen else None,
         last_trained=state.last_trained,
         worked=done[-1][0].day if done else None,
         vouched=state.vouched,
@@ -61,7 +63,7 @@ def line_brief(
     )
 
 
-def _pain(history: History, standing: Standing, done: list[Done]) -> Caution | None:
+def _pain(history: History, standing: Standing, done: Sequence[Done]) -> Caution | None:
     state, line_id, limits = standing.state, standing.line.id, history.library.limits
     if not state.sore and state.held is None:
         return None
@@ -84,8 +86,9 @@ def _pain(history: History, standing: Standing, done: list[Done]) -> Caution | N
 
 def _standing_step(standing: Standing) -> Step | None:
     """The last step that moved the line, if it has stood there since."""
-    moved = [step for step in standing.replay.steps if step.before != step.after]
-    return moved[-1] if moved and moved[-1].after == standing.state.position else None
+    steps = reversed(standing.replay.steps)
+    moved = next((step for step in steps if step.before != step.after), None)
+    return moved if moved and moved.after == standing.state.position else None
 
 
 def _step(history: History, day: date, standing: Standing, step: Step | None) -> tuple[Told, ...]:
@@ -143,17 +146,29 @@ def _asks(history: History, standing: Standing) -> tuple[Told, ...]:
     return ()
 
 
-def _plateau(history: History, day: date, standing: Standing, done: list[Done]) -> float | None:
+def _plateau(history: History, day: date, standing: Standing, done: Sequence[Done]) -> float | None:
     """The probability of a plateau at the last session, where a trend can tell."""
     line, settings = standing.line, history.library.settings
     if line.id is None or not done or day - done[-1][0].day > RECENT:
         return None
-    late = [each for each in done if each[0].day > done[-1][0].day - PLATEAU_SPAN]
-    around = surroundings_by_day(history, line, [session.day for session, _ in late])
-    trend = trend_of(points_of(history, line, late, around), settings)
-    if trend is None or not trend.long_enough:
-        return None
-    return plateau_probability(trend, settings)
+    since = done[-1][0].day - PLATEAU_SPAN
+    late = tuple(takewhile(lambda each: each[0].day > since, reversed(done)))[::-1]
+
+    def probability() -> float | None:
+        around = surroundings_by_day(history, line, [session.day for session, _ in late])
+        trend = trend_of(points_of(history, line, late, around), settings)
+        if trend is None or not trend.long_enough:
+            return None
+        return plateau_probability(trend, settings)
+
+    about = (line, history.exercise_of(line), history.trainee, settings)
+    inputs = (late, history.equipment, history.body_masses, *about)
+    return history.tracks.recall(line, inputs, probability)
+
+
+def _until(day: date, parts: Sequence[Done]) -> Sequence[Done]:
+    """Those of the ``parts``, which are in order, on days up to ``day``."""
+    return parts[: bisect_right(parts, day, key=lambda each: each[0].day)]
 
 
 def _told(caution: Caution | None) -> Told | None:

@@ -77,10 +77,8 @@ def line_facts(
     revisions = rule_revisions(history, line)
     start = start_of(history, line)
     sessions = _session_events(history, line, until + DAY if until and evening else until)
-    first = min(
-        (*([start.day] if start else []), *(one.day for one in sessions)),
-        default=last,
-    )
+    days = [one.day for one in (start, *sessions[:1]) if one is not None]
+    first = min(days, default=last)
     scope = scope_of(history, line, (one.rule for one in revisions))
     events: list[Event] = [
         *(one for one in surrounded_of(history, line, scope) if one.day > first),
@@ -132,7 +130,9 @@ def replay_lines(
 
 def _session_events(history: History, line: Line, until: date | None) -> tuple[SessionDone, ...]:
     told = history.tracks.events(line, parts_of(history, line))
-    return told if until is None else tuple(event for event in told if event.day < until)
+    if until is None or not told or told[-1].day < until:
+        return told
+    return tuple(event for event in told if event.day < until)
 
 
 def _later_starts(line: Line, start: LineStart | None) -> list[Overridden]:

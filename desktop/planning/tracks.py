@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from typing import Final
+from typing import Final, TypeVar, cast
 
 from desktop.training.program import Line, RuleRevision
 from desktop.training.session import LineDone, Session, SetDone
 from desktop.training.state import Context, Event, Replay, SessionDone, State
 from desktop.training.track import Track, tracked
+
+T = TypeVar("T")
 
 MOST_LINES: Final = 64
 """Of so many lines the track is kept; one of ten years takes about 1 MB."""
@@ -33,6 +35,7 @@ class Tracks:
     def __init__(self) -> None:
         self._tracks: dict[_Key, Track] = {}
         self._told: dict[_Key, _Told] = {}
+        self._made: dict[_Key, tuple[tuple[object, ...], object]] = {}
 
     def replay(
         self,
@@ -51,7 +54,18 @@ class Tracks:
             oldest = next(iter(self._tracks))
             del self._tracks[oldest]
             self._told.pop(oldest, None)
+            self._made.pop(oldest, None)
         return replayed
+
+    def recall(self, line: Line, inputs: tuple[object, ...], make: Callable[[], T]) -> T:
+        """What ``make`` made the last time of the same ``inputs``, else what it makes now. One
+        thing is kept of each line.
+        """
+        key = _key(line)
+        known = self._made.get(key)
+        if known is None or known[0] != inputs:
+            known = self._made[key] = (inputs, make())
+        return cast(T, known[1])
 
     def events(
         self, line: Line, parts: tuple[tuple[Session, LineDone], ...]
