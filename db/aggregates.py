@@ -20,6 +20,7 @@ from db.shelf import Shelf
 from db.trainees import shelves_of_trainees
 from db.validity import check_settings
 from desktop.training.coach import CoachSettings
+from desktop.training.sentence import sentence
 from desktop.training.trainee import Trainee
 
 A = TypeVar("A")
@@ -66,7 +67,9 @@ class Aggregates:
         """The shelf of this kind of dataclass; InvalidRecord where there is none."""
         shelf = self._by_record.get(record)
         if shelf is None:
-            raise InvalidRecord(f"A {record.__name__} cannot be kept or removed by itself.")
+            raise InvalidRecord(
+                sentence("A {name} cannot be kept or removed by itself.", name=record.__name__)
+            )
         return shelf
 
     def settings(self) -> CoachSettings:
@@ -131,8 +134,8 @@ class Aggregates:
         check_settings(settings)
         if self.settings().revision != settings.revision:
             raise Conflict(
-                "The coach's settings were changed elsewhere since they were read.",
-                "Read them again and repeat the change. Nothing was overwritten.",
+                sentence("The coach's settings were changed elsewhere since they were read."),
+                sentence("Read them again and repeat the change. Nothing was overwritten."),
             )
         saved = replace(settings, revision=settings.revision + 1)
         self._database.execute(

@@ -11,6 +11,7 @@ from db.database import Database
 from db.errors import CannotWrite
 from db.files import UNFINISHED
 from db.seals import put_seal, seal_path
+from desktop.training.sentence import sentence
 
 DAYS, WEEKS, MONTHS = 7, 4, 12
 
@@ -36,8 +37,12 @@ def back_up_on_closing(database: Database, folder: Path, today: date) -> Path:
         folder.mkdir(mode=0o700, parents=True, exist_ok=True)
     except OSError as error:
         raise CannotWrite(
-            f"The folder {folder} cannot be made: {error.strerror}.",
-            "Choose another folder for backups.",
+            sentence(
+                "The folder {folder} cannot be made: {strerror}.",
+                folder=folder,
+                strerror=error.strerror,
+            ),
+            sentence("Choose another folder for backups."),
         ) from error
     target = folder / f"{_STEM}{today.isoformat()}{_SUFFIX}"
     back_up(database, target)

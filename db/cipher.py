@@ -15,6 +15,7 @@ from typing import Any, Final
 import peewee
 
 from db.errors import NoCipher
+from desktop.training.sentence import sentence
 
 MAGIC: Final = b"SQLite format 3\0"
 _PAGE: Final = 4096
@@ -26,8 +27,8 @@ def library() -> ModuleType:
         from sqlcipher3 import dbapi2
     except ImportError as error:
         raise NoCipher(
-            "The library for files with a passphrase (sqlcipher3) is not installed.",
-            'Install it: pip install "rungwise[passphrase]"',
+            sentence("The library for files with a passphrase (sqlcipher3) is not installed."),
+            sentence('Install it: pip install "rungwise[passphrase]"'),
         ) from error
     module: ModuleType = dbapi2
     with closing(module.connect(":memory:")) as connection:

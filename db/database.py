@@ -30,6 +30,7 @@ from db.files import clear_unfinished, free_name, replacing
 from db.migrations import APPLICATION_ID, LADDER, Rung, climb, version_of
 from db.refusals import busy, code_of, name_of, not_ours, told, unreadable
 from db.seals import Seal, is_broken, put_seal, take_seal
+from desktop.training.sentence import sentence
 
 BUSY_SECONDS = 5.0
 LEAST_SQLITE = (3, 37, 0)
@@ -159,7 +160,7 @@ class Database:
             yield
             return
         if self.path == MEMORY:
-            raise StoreError("Data in memory belong to the thread that made them.")
+            raise StoreError(sentence("Data in memory belong to the thread that made them."))
         with self._errors():
             self._database.connect()
         try:
@@ -298,16 +299,22 @@ class Database:
         own = isinstance(self.path, Path) and target.exists() and target.samefile(self.path)
         if own or target.with_name(target.name + "-wal").exists():
             raise CannotWrite(
-                f"{target.name} is a data file in use: a copy in its place would destroy it.",
-                "Choose another name for the copy.",
+                sentence(
+                    "{file} is a data file in use: a copy in its place would destroy it.",
+                    file=target.name,
+                ),
+                sentence("Choose another name for the copy."),
             )
 
     def _refuse_broken(self) -> None:
         if isinstance(self.path, Path) and is_broken(self.path, self._seal):
             raise DamagedFile(
-                f"{name_of(self.path)} is damaged (it changed on the disk though nobody wrote to"
-                " it); no copy was made of it.",
-                "Open the latest backup.",
+                sentence(
+                    "{file} is damaged (it changed on the disk though nobody wrote to it); no "
+                    "copy was made of it.",
+                    file=name_of(self.path),
+                ),
+                sentence("Open the latest backup."),
             )
 
     def copy_content_to(self, unfinished: Path) -> None:
@@ -321,8 +328,12 @@ class Database:
             problems = checked.quick_check()
         if problems:
             raise DamagedFile(
-                f"{name_of(self.path)} is damaged ({problems[0]}); no copy was made of it.",
-                "Open the latest backup.",
+                sentence(
+                    "{file} is damaged ({problems}); no copy was made of it.",
+                    file=name_of(self.path),
+                    problems=problems[0],
+                ),
+                sentence("Open the latest backup."),
             )
 
     def _unlock(self) -> None:
@@ -332,8 +343,10 @@ class Database:
         except self._refusals as error:
             if self._passphrase and code_of(error) == sqlite3.SQLITE_NOTADB:
                 raise WrongPassphrase(
-                    f"The passphrase does not open {name_of(self.path)}.",
-                    "Try it again. If it is right, the file is damaged: go back to a backup.",
+                    sentence("The passphrase does not open {file}.", file=name_of(self.path)),
+                    sentence(
+                        "Try it again. If it is right, the file is damaged: go back to a backup."
+                    ),
                 ) from error
             raise
 
@@ -352,9 +365,14 @@ class Database:
             raise not_ours(self.path)
         if version > newest:
             raise NewerFile(
-                f"{name_of(self.path)} was written by a newer version of this program "
-                f"(its data have version {version}, this program knows up to {newest}).",
-                "Install the newer version of the program, or open a backup.",
+                sentence(
+                    "{file} was written by a newer version of this program (its data have "
+                    "version {version}, this program knows up to {newest}).",
+                    file=name_of(self.path),
+                    version=version,
+                    newest=newest,
+                ),
+                sentence("Install the newer version of the program, or open a backup."),
             )
 
     def _keep_copy(self, version: int) -> None:
@@ -373,7 +391,9 @@ class Database:
                 raise
             raise refusal from error
         except (UnicodeEncodeError, OverflowError) as error:
-            raise InvalidRecord(f"The record holds what cannot be kept: {error}.") from error
+            raise InvalidRecord(
+                sentence("The record holds what cannot be kept: {error}.", error=error)
+            ) from error
 
 
 def _cause(error: BaseException, path: Path | str) -> BaseException:
@@ -389,7 +409,10 @@ def _cause(error: BaseException, path: Path | str) -> BaseException:
 def _require_sqlite(version: tuple[int, ...]) -> None:
     if version < LEAST_SQLITE:
         raise StoreError(
-            f"SQLite {'.'.join(map(str, version))} is too old: the data need "
-            f"{'.'.join(map(str, LEAST_SQLITE))} or newer.",
-            "Use a Python that brings a newer SQLite.",
+            sentence(
+                "SQLite {there} is too old: the data need {least} or newer.",
+                there=".".join(map(str, version)),
+                least=".".join(map(str, LEAST_SQLITE)),
+            ),
+            sentence("Use a Python that brings a newer SQLite."),
         )

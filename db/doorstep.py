@@ -9,6 +9,7 @@ from db import cipher
 from db.errors import DamagedFile, NotFound, NotOurFile, PassphraseNeeded
 from db.files import keep_private, make_private
 from db.refusals import cannot_write, not_ours
+from desktop.training.sentence import sentence
 
 
 def prepare_file(path: Path, create: bool, passphrase: str) -> str:
@@ -19,11 +20,16 @@ def prepare_file(path: Path, create: bool, passphrase: str) -> str:
     """
     try:
         if path.is_dir():
-            raise NotOurFile(f"{path} is a folder.", "Name a data file.")
+            raise NotOurFile(
+                sentence("{path} is a folder.", path=path), sentence("Name a data file.")
+            )
         if path.exists():
             return _passphrase_for(path, create, passphrase)
         if not create:
-            raise NotFound(f"There is no file {path}.", "Check the name, or make a new data file.")
+            raise NotFound(
+                sentence("There is no file {path}.", path=path),
+                sentence("Check the name, or make a new data file."),
+            )
         with suppress(FileExistsError):  # another process may be making it just now
             make_private(path)
     except OSError as error:
@@ -41,13 +47,16 @@ def _passphrase_for(path: Path, create: bool, passphrase: str) -> str:
         return passphrase
     if cipher.has_schema(path):
         raise DamagedFile(
-            f"{path.name} is damaged: its beginning is missing.", "Go back to the latest backup."
+            sentence("{file} is damaged: its beginning is missing.", file=path.name),
+            sentence("Go back to the latest backup."),
         )
     if not cipher.has_passphrase(path):
         raise not_ours(path)
     if not passphrase:
         raise PassphraseNeeded(
-            f"{path.name} has a passphrase (or it is no data file of this program).",
-            "Give the passphrase.",
+            sentence(
+                "{file} has a passphrase (or it is no data file of this program).", file=path.name
+            ),
+            sentence("Give the passphrase."),
         )
     return passphrase

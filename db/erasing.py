@@ -19,6 +19,7 @@ from db.errors import CannotWrite, DamagedFile, StoreError
 from db.files import clear_unfinished
 from db.rewriting import rewriting
 from db.seals import remove_file
+from desktop.training.sentence import sentence
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,7 +77,9 @@ def _rewrite_without(path: Path, trainee_id: int, name: str, passphrase: str) ->
     with closing(Database.look_into(path, passphrase)) as present:
         problems = present.quick_check()
         if problems:
-            raise DamagedFile(f"{path.name} is damaged: {problems[0]}")
+            raise DamagedFile(
+                sentence("{file} is damaged: {problems}", file=path.name, problems=problems[0])
+            )
         found = [row[0] for row in present.execute(who, (trainee_id, name))]
     if not found:
         return False
@@ -102,7 +105,8 @@ def _check(fresh: Path, passphrase: str, erased: Iterable[int]) -> None:
                 problems.append("The trainee is still there.")
     if problems:
         raise CannotWrite(
-            f"It cannot be written without the trainee: {problems[0]}", "Check the disk."
+            sentence("It cannot be written without the trainee: {problems}", problems=problems[0]),
+            sentence("Check the disk."),
         )
 
 

@@ -22,6 +22,7 @@ from desktop.training.exercises import (
     RowGeometry,
     Variation,
 )
+from desktop.training.sentence import sentence
 
 _GEOMETRIES: dict[str, Any] = {
     "push_up": PushUpGeometry,
@@ -48,7 +49,7 @@ class ExerciseShelf(Shelf[Exercise]):
     unique = ("key",)
 
     def called(self, aggregate: Exercise) -> str:
-        return f"an exercise with the key {aggregate.key!r}"
+        return sentence("an exercise with the key {key!r}", key=aggregate.key)
 
     def check(self, aggregate: Exercise) -> None:
         check_exercise(aggregate)
@@ -57,7 +58,8 @@ class ExerciseShelf(Shelf[Exercise]):
         stored = self.one(database, schema.Exercise.id == aggregate.id)
         if stored is not None and stored.key != aggregate.key:
             raise InvalidRecord(
-                f"The key of an exercise stays as it is: {stored.key!r}.", field="key"
+                sentence("The key of an exercise stays as it is: {key!r}.", key=stored.key),
+                field="key",
             )
         return super().update(database, aggregate)
 
@@ -68,8 +70,13 @@ class ExerciseShelf(Shelf[Exercise]):
             )[0][0]
             if count:
                 raise InvalidRecord(
-                    f"{aggregate.name} is needed: uses as {what}: {count}.",
-                    "Retire the exercise instead; its record stays.",
+                    sentence(
+                        "{name} is needed: uses as {what}: {count}.",
+                        name=aggregate.name,
+                        what=what,
+                        count=count,
+                    ),
+                    sentence("Retire the exercise instead; its record stays."),
                 )
 
     def build(self, database: Database, rows: list[tuple[Any, ...]]) -> tuple[Exercise, ...]:

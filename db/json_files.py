@@ -16,6 +16,8 @@ from typing import Any, TypeVar
 
 import msgspec
 
+from desktop.training.sentence import sentence
+
 Content = TypeVar("Content")
 
 MOST_BYTES = 50_000_000
@@ -34,11 +36,13 @@ def read_json(path: Path, schema: str, version: int, kind: type[Content]) -> Con
     and OSError.
     """
     if path.stat().st_size > MOST_BYTES:
-        raise InvalidFile(f"{path.name} is too large for a {schema} file")
+        raise InvalidFile(
+            sentence("{file} is too large for a {schema} file", file=path.name, schema=schema)
+        )
     try:
         return decode_json(path.read_bytes(), schema, version, kind)
     except InvalidFile as error:
-        raise InvalidFile(f"{path.name}: {error}") from error
+        raise InvalidFile(sentence("{file}: {error}", file=path.name, error=error)) from error
 
 
 def decode_json(data: bytes, schema: str, version: int, kind: type[Content]) -> Content:
@@ -46,16 +50,28 @@ def decode_json(data: bytes, schema: str, version: int, kind: type[Content]) -> 
     try:
         raw = msgspec.json.decode(data.removeprefix(b"\xef\xbb\xbf"))
     except (msgspec.DecodeError, UnicodeDecodeError, RecursionError) as error:
-        raise InvalidFile(f"this is no JSON ({error})") from error
+        raise InvalidFile(sentence("this is no JSON ({error})", error=error)) from error
     if not isinstance(raw, dict) or raw.get("schema") != schema:
-        raise InvalidFile(f'this is no {schema} file: it does not begin with "schema": "{schema}"')
+        raise InvalidFile(
+            sentence(
+                'this is no {schema} file: it does not begin with "schema": "{schema}"',
+                schema=schema,
+            )
+        )
     found = raw.get("version")
     if isinstance(found, bool) or not isinstance(found, int) or found < 1:
-        raise InvalidFile(f'"version" is a whole number from 1, not {found!r}')
+        raise InvalidFile(
+            sentence('"version" is a whole number from 1, not {found!r}', found=found)
+        )
     if found > version:
         raise InvalidFile(
-            f"this {schema} file has version {found}; this program reads up to {version}: "
-            "update the program"
+            sentence(
+                "this {schema} file has version {found}; this program reads up to "
+                "{version}: update the program",
+                schema=schema,
+                found=found,
+                version=version,
+            )
         )
     content = {key: value for key, value in raw.items() if key not in ("schema", "version")}
     try:
@@ -106,7 +122,14 @@ def _check_no_stranger(given: object, known: object, path: str) -> None:
         for key, value in given.items():
             if key not in known:
                 allowed = ", ".join(sorted(known))
-                raise InvalidFile(f"unknown field `{key}` at `{path}`: allowed are {allowed}")
+                raise InvalidFile(
+                    sentence(
+                        "unknown field `{key}` at `{path}`: allowed are {allowed}",
+                        key=key,
+                        path=path,
+                        allowed=allowed,
+                    )
+                )
             _check_no_stranger(value, known[key], f"{path}.{key}")
     elif isinstance(given, list) and isinstance(known, list | tuple):
         for index, (value, other) in enumerate(zip(given, known, strict=False)):

@@ -13,6 +13,7 @@ from db.shelf import Dependants, Reference, Shelf, parts_by_owner
 from db.trainees import OF_TRAINEE
 from db.validity import check_line
 from desktop.training.program import Line, LineStart, Override, RuleRevision
+from desktop.training.sentence import sentence
 
 _PARTS = ("rule_revision", "line_start", "line_override")
 
@@ -28,7 +29,9 @@ class LineShelf(Shelf[Line]):
     dependants = (Dependants(Kind.GOAL, "line_id"),)
 
     def called(self, aggregate: Line) -> str:
-        return f"a line of {aggregate.exercise} called {aggregate.name!r}"
+        return sentence(
+            "a line of {exercise} called {name!r}", exercise=aggregate.exercise, name=aggregate.name
+        )
 
     def check(self, aggregate: Line) -> None:
         check_line(aggregate)
@@ -39,8 +42,12 @@ class LineShelf(Shelf[Line]):
         )[0][0]
         if count:
             raise InvalidRecord(
-                f"The line of {aggregate.exercise} was trained in sessions: {count}.",
-                "Remove or correct those sessions first.",
+                sentence(
+                    "The line of {exercise} was trained in sessions: {count}.",
+                    exercise=aggregate.exercise,
+                    count=count,
+                ),
+                sentence("Remove or correct those sessions first."),
             )
 
     def build(self, database: Database, rows: list[tuple[Any, ...]]) -> tuple[Line, ...]:

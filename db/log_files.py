@@ -21,6 +21,7 @@ from rapidfuzz import process
 from db.log_rows import COLUMNS, PROBLEM_COLUMN, LogRow, Problem, RowFormat, RowReader
 from db.steps import Steps, finished
 from desktop.training.quantities import Unit
+from desktop.training.sentence import sentence
 
 DateOrder = Literal["day first", "month first"]
 DecimalMark = Literal[".", ","]
@@ -79,7 +80,13 @@ def read_log(
     """
     size = path.stat().st_size
     if size > MOST_BYTES:
-        raise UnreadableLog(f"{path.name} is no training log: {size // 1_000_000} MB are too many")
+        raise UnreadableLog(
+            sentence(
+                "{file} is no training log: {size} MB are too many",
+                file=path.name,
+                size=size // 1_000_000,
+            )
+        )
     return read_log_text(
         decode(path.read_bytes()), trainee=trainee, unit=unit, date_order=date_order, latest=latest
     )
@@ -98,7 +105,9 @@ def decode(data: bytes) -> str:
             continue
         if "\0" not in text:
             return text
-    raise UnreadableLog("this is no text file: a training log is a table of text in UTF-8")
+    raise UnreadableLog(
+        sentence("this is no text file: a training log is a table of text in UTF-8")
+    )
 
 
 def read_log_text(
@@ -129,7 +138,7 @@ def reading_log(
     separator = _separator(text)
     records, broken = _records(text, separator)
     if not records:
-        raise UnreadableLog("the file is empty: the first line names the columns")
+        raise UnreadableLog(sentence("the file is empty: the first line names the columns"))
     heading_line, heading = records[0]
     names, remarks = _names(heading)
     _check_heading(names, trainee)
@@ -207,7 +216,11 @@ def _records(text: str, separator: str) -> tuple[list[tuple[int, list[str]]], li
                 records.append((line, [cell.strip() for cell in cells]))
             line = reader.line_num + 1
     except csv.Error as error:
-        return records, [Problem(line, "", f"broken quotation, the rest was not read ({error})")]
+        return records, [
+            Problem(
+                line, "", sentence("broken quotation, the rest was not read ({error})", error=error)
+            )
+        ]
     return records, []
 
 
@@ -223,11 +236,20 @@ def _names(heading: Sequence[str]) -> tuple[list[str], list[str]]:
             continue
         names.append("")
         if name in known:
-            raise UnreadableLog(f"the column {cell!r} stands twice in the heading")
+            raise UnreadableLog(
+                sentence("the column {cell!r} stands twice in the heading", cell=cell)
+            )
         if name:
             near = process.extractOne(name, known, score_cutoff=75)
-            hint = f"; did you mean {near[0]!r}?" if near else ""
-            remarks.append(f"the column {cell!r} is not read{hint}")
+            remarks.append(
+                sentence(
+                    "the column {cell!r} is not read; did you mean {near!r}?",
+                    cell=cell,
+                    near=near[0],
+                )
+                if near
+                else sentence("the column {cell!r} is not read", cell=cell)
+            )
     return names, remarks
 
 
@@ -238,9 +260,16 @@ def _check_heading(names: Sequence[str], trainee: str) -> None:
     if not {"exercise", "activity", "body_mass", "effort"} & set(names):
         missing.append("exercise")
     if missing:
+        listed = missing[0]
+        for another in missing[1:]:
+            listed = sentence("{listed} and no {another}", listed=listed, another=another)
         raise UnreadableLog(
-            f"line 1 must name the columns, and there is no {' and no '.join(missing)} among them: "
-            f"a log has the columns {', '.join(COLUMNS)}"
+            sentence(
+                "line 1 must name the columns, and there is no {missing} among them: a log has "
+                "the columns {columns}",
+                missing=listed,
+                columns=", ".join(COLUMNS),
+            )
         )
 
 
@@ -281,9 +310,14 @@ def _row(
     reader = RowReader(line, filled, row_format)
     if any(cells[len(names) :]):
         reader.wrong(
-            "", f"{len(cells)} cells for {len(names)} columns: put numbers and texts that hold "
-            "the separator into double quotation marks"
-        )  # fmt: skip
+            "",
+            sentence(
+                "{cells} cells for {columns} columns: put numbers and texts that hold the "
+                "separator into double quotation marks",
+                cells=len(cells),
+                columns=len(names),
+            ),
+        )
     day = days.read(reader)
     name = reader.text("trainee") or trainee
     if not name:
@@ -334,18 +368,22 @@ class _Days:
     def _day(self, text: str) -> date | str:
         """The date, or what is wrong with it."""
         if not text:
-            return "no date: write it as 2026-11-30"
+            return sentence("no date: write it as 2026-11-30")
         parts = self._parts(text)
         if isinstance(parts, str):
             return parts
         try:
             day = date(*parts)
         except ValueError:
-            return f"{text} is no day of the calendar"
+            return sentence("{text} is no day of the calendar", text=text)
         if day < _EARLIEST:
-            return f"{text} is before {_EARLIEST.year}"
+            return sentence("{text} is before {year}", text=text, year=_EARLIEST.year)
         if self._latest is not None and day > self._latest:
-            return f"{text} lies in the future: dates up to {self._latest} are taken"
+            return sentence(
+                "{text} lies in the future: dates up to {latest} are taken",
+                text=text,
+                latest=self._latest,
+            )
         return day
 
     def _parts(self, text: str) -> tuple[int, int, int] | str:
@@ -354,19 +392,21 @@ class _Days:
         if match := _DOTTED.fullmatch(text):
             return int(match[3]), int(match[2]), int(match[1])
         if _SHORT.fullmatch(text):
-            return f"{text}: write the year with four digits"
+            return sentence("{text}: write the year with four digits", text=text)
         match = _SLASHED.fullmatch(text)
         if match is None:
-            return f"{text!r} is no date: write it as 2026-11-30"
+            return sentence("{text!r} is no date: write it as 2026-11-30", text=text)
         first, second, year = int(match[1]), int(match[3]), int(match[4])
         if self._contradiction:
-            return (
-                f"{text}: in this file the day comes first in some dates and the month in others; "
-                "write dates as 2026-11-30"
+            return sentence(
+                "{text}: in this file the day comes first in some dates and the month in others; "
+                "write dates as 2026-11-30",
+                text=text,
             )
         if self.order is None and first != second:
-            return (
-                f"{text} may be day or month first, and no date of the file tells; say which, or "
-                "write dates as 2026-11-30"
+            return sentence(
+                "{text} may be day or month first, and no date of the file tells; say which, or "
+                "write dates as 2026-11-30",
+                text=text,
             )
         return (year, first, second) if self.order == "month first" else (year, second, first)

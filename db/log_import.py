@@ -15,6 +15,7 @@ from db.repository import Repository
 from db.steps import Steps, finished
 from desktop.training.exercises import Exercise
 from desktop.training.quantities import Unit
+from desktop.training.sentence import sentence
 from desktop.training.session import Activity, LineDone, Session, SetDone, Wellness
 from desktop.training.trainee import BodyMass
 
@@ -110,7 +111,15 @@ def planning_import(
         if row.exercise and row.line in bad_lines
     }
     held = [
-        Problem(row.line, "", f"held back with line {bad_parts[known.part_of(row)]}, {_WHY_HELD}")
+        Problem(
+            row.line,
+            "",
+            sentence(
+                "held back with line {bad_parts}, {why_held}",
+                bad_parts=bad_parts[known.part_of(row)],
+                why_held=_WHY_HELD,
+            ),
+        )
         for row in good
         if row.line not in bad_lines and row.exercise and known.part_of(row) in bad_parts
     ]
@@ -119,7 +128,7 @@ def planning_import(
     return (yield from draft.plan(preview, problems, held, new_exercises))
 
 
-_WHY_HELD: Final = "so that the exercise is not judged by a part of its sets"
+_WHY_HELD: Final = sentence("so that the exercise is not judged by a part of its sets")
 
 
 # --- planning -----------------------------------------------------------------------------------
@@ -136,14 +145,25 @@ def _contradictions(rows: Sequence[LogRow]) -> list[Problem]:
             side = row.done.side if row.done else ""
             key = (*who, row.entry, row.exercise, row.line_name, row.set_number, side)
             if key in sets:
-                text = f"set {row.set_number} of {row.exercise} stands in line {sets[key]} already"
+                text = sentence(
+                    "set {number} of {exercise} stands in line {line} already",
+                    number=row.set_number,
+                    exercise=row.exercise,
+                    line=sets[key],
+                )
                 problems.append(Problem(row.line, "set", text))
             sets.setdefault(key, row.line)
         for name, value in _told_once(row):
             place = (*who, name) if name == "body_mass" else (*who, row.entry, name)
             before, line = told.setdefault(place, (value, row.line))
             if value != before:
-                problems.append(Problem(row.line, name, f"line {line} says {before}"))
+                problems.append(
+                    Problem(
+                        row.line,
+                        name,
+                        sentence("line {line} says {before}", line=line, before=before),
+                    )
+                )
     return problems
 
 
@@ -252,8 +272,12 @@ class _Draft:
                     Problem(
                         row.line,
                         "exercise",
-                        f"{exercise} is already recorded on {row.day}, with other sets; "
-                        "change it in the session itself",
+                        sentence(
+                            "{exercise} is already recorded on {day}, with other sets; change it "
+                            "in the session itself",
+                            exercise=exercise,
+                            day=row.day,
+                        ),
                     )
                     for row in group
                 ]
@@ -271,7 +295,10 @@ class _Draft:
             program_id = self._known.program_id(str(said["program"]))
             if program_id is None:
                 self._remarks.append(
-                    f"there is no program {said['program']!r}: its sessions are taken without it"
+                    sentence(
+                        "there is no program {program!r}: its sessions are taken without it",
+                        program=said["program"],
+                    )
                 )
         return replace(
             session,
@@ -297,7 +324,11 @@ class _Draft:
                 if not row.session and not row.activity:
                     self._doubles.append(row.line)
             else:
-                text = f"{there / 1000:g} kg are already recorded on {row.day}"
+                text = sentence(
+                    "{kilograms:g} kg are already recorded on {day}",
+                    kilograms=there / 1000,
+                    day=row.day,
+                )
                 self._problems.append(Problem(row.line, "body_mass", text))
         return [(trainee, mass) for (trainee, _), mass in new.items()]
 

@@ -17,6 +17,7 @@ from desktop.training.equipment import Equipment
 from desktop.training.exercises import Exercise, Measure
 from desktop.training.quantities import Unit
 from desktop.training.scale import ALL_FAMILIES, scale
+from desktop.training.sentence import sentence
 from desktop.training.session import Activity, LineDone, Session
 from desktop.training.trainee import EquipmentFrom, Trainee
 
@@ -126,8 +127,12 @@ class KnownNames:
     def _strange(self, kind: str, name: str, line: int) -> Problem:
         self._unknown.setdefault((kind, name), []).append(line)
         closest = self._closest(kind, name)
-        hint = f"; near it are {', '.join(closest)}" if closest else ""
-        return Problem(line, kind, f"there is no {kind} called {name!r}{hint}")
+        hint = sentence("; near it are {names}", names=", ".join(closest)) if closest else ""
+        return Problem(
+            line,
+            kind,
+            sentence("there is no {kind} called {name!r}{hint}", kind=kind, name=name, hint=hint),
+        )
 
     def _closest(self, kind: str, name: str) -> tuple[str, ...]:
         if kind == "trainee":
@@ -155,12 +160,18 @@ class KnownNames:
         if raised and raised[1] in exercise.heights:
             return f"{raised[1]}-{int(raised[2])}"
         near = process.extract(folded(text), list(keys), limit=3)
-        hint = f"; near it are {', '.join(found for found, _, _ in near)}" if near else ""
+        names = ", ".join(found for found, _, _ in near)
+        hint = sentence("; near it are {names}", names=names) if near else ""
         problems.append(
             Problem(
                 row.line,
                 f"{prefix}variation",
-                f"{exercise.name} has no variation {text!r}{hint}",
+                sentence(
+                    "{name} has no variation {text!r}{hint}",
+                    name=exercise.name,
+                    text=text,
+                    hint=hint,
+                ),
             )
         )
         return None
@@ -197,10 +208,14 @@ class KnownNames:
         if counted is None:
             return
         if exercise.measure is Measure.HOLD and counted.reps is not None:
-            text = f"{exercise.name} is held: give seconds, not repetitions"
+            text = sentence(
+                "{exercise} is held: give seconds, not repetitions", exercise=exercise.name
+            )
             problems.append(Problem(row.line, "reps", text))
         elif exercise.measure is Measure.REPS and counted.seconds is not None:
-            text = f"{exercise.name} is counted: give repetitions, not seconds"
+            text = sentence(
+                "{exercise} is counted: give repetitions, not seconds", exercise=exercise.name
+            )
             problems.append(Problem(row.line, "seconds", text))
 
     # --- records ----------------------------------------------------------------------------

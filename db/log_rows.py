@@ -11,6 +11,7 @@ from functools import lru_cache
 from typing import Final, Literal
 
 from desktop.training.quantities import InvalidQuantity, Unit, grams, parse_decimal
+from desktop.training.sentence import sentence, sentence_of
 from desktop.training.session import AskedSet, SetDone, Wellness
 
 COLUMNS: Final = (
@@ -211,7 +212,15 @@ class RowReader:
         if value is None:
             return None
         if not least <= value <= most:
-            self.wrong(name, f"{value} is not possible: allowed is {least:g} to {most:g}")
+            self.wrong(
+                name,
+                sentence(
+                    "{value} is not possible: allowed is {least:g} to {most:g}",
+                    value=value,
+                    least=least,
+                    most=most,
+                ),
+            )
             return None
         return float(value)
 
@@ -223,7 +232,7 @@ class RowReader:
         if value is None:
             return None
         if value != int(value):
-            self.wrong(name, f"{value:g} is not a whole number")
+            self.wrong(name, sentence("{value:g} is not a whole number", value=value))
             return None
         return int(value)
 
@@ -233,7 +242,7 @@ class RowReader:
             return False
         text = self.text(name).casefold()
         if text not in _YES and text not in _NO:
-            self.wrong(name, f"{text!r} is neither yes nor no")
+            self.wrong(name, sentence("{text!r} is neither yes nor no", text=text))
         return text in _YES
 
     def mass(self, name: str, unit: Unit | None) -> int | None:
@@ -244,19 +253,21 @@ class RowReader:
         assert match is not None  # the pattern takes any text
         figure, own = match[1], match[2].casefold()
         if own and own not in _UNITS:
-            self.wrong(name, f"{match[2]!r} is no unit: allowed are kg and lb")
+            self.wrong(
+                name, sentence("{match!r} is no unit: allowed are kg and lb", match=match[2])
+            )
             return None
         value = self._decimal(name, figure)
         if value is None:
             return None
         unit = _UNITS[own] if own else unit
         if unit is None and value != 0:
-            self.wrong(name, "no unit: write kg or lb into the column 'unit'")
+            self.wrong(name, sentence("no unit: write kg or lb into the column 'unit'"))
             return None
         try:
             return grams(value, unit or Unit.KG)
         except InvalidQuantity as error:
-            self.wrong(name, str(error))
+            self.wrong(name, sentence_of(error))
             return None
 
     def _decimal(self, name: str, text: str) -> Decimal | None:
@@ -265,14 +276,18 @@ class RowReader:
         if self._format.mixed and _THOUSANDS.fullmatch(text):
             self.wrong(
                 name,
-                f"{text} may be {text.replace('.', '')} or {text}: this file uses both decimal "
-                "marks; write it without a mark or with other than three places",
+                sentence(
+                    "{text} may be {value} or {text}: this file uses both decimal marks; write "
+                    "it without a mark or with other than three places",
+                    text=text,
+                    value=text.replace(".", ""),
+                ),
             )
             return None
         try:
             return _number(text, self._format.decimal_mark)
         except InvalidQuantity as error:
-            self.wrong(name, str(error))
+            self.wrong(name, sentence_of(error))
             return None
 
     # --- groups of cells --------------------------------------------------------------------
@@ -280,7 +295,10 @@ class RowReader:
     def _unit(self) -> Unit | None:
         text = self.text("unit").casefold()
         if text and text not in _UNITS:
-            self.wrong("unit", f"{self.text('unit')!r} is no unit: allowed are kg and lb")
+            self.wrong(
+                "unit",
+                sentence("{value!r} is no unit: allowed are kg and lb", value=self.text("unit")),
+            )
         return _UNITS.get(text, self._format.unit)
 
     def _done(self, unit: Unit | None) -> SetDone | None:
@@ -288,7 +306,7 @@ class RowReader:
             return None
         side = self.text("side").casefold()
         if side not in ("", "left", "right"):
-            self.wrong("side", f"{side!r}: allowed are left, right or nothing")
+            self.wrong("side", sentence("{side!r}: allowed are left, right or nothing", side=side))
         return SetDone(
             load_g=self.mass("load", unit) or 0,
             reps=self.whole("reps", 0, 1000),
@@ -332,37 +350,42 @@ class RowReader:
         )
         for state in found:
             if state not in STATES:
-                self.wrong("state", f"{state!r}: allowed are {', '.join(STATES)}")
+                self.wrong(
+                    "state",
+                    sentence(
+                        "{state!r}: allowed are {listed}", state=state, listed=", ".join(STATES)
+                    ),
+                )
         return found
 
     def _body_mass(self, unit: Unit | None) -> int | None:
         mass_g = self.mass("body_mass", unit)
         if mass_g is not None and not _LIGHTEST_G <= mass_g <= _HEAVIEST_G:
-            self.wrong("body_mass", "a body mass is 10 to 500 kg (22 to 1102 lb)")
+            self.wrong("body_mass", sentence("a body mass is 10 to 500 kg (22 to 1102 lb)"))
         return mass_g
 
     def _check(self, row: LogRow) -> None:
         for first, second in (("reps", "seconds"), ("asked_reps", "asked_seconds")):
             if self.has(first) and self.has(second):
-                self.wrong(second, "repetitions or seconds, not both")
+                self.wrong(second, sentence("repetitions or seconds, not both"))
         if row.activity:
             self._check_activity(row)
         elif row.exercise:
             if row.done is None and row.asked is None and not row.states:
-                self.wrong("reps", "no repetitions and no seconds: what was done?")
+                self.wrong("reps", sentence("no repetitions and no seconds: what was done?"))
             elif row.done is None and self.has("load"):
-                self.wrong("reps", "a load, but neither repetitions nor seconds")
+                self.wrong("reps", sentence("a load, but neither repetitions nor seconds"))
         elif row.done or row.asked or row.states:
-            self.wrong("exercise", "which exercise?")
+            self.wrong("exercise", sentence("which exercise?"))
         elif not row.session and row.body_mass_g is None and not self.problems:
-            self.wrong("", "nothing to record in this line")
+            self.wrong("", sentence("nothing to record in this line"))
 
     def _check_activity(self, row: LogRow) -> None:
         if row.exercise or row.done or row.asked:
-            self.wrong("activity", "another activity and an exercise cannot share a line")
+            self.wrong("activity", sentence("another activity and an exercise cannot share a line"))
         for name, value in (("minutes", row.minutes), ("effort", row.effort)):
             if value is None and not self.has(name):
-                self.wrong(name, "an activity needs minutes and effort (0 to 10)")
+                self.wrong(name, sentence("an activity needs minutes and effort (0 to 10)"))
 
 
 # A log holds the same few numbers thousands of times.

@@ -13,6 +13,7 @@ from typing import NamedTuple
 
 from db import version_1, version_2, version_3, version_4, version_5
 from db.errors import DamagedFile
+from desktop.training.sentence import sentence
 
 APPLICATION_ID = int.from_bytes(b"Rung", "big")
 
@@ -89,8 +90,12 @@ def _check(connection: sqlite3.Connection, rung: Rung) -> None:
     if lost:
         tables = ", ".join(sorted({str(row[0]) for row in lost}))
         raise DamagedFile(
-            f"Version {rung.version} cannot be reached: rows of {tables} refer to missing ones.",
-            "Nothing was changed. Open a backup instead.",
+            sentence(
+                "Version {version} cannot be reached: rows of {tables} refer to missing ones.",
+                version=rung.version,
+                tables=tables,
+            ),
+            sentence("Nothing was changed. Open a backup instead."),
         )
 
 

@@ -18,6 +18,7 @@ from db.database import Database
 from db.errors import DamagedFile, InvalidRecord, StoreError, WrongPassphrase
 from db.rewriting import rewriting
 from db.seals import is_broken, read_seal
+from desktop.training.sentence import sentence
 
 LEAST_LETTERS = 8
 
@@ -48,8 +49,11 @@ def check_passphrase(new: str) -> None:
     """Raise InvalidRecord where it is too short, or holds what cannot be typed; "" is none."""
     if new and (len(new) < LEAST_LETTERS or not new.isprintable() or new != new.strip()):
         raise InvalidRecord(
-            f"A passphrase has at least {LEAST_LETTERS} letters, signs or spaces between them.",
-            "Several words that you can remember are good.",
+            sentence(
+                "A passphrase has at least {least_letters} letters, signs or spaces between them.",
+                least_letters=LEAST_LETTERS,
+            ),
+            sentence("Several words that you can remember are good."),
             field="passphrase",
         )
 
@@ -58,7 +62,8 @@ def rewrite(path: Path, old: str, new: str) -> None:
     """Write the file anew with another passphrase. Raises StoreError; then it stands as it was."""
     if is_broken(path, read_seal(path)):
         raise DamagedFile(
-            f"{path.name} changed on the disk though nobody wrote to it.", "Go back to a backup."
+            sentence("{file} changed on the disk though nobody wrote to it.", file=path.name),
+            sentence("Go back to a backup."),
         )
     with rewriting(path, old, by_cipher=True) as (source, fresh):
         _export(source, fresh, new)
@@ -98,8 +103,11 @@ def _compare(source: sqlite3.Connection, fresh: Path, new: str) -> None:
         problems += [f"{name} differs." for name in tables if not _same(source, written, name)]
     if problems:
         raise DamagedFile(
-            f"What was written in place of the file is not the same: {' '.join(problems)}",
-            "Nothing was changed. Check the disk.",
+            sentence(
+                "What was written in place of the file is not the same: {listed}",
+                listed=" ".join(problems),
+            ),
+            sentence("Nothing was changed. Check the disk."),
         )
 
 

@@ -9,6 +9,7 @@ from typing import Final
 from db.json_files import InvalidFile, decode_json, encode_json, read_json, write_json
 from desktop.training.position import Variable
 from desktop.training.program import Program, Slot
+from desktop.training.sentence import sentence
 
 SCHEMA: Final = "rungwise program"
 VERSION: Final = 1
@@ -27,7 +28,7 @@ def read_program(path: Path) -> Program:
     try:
         _check(program)
     except InvalidFile as error:
-        raise InvalidFile(f"{path.name}: {error}") from error
+        raise InvalidFile(sentence("{file}: {error}", file=path.name, error=error)) from error
     return replace(program, id=None, revision=0)
 
 
@@ -61,22 +62,32 @@ def _without_id(program: Program) -> Program:
 def _check(program: Program) -> None:
     """What the dataclasses cannot know of each other, with the path in the file."""
     if not program.name.strip():
-        raise InvalidFile("a program needs a name - at `$.program.name`")
+        raise InvalidFile(sentence("a program needs a name - at `$.program.name`"))
     if program.deload_every is not None and not 1 <= program.deload_every <= 52:
-        raise InvalidFile("a deload every 1 to 52 weeks, or null - at `$.program.deload_every`")
+        raise InvalidFile(
+            sentence("a deload every 1 to 52 weeks, or null - at `$.program.deload_every`")
+        )
     if not program.phases:
-        raise InvalidFile("a program needs at least one phase - at `$.program.phases`")
+        raise InvalidFile(sentence("a program needs at least one phase - at `$.program.phases`"))
     for p, phase in enumerate(program.phases):
         path = f"$.program.phases[{p}]"
         if not 1 <= phase.weeks <= 104:
             raise InvalidFile(
-                f"a phase lasts 1 to 104 weeks, not {phase.weeks} - at `{path}.weeks`"
+                sentence(
+                    "a phase lasts 1 to 104 weeks, not {weeks} - at `{path}.weeks`",
+                    weeks=phase.weeks,
+                    path=path,
+                )
             )
         for d, day in enumerate(phase.days):
             at = f"{path}.days[{d}]"
             if day.weekday is not None and not 0 <= day.weekday <= 6:
                 raise InvalidFile(
-                    f"a weekday is 0 (Monday) to 6 or null, not {day.weekday} - at `{at}.weekday`"
+                    sentence(
+                        "a weekday is 0 (Monday) to 6 or null, not {weekday} - at `{at}.weekday`",
+                        weekday=day.weekday,
+                        at=at,
+                    )
                 )
             for s, slot in enumerate(day.slots):
                 _check_slot(slot, f"{at}.slots[{s}]")
@@ -85,17 +96,29 @@ def _check(program: Program) -> None:
 def _check_slot(slot: Slot, path: str) -> None:
     start = slot.start
     if not slot.exercise:
-        raise InvalidFile(f"which exercise? - at `{path}.exercise`")
+        raise InvalidFile(sentence("which exercise? - at `{path}.exercise`", path=path))
     if not 0 <= slot.rest_s <= 3600:
-        raise InvalidFile(f"a rest is 0 to 3600 seconds - at `{path}.rest_s`")
+        raise InvalidFile(sentence("a rest is 0 to 3600 seconds - at `{path}.rest_s`", path=path))
     if not 1 <= start.sets <= 50:
-        raise InvalidFile(f"1 to 50 sets, not {start.sets} - at `{path}.start.sets`")
+        raise InvalidFile(
+            sentence(
+                "1 to 50 sets, not {sets} - at `{path}.start.sets`", sets=start.sets, path=path
+            )
+        )
     if (start.reps is None) == (start.hold_s is None):
-        raise InvalidFile(f"give reps or hold_s, one of them - at `{path}.start`")
+        raise InvalidFile(
+            sentence("give reps or hold_s, one of them - at `{path}.start`", path=path)
+        )
     if not 1 <= start.amount <= 10_000:
-        raise InvalidFile(f"at least one repetition or second - at `{path}.start`")
+        raise InvalidFile(
+            sentence("at least one repetition or second - at `{path}.start`", path=path)
+        )
     counted = Variable.HOLD if start.hold_s is None else Variable.REPS
     if slot.rule.range_of(counted) is not None:
         raise InvalidFile(
-            f"the rule counts {counted}, the start does not - at `{path}.rule.ranges`"
+            sentence(
+                "the rule counts {counted}, the start does not - at `{path}.rule.ranges`",
+                counted=counted,
+                path=path,
+            )
         )

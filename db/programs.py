@@ -11,6 +11,7 @@ from db.database import Database
 from db.shelf import Dependants, Shelf, missing, parts_by_owner
 from db.validity import check_program
 from desktop.training.program import Phase, Program, Slot, TrainingDay
+from desktop.training.sentence import sentence
 
 
 class ProgramShelf(Shelf[Program]):
@@ -23,7 +24,7 @@ class ProgramShelf(Shelf[Program]):
     dependants = (Dependants(Kind.ASSIGNMENT, "program_id"),)
 
     def called(self, aggregate: Program) -> str:
-        return f"a program called {aggregate.name}"
+        return sentence("a program called {name}", name=aggregate.name)
 
     def check(self, aggregate: Program) -> None:
         check_program(aggregate)

@@ -13,6 +13,7 @@ from db.errors import (
     NotOurFile,
     StoreError,
 )
+from desktop.training.sentence import sentence
 
 _BUSY = {sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED}
 _DAMAGED = {sqlite3.SQLITE_CORRUPT, sqlite3.SQLITE_NOTADB}
@@ -36,12 +37,15 @@ def told(error: Exception, path: Path | str) -> StoreError | None:
         return FileBusy(*busy(path))
     if code in _DAMAGED:
         return DamagedFile(
-            f"{name} is damaged: {origin}.", "Do not go on with it; open the latest backup."
+            sentence("{name} is damaged: {origin}.", name=name, origin=origin),
+            sentence("Do not go on with it; open the latest backup."),
         )
     if code in _NOT_WRITTEN:
         return cannot_write(path, origin)
     if code == sqlite3.SQLITE_CONSTRAINT:
-        return InvalidRecord(f"The record breaks a rule of the data: {origin}.")
+        return InvalidRecord(
+            sentence("The record breaks a rule of the data: {origin}.", origin=origin)
+        )
     return None
 
 
@@ -54,8 +58,8 @@ def code_of(error: Exception) -> int | None:
 def unreadable(path: Path | str) -> DamagedFile:
     """A value in the file is none that could have been written."""
     return DamagedFile(
-        f"{name_of(path)} is damaged: a value in it cannot be read.",
-        "Do not go on with it; open the latest backup.",
+        sentence("{file} is damaged: a value in it cannot be read.", file=name_of(path)),
+        sentence("Do not go on with it; open the latest backup."),
     )
 
 
@@ -70,7 +74,8 @@ def busy(path: Path | str) -> tuple[str, str]:
 def not_ours(path: Path | str) -> NotOurFile:
     """The file is not a data file of this program."""
     return NotOurFile(
-        f"{name_of(path)} is not a data file of this program.", "It was left as it is."
+        sentence("{file} is not a data file of this program.", file=name_of(path)),
+        sentence("It was left as it is."),
     )
 
 
@@ -78,8 +83,10 @@ def cannot_write(path: Path | str, error: object) -> CannotWrite:
     """The system or SQLite refused to read or write the file."""
     why = getattr(error, "strerror", None) or error
     return CannotWrite(
-        f"{name_of(path)} cannot be read or written: {why}.",
-        "Check that its folder exists, that you may write there and that the disk is not full.",
+        sentence("{file} cannot be read or written: {why}.", file=name_of(path), why=why),
+        sentence(
+            "Check that its folder exists, that you may write there and that the disk is not full."
+        ),
     )
 
 

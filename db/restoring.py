@@ -19,6 +19,7 @@ from db.files import beside, free_name, make_private, replacing, write_through
 from db.refusals import cannot_write
 from db.seals import is_broken, put_seal, read_seal, seal_path
 from desktop.training.name_order import name_key
+from desktop.training.sentence import sentence
 
 # Sessions change by their log; all else by the number of its revision.
 _OF_TRAINEE = (
@@ -179,12 +180,17 @@ def _replace_damaged(path: Path, source: Database, today: date) -> Path:
 def _opened_sound(path: Path, passphrase: str) -> Database:
     """A backup, only to be looked into; it is not migrated, nor changed in any way."""
     if is_broken(path, read_seal(path)):
-        raise DamagedFile(f"{path.name} changed on the disk though nobody wrote to it.")
+        raise DamagedFile(
+            sentence("{file} changed on the disk though nobody wrote to it.", file=path.name)
+        )
     database = Database.look_into(path, passphrase)
     problems = database.quick_check()
     if problems:
         database.close()
-        raise DamagedFile(f"{path.name} is damaged: {problems[0]}", "Choose another backup.")
+        raise DamagedFile(
+            sentence("{file} is damaged: {problems}", file=path.name, problems=problems[0]),
+            sentence("Choose another backup."),
+        )
     return database
 
 

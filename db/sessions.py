@@ -15,6 +15,7 @@ from db.errors import InvalidRecord
 from db.shelf import NUMBERS, Dependants, Shelf, identity_of, in_pieces, missing
 from db.trainees import OF_TRAINEE
 from db.validity import check_session
+from desktop.training.sentence import sentence
 from desktop.training.session import (
     AskedSet,
     ChangeKind,
@@ -97,7 +98,9 @@ class SessionShelf(Shelf[Session]):
                 raise missing("line_id", line.line_id, f"lines[{index}].line_id")
             if owners[line.line_id] != aggregate.trainee_id:
                 raise InvalidRecord(
-                    f"The line of {line.exercise} belongs to another trainee.",
+                    sentence(
+                        "The line of {exercise} belongs to another trainee.", exercise=line.exercise
+                    ),
                     field=f"lines[{index}].line_id",
                 )
             if line.exercise not in keys:

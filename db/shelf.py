@@ -15,6 +15,7 @@ from db.changes import Kind
 from db.database import Database
 from db.errors import Conflict, InvalidRecord
 from db.schema import Aggregate
+from desktop.training.sentence import sentence
 
 A = TypeVar("A")
 
@@ -94,7 +95,10 @@ class Shelf(Generic[A]):
         """Write an aggregate that was removed, as itself."""
         identity = identity_of(aggregate)
         if database.rows(self.table.select(self.table.id).where(self.table.id == identity)):
-            raise Conflict(f"This {self.kind} is already there.", "Nothing was changed.")
+            raise Conflict(
+                sentence("This {kind} is already there.", kind=self.kind),
+                sentence("Nothing was changed."),
+            )
         columns = self._columns_checked(database, aggregate)
         revision = revision_of(aggregate)
         database.change(self.table.insert(**columns, id=identity, revision=revision))
@@ -167,8 +171,8 @@ class Shelf(Generic[A]):
         query = self.table.select(self.table.id).where(*same)
         if any(row[0] != identity_of(aggregate) for row in database.rows(query)):
             raise InvalidRecord(
-                f"There is already {self.called(aggregate)}.",
-                "Change the one that is there, or choose another.",
+                sentence("There is already {record}.", record=self.called(aggregate)),
+                sentence("Change the one that is there, or choose another."),
                 field=self.unique[-1],
             )
 
@@ -176,8 +180,10 @@ class Shelf(Generic[A]):
         stored = self.one(database, self.table.id == identity_of(aggregate))
         what = "removed" if stored is None else "changed"
         return Conflict(
-            f"This {self.kind} was {what} elsewhere since it was read.",
-            "Read it again and repeat the change. Nothing was overwritten.",
+            sentence(
+                "This {kind} was {what} elsewhere since it was read.", kind=self.kind, what=what
+            ),
+            sentence("Read it again and repeat the change. Nothing was overwritten."),
         )
 
 
@@ -195,9 +201,15 @@ def revision_of(aggregate: Any) -> int:
 def missing(field: str, value: object, where: str = "") -> InvalidRecord:
     """The error for a ``field`` that names a record which is not there."""
     what = field.removesuffix("_id").replace("_", " ")
-    called = f"with the number {value}" if field.endswith("_id") else f"called {value!r}"
+    text = (
+        sentence("There is no {what} with the number {value}.", what=what, value=value)
+        if field.endswith("_id")
+        else sentence("There is no {what} called {value!r}.", what=what, value=value)
+    )
     return InvalidRecord(
-        f"There is no {what} {called}.", f"Save the {what} first.", field=where or field
+        text,
+        sentence("Save the {what} first.", what=what),
+        field=where or field,
     )
 
 

@@ -22,6 +22,7 @@ from typing import Any, Final
 from db.log_files import MOST_BYTES, SEPARATORS, UnreadableLog, decode, neutral
 from db.log_rows import PROBLEM_COLUMN
 from db.steps import Steps, finished
+from desktop.training.sentence import sentence
 
 WORKBOOKS: Final = (".xlsx", ".xlsm")
 MOST_LINES: Final = 250_000
@@ -94,13 +95,22 @@ def reading_of(path: Path, sheet: str = "") -> Reading:
     """
     size = path.stat().st_size
     if size > MOST_BYTES:
-        raise UnreadableTable(f"{path.name} is too large: {size // 1_000_000} MB, at most 200")
+        raise UnreadableTable(
+            sentence(
+                "{file} is too large: {size} MB, at most 200",
+                file=path.name,
+                size=size // 1_000_000,
+            )
+        )
     with path.open("rb") as stream:
         start = stream.read(4)
     if start.startswith(_OLD_WORKBOOK):
         raise UnreadableTable(
-            f"{path.name} is a workbook of an old kind, or locked by a password: save it as .xlsx "
-            "without a password, or as CSV"
+            sentence(
+                "{file} is a workbook of an old kind, or locked by a password: save it as "
+                ".xlsx without a password, or as CSV",
+                file=path.name,
+            )
         )
     if start.startswith(b"PK"):
         return (yield from _workbook(path, sheet))
@@ -141,7 +151,10 @@ def _text(path: Path) -> Reading:
         text = decode(path.read_bytes())
     except UnreadableLog as error:
         raise UnreadableTable(
-            f"{path.name} is no table: it is neither text (CSV) nor a workbook (.xlsx)"
+            sentence(
+                "{file} is no table: it is neither text (CSV) nor a workbook (.xlsx)",
+                file=path.name,
+            )
         ) from error
     yield 0.1
     separator = vote_for_separator(text)
@@ -158,7 +171,7 @@ def _text(path: Path) -> Reading:
     except csv.Error as error:
         remarks.append(f"the rest from line {number} on was not read: broken quotation ({error})")
     if not lines:
-        raise UnreadableTable(f"{path.name} is empty")
+        raise UnreadableTable(sentence("{file} is empty", file=path.name))
     return Table(path.name, tuple(lines), separator, remarks=tuple(remarks))
 
 
@@ -194,13 +207,32 @@ def _take(lines: list[TableLine], number: int, cells: list[str], name: str) -> N
     if not cells:
         return
     if len(lines) >= MOST_LINES:
-        raise UnreadableTable(f"{name} has more than {MOST_LINES} lines: split it")
+        raise UnreadableTable(
+            sentence(
+                "{name} has more than {most_lines} lines: split it",
+                name=name,
+                most_lines=MOST_LINES,
+            )
+        )
     if len(cells) > MOST_COLUMNS:
         raise UnreadableTable(
-            f"{name}, line {number}: {len(cells)} columns; at most {MOST_COLUMNS} are read"
+            sentence(
+                "{name}, line {number}: {cells} columns; at most {most_columns} are read",
+                name=name,
+                number=number,
+                cells=len(cells),
+                most_columns=MOST_COLUMNS,
+            )
         )
     if any(len(cell) > MOST_LETTERS for cell in cells):
-        raise UnreadableTable(f"{name}, line {number}: a cell of more than {MOST_LETTERS} letters")
+        raise UnreadableTable(
+            sentence(
+                "{name}, line {number}: a cell of more than {most_letters} letters",
+                name=name,
+                number=number,
+                most_letters=MOST_LETTERS,
+            )
+        )
     lines.append(TableLine(number, tuple(cells)))
 
 
@@ -220,13 +252,13 @@ def _workbook(path: Path, wanted: str) -> Reading:
     try:
         sheets = tuple(sheet.title for sheet in book.worksheets)
         if not sheets:
-            raise UnreadableTable(f"{path.name} holds no sheet with cells")
+            raise UnreadableTable(sentence("{file} holds no sheet with cells", file=path.name))
         names = [wanted] if wanted in sheets else list(sheets)
         for place, name in enumerate(names):
             table = yield from _sheet(path, book[name], sheets, book.epoch)
             if len(table.lines) > 1 or place == len(names) - 1:
                 if not table.lines:
-                    raise UnreadableTable(f"{path.name} is empty")
+                    raise UnreadableTable(sentence("{file} is empty", file=path.name))
                 return table
     finally:
         book.close()
@@ -244,7 +276,13 @@ def _sheet(path: Path, sheet: Any, sheets: tuple[str, ...], epoch: datetime) -> 
                 number += 1
                 _take(lines, number, [_cell(value) for value in row], path.name)
             if number > 4 * MOST_LINES:
-                raise UnreadableTable(f"{path.name} has more than {MOST_LINES} lines: split it")
+                raise UnreadableTable(
+                    sentence(
+                        "{file} has more than {most_lines} lines: split it",
+                        file=path.name,
+                        most_lines=MOST_LINES,
+                    )
+                )
             yield min(1.0, number / max(total, number))
     except UnreadableTable:
         raise
@@ -276,7 +314,9 @@ def _check_archive(path: Path) -> None:
         with zipfile.ZipFile(path) as archive:
             parts = archive.infolist()
             if "[Content_Types].xml" not in archive.namelist():
-                raise UnreadableTable(f"{path.name} is an archive, not a workbook (.xlsx)")
+                raise UnreadableTable(
+                    sentence("{file} is an archive, not a workbook (.xlsx)", file=path.name)
+                )
             unpacked = sum(part.file_size for part in parts)
             packed = max(1, sum(part.compress_size for part in parts))
             if (
@@ -285,7 +325,11 @@ def _check_archive(path: Path) -> None:
                 or (unpacked > 10_000_000 and unpacked / packed > _MOST_PACKED_TIMES)
             ):
                 raise UnreadableTable(
-                    f"{path.name} unpacks to {unpacked // 1_000_000} MB: that is no training log"
+                    sentence(
+                        "{file} unpacks to {unpacked} MB: that is no training log",
+                        file=path.name,
+                        unpacked=unpacked // 1_000_000,
+                    )
                 )
             for part in parts:
                 if part.filename.endswith((".xml", ".rels")):
@@ -302,7 +346,9 @@ def _check_part(archive: zipfile.ZipFile, part: zipfile.ZipInfo, name: str) -> N
         start = stream.read(_PROLOG)
     declared = b"<!DOCTYPE" in start or b"<!ENTITY" in start
     if declared or start.startswith((b"\xff\xfe", b"\xfe\xff")):
-        raise UnreadableTable(f"{name} holds declarations that no workbook needs: it is not read")
+        raise UnreadableTable(
+            sentence("{name} holds declarations that no workbook needs: it is not read", name=name)
+        )
 
 
 def _cell(value: Any) -> str:

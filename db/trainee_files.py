@@ -13,6 +13,7 @@ from typing import Final
 from db.json_files import InvalidFile, encode_json, read_json, write_json
 from desktop.training.equipment import Equipment
 from desktop.training.program import LineStart, Override, RuleRevision
+from desktop.training.sentence import sentence
 from desktop.training.trainee import AbsenceKind, GoalKind, Trainee
 
 SCHEMA: Final = "rungwise trainees"
@@ -123,8 +124,12 @@ def read_trainees(path: Path) -> TraineesFile:
     for number, name in enumerate(names):
         if not name or name in names[:number]:
             raise InvalidFile(
-                f"{path.name}: each trainee needs a name of their own - at "
-                f"`$.trainees[{number}].trainee.name`"
+                sentence(
+                    "{file}: each trainee needs a name of their own - at "
+                    "`$.trainees[{number}].trainee.name`",
+                    file=path.name,
+                    number=number,
+                )
             )
     return content
 

@@ -19,6 +19,7 @@ from db.validity import (
     check_trainee,
 )
 from desktop.training.program import Assignment
+from desktop.training.sentence import sentence
 from desktop.training.session import Activity
 from desktop.training.trainee import (
     Absence,
@@ -60,7 +61,7 @@ class TraineeShelf(Shelf[Trainee]):
     )
 
     def called(self, aggregate: Trainee) -> str:
-        return f"a trainee called {aggregate.name}"
+        return sentence("a trainee called {name}", name=aggregate.name)
 
     def check(self, aggregate: Trainee) -> None:
         check_trainee(aggregate)
@@ -76,7 +77,7 @@ class BodyMassShelf(Shelf[BodyMass]):
     references = (OF_TRAINEE,)
 
     def called(self, aggregate: BodyMass) -> str:
-        return f"a body mass for {aggregate.day.isoformat()}"
+        return sentence("a body mass for {day}", day=aggregate.day)
 
     def check(self, aggregate: BodyMass) -> None:
         check_body_mass(aggregate)
@@ -92,7 +93,7 @@ class EquipmentShelf(Shelf[EquipmentFrom]):
     references = (OF_TRAINEE,)
 
     def called(self, aggregate: EquipmentFrom) -> str:
-        return f"a list of equipment from {aggregate.day.isoformat()}"
+        return sentence("a list of equipment from {day}", day=aggregate.day)
 
 
 class AssignmentShelf(Shelf[Assignment]):
@@ -177,7 +178,7 @@ class RememberedNameShelf(Shelf[RememberedName]):
     references = (OF_TRAINEE, Reference("exercise", schema.Exercise, "key"))
 
     def called(self, aggregate: RememberedName) -> str:
-        return f"a meaning of {aggregate.text!r}"
+        return sentence("a meaning of {text!r}", text=aggregate.text)
 
     def check(self, aggregate: RememberedName) -> None:
         check_remembered_name(aggregate)

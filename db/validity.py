@@ -11,6 +11,7 @@ from desktop.training.coach import CoachSettings
 from desktop.training.exercises import Exercise
 from desktop.training.program import Assignment, Line, Program, Slot
 from desktop.training.quantities import MAX_LOAD_G
+from desktop.training.sentence import sentence
 from desktop.training.session import Activity, AskedSet, Session, SetDone
 from desktop.training.strength import EQUATIONS
 from desktop.training.trainee import (
@@ -56,7 +57,9 @@ def check_exercise(exercise: Exercise) -> None:
     _within("implements", exercise.implements, 1, 2, "implements")
     _within("increment in grams", exercise.increment_g, 1, MAX_LOAD_G, "increment_g")
     if not exercise.direct:
-        raise InvalidRecord(f"{exercise.name}: name at least one direct muscle.", field="direct")
+        raise InvalidRecord(
+            sentence("{name}: name at least one direct muscle.", name=exercise.name), field="direct"
+        )
     _once("muscles", (*exercise.direct, *exercise.indirect), "indirect")
     _once("variations", [variation.key for variation in exercise.variations], "variations")
     for index, variation in enumerate(exercise.variations):
@@ -72,7 +75,10 @@ def check_line(line: Line) -> None:
     for index, start in enumerate(line.starts):
         if start.plus_minus is not None and not 0 <= start.plus_minus <= 1:
             raise InvalidRecord(
-                f"The uncertainty of a start is a fraction from 0 to 1, not {start.plus_minus}.",
+                sentence(
+                    "The uncertainty of a start is a fraction from 0 to 1, not {plus_minus}.",
+                    plus_minus=start.plus_minus,
+                ),
                 field=f"starts[{index}].plus_minus",
             )
 
@@ -108,7 +114,8 @@ def check_session(session: Session) -> None:
     _within("week of the program", session.week, 1, 10_000, "week")
     if session.entry < 0:
         raise InvalidRecord(
-            f"The order on a day counts from 0, not {session.entry}.", field="entry"
+            sentence("The order on a day counts from 0, not {entry}.", entry=session.entry),
+            field="entry",
         )
     for name in ("sleep", "soreness", "stress", "motivation"):
         _within(name, getattr(session.wellness, name), 1, 5, f"wellness.{name}")
@@ -134,7 +141,9 @@ def _check_asked(asked: AskedSet, name: str, where: str) -> None:
 
 def _check_done(done: SetDone, name: str, where: str) -> None:
     if done.reps is None and done.seconds is None:
-        raise InvalidRecord(f"{name}: give clean repetitions or seconds.", field=f"{where}.reps")
+        raise InvalidRecord(
+            sentence("{name}: give clean repetitions or seconds.", name=name), field=f"{where}.reps"
+        )
     _load(f"{name}: load", done.load_g, f"{where}.load_g")
     _within(f"{name}: clean repetitions", done.reps, 0, MOST_REPS, f"{where}.reps")
     _within(f"{name}: seconds", done.seconds, 0, MOST_SECONDS, f"{where}.seconds")
@@ -143,7 +152,10 @@ def _check_done(done: SetDone, name: str, where: str) -> None:
     _within(f"{name}: pain", done.pain, 0, 10, f"{where}.pain")
     if done.side not in ("", "left", "right"):
         raise InvalidRecord(
-            f"{name}: the side is left, right or empty, not {done.side!r}.", field=f"{where}.side"
+            sentence(
+                "{name}: the side is left, right or empty, not {side!r}.", name=name, side=done.side
+            ),
+            field=f"{where}.side",
         )
     _texts(where, note=done.note)
 
@@ -192,7 +204,11 @@ def check_settings(settings: CoachSettings) -> None:
     """A known equation, and deloads that ask for less."""
     if settings.equation and settings.equation not in EQUATIONS:
         raise InvalidRecord(
-            f"{settings.equation!r} is no equation: allowed are {', '.join(EQUATIONS)}.",
+            sentence(
+                "{equation!r} is no equation: allowed are {listed}.",
+                equation=settings.equation,
+                listed=", ".join(EQUATIONS),
+            ),
             field="equation",
         )
     _within("weeks between deloads", settings.deload_every_weeks, 1, 520, "deload_every_weeks")
@@ -203,13 +219,16 @@ def check_settings(settings: CoachSettings) -> None:
 def _factor(factor: float, field: str) -> None:
     if not 0 < factor <= 1:
         raise InvalidRecord(
-            f"The factor on sets is above 0 and at most 1, not {factor}.", field=field
+            sentence("The factor on sets is above 0 and at most 1, not {factor}.", factor=factor),
+            field=field,
         )
 
 
 def _named(field: str, value: str, what: str = "") -> None:
     if not value.strip():
-        raise InvalidRecord(f"Give {what or 'a ' + field.split('.')[-1]}.", field=field)
+        raise InvalidRecord(
+            sentence("Give {value}.", value=what or "a " + field.split(".")[-1]), field=field
+        )
     _texts(**{field: value})
 
 
@@ -218,20 +237,46 @@ def _texts(where: str = "", **texts: str) -> None:
         field = f"{where}.{name}" if where else name
         if len(text) > MOST_TEXT:
             raise InvalidRecord(
-                f"{name}: at most {MOST_TEXT} characters, not {len(text)}.", field=field
+                sentence(
+                    "{name}: at most {most_text} characters, not {text}.",
+                    name=name,
+                    most_text=MOST_TEXT,
+                    text=len(text),
+                ),
+                field=field,
             )
         if "\0" in text:
-            raise InvalidRecord(f"{name}: holds a character that is no text.", field=field)
+            raise InvalidRecord(
+                sentence("{name}: holds a character that is no text.", name=name), field=field
+            )
 
 
 def _within(what: str, value: int | None, least: int, most: int, field: str) -> None:
     if value is not None and not least <= value <= most:
-        raise InvalidRecord(f"{_upper(what)}: {least} to {most}, not {value}.", field=field)
+        raise InvalidRecord(
+            sentence(
+                "{what}: {least} to {most}, not {value}.",
+                what=_upper(what),
+                least=least,
+                most=most,
+                value=value,
+            ),
+            field=field,
+        )
 
 
 def _number(what: str, value: float | None, least: int, most: int, field: str) -> None:
     if value is not None and not (math.isfinite(value) and least <= value <= most):
-        raise InvalidRecord(f"{_upper(what)}: {least} to {most}, not {value}.", field=field)
+        raise InvalidRecord(
+            sentence(
+                "{what}: {least} to {most}, not {value}.",
+                what=_upper(what),
+                least=least,
+                most=most,
+                value=value,
+            ),
+            field=field,
+        )
 
 
 def _load(what: str, load_g: int, field: str) -> None:
@@ -240,7 +285,15 @@ def _load(what: str, load_g: int, field: str) -> None:
 
 def _count(what: str, count: int, field: str) -> None:
     if count > MOST_SETS:
-        raise InvalidRecord(f"{_upper(what)}: at most {MOST_SETS}, not {count}.", field=field)
+        raise InvalidRecord(
+            sentence(
+                "{what}: at most {most_sets}, not {count}.",
+                what=_upper(what),
+                most_sets=MOST_SETS,
+                count=count,
+            ),
+            field=field,
+        )
 
 
 def _weekdays(weekdays: tuple[int, ...]) -> None:
@@ -253,14 +306,21 @@ def _once(what: str, values: Iterable[object], field: str) -> None:
     seen: set[object] = set()
     for value in values:
         if value in seen:
-            raise InvalidRecord(f"{_upper(what)}: {value} stands twice.", field=field)
+            raise InvalidRecord(
+                sentence("{what}: {value} stands twice.", what=_upper(what), value=value),
+                field=field,
+            )
         seen.add(value)
 
 
 def _in_order(first: date, last: date | None, field: str) -> None:
     if last is not None and last < first:
         raise InvalidRecord(
-            f"The last day, {last.isoformat()}, is before the first, {first.isoformat()}.",
+            sentence(
+                "The last day, {last}, is before the first, {first}.",
+                last=last.isoformat(),
+                first=first.isoformat(),
+            ),
             field=field,
         )
 

@@ -13,6 +13,7 @@ from desktop.training.exercises import Exercise, LoadingKind, Pattern
 from desktop.training.loading import reachable
 from desktop.training.scale import missing_needs
 from desktop.training.schedule import WEEK, least_days_between
+from desktop.training.sentence import sentence
 from desktop.training.trainee import Experience
 
 MOST_DAYS: Final = 6
@@ -152,8 +153,12 @@ def avoid_of(texts: Iterable[str], exercises: Mapping[str, Exercise]) -> Avoid:
         else:
             allowed = ", ".join(pattern.value for pattern in Pattern)
             raise InvalidWish(
-                f"avoid {text!r}: no exercise has that; name an exercise, a muscle, or a pattern "
-                f"({allowed})"
+                sentence(
+                    "avoid {text!r}: no exercise has that; name an exercise, a muscle, or a "
+                    "pattern ({allowed})",
+                    text=text,
+                    allowed=allowed,
+                )
             )
     return Avoid(tuple(patterns), tuple(keys), tuple(words))
 
@@ -177,16 +182,29 @@ class DraftWishes:
 
     def __post_init__(self) -> None:
         if not 1 <= self.days <= MOST_DAYS:
-            raise InvalidWish(f"1 to {MOST_DAYS} days a week, not {self.days}")
+            raise InvalidWish(
+                sentence(
+                    "1 to {most_days} days a week, not {days}", most_days=MOST_DAYS, days=self.days
+                )
+            )
         if not LEAST_MINUTES <= self.minutes <= MOST_MINUTES:
             raise InvalidWish(
-                f"{LEAST_MINUTES} to {MOST_MINUTES} minutes a session, not {self.minutes}"
+                sentence(
+                    "{least_minutes} to {most_minutes} minutes a session, not {minutes}",
+                    least_minutes=LEAST_MINUTES,
+                    most_minutes=MOST_MINUTES,
+                    minutes=self.minutes,
+                )
             )
         if any(not 0 <= weekday < WEEK for weekday in self.weekdays):
-            raise InvalidWish("weekdays are 0 (Monday) to 6 (Sunday)")
+            raise InvalidWish(sentence("weekdays are 0 (Monday) to 6 (Sunday)"))
         if self.weekdays and len(set(self.weekdays)) < self.days:
             raise InvalidWish(
-                f"{self.days} days a week need as many weekdays, not {len(set(self.weekdays))}"
+                sentence(
+                    "{days} days a week need as many weekdays, not {value}",
+                    days=self.days,
+                    value=len(set(self.weekdays)),
+                )
             )
 
     @property

@@ -11,6 +11,7 @@ from db.repository import Repository
 from db.trainee_files import TraineeFile, TraineesFile
 from desktop.planning.assignments import assign
 from desktop.training.program import Line, Program
+from desktop.training.sentence import sentence
 from desktop.training.trainee import Absence, BodyMass, DeloadWindow, EquipmentFrom, Goal
 
 
@@ -43,14 +44,23 @@ def check_program(repository: Repository, program: Program) -> bool:
     known = {exercise.key for exercise in repository.exercises(retired=True)}
     strange = [key for key in exercises_of(program) if key not in known]
     if strange:
-        raise CannotTake(f"{program.name}: there is no exercise {', '.join(map(repr, strange))}")
+        raise CannotTake(
+            sentence(
+                "{name}: there is no exercise {listed}",
+                name=program.name,
+                listed=", ".join(map(repr, strange)),
+            )
+        )
     there = repository.program_named(program.name)
     if there is None:
         return False
     if replace(there, id=None, revision=0) == replace(program, id=None, revision=0):
         return True
     raise CannotTake(
-        f"there is another program called {program.name!r} already; rename one of the two"
+        sentence(
+            "there is another program called {name!r} already; rename one of the two",
+            name=program.name,
+        )
     )
 
 
@@ -88,11 +98,21 @@ def _check(one: TraineeFile, exercises: set[str], programs: set[str]) -> None:
     wanted = [line.exercise for line in one.lines] + [goal.exercise for goal in one.goals]
     for exercise in wanted:
         if exercise not in exercises:
-            raise CannotTake(f"{one.trainee.name}: there is no exercise {exercise!r}")
+            raise CannotTake(
+                sentence(
+                    "{name}: there is no exercise {exercise!r}",
+                    name=one.trainee.name,
+                    exercise=exercise,
+                )
+            )
     for given in one.programs:
         if given.program not in programs:
             raise CannotTake(
-                f"{one.trainee.name}: there is no program {given.program!r}; import it first"
+                sentence(
+                    "{name}: there is no program {program!r}; import it first",
+                    name=one.trainee.name,
+                    program=given.program,
+                )
             )
 
 

@@ -30,6 +30,7 @@ from desktop.planning.table_columns import Columns, Known, columns_of, fitting, 
 from desktop.planning.table_import import MappedTable, mapping_of
 from desktop.training.program import Program
 from desktop.training.quantities import Unit
+from desktop.training.sentence import sentence, sentence_of
 from desktop.training.table_mapping import TableMapping
 
 _OWN: Final = frozenset((*COLUMNS, PROBLEM_COLUMN))
@@ -76,7 +77,7 @@ def opening(
             return _json(path, start)
         table = yield from reading_of(path, sheet)
     except (UnreadableLog, InvalidFile) as error:
-        raise CannotRead(str(error)) from error
+        raise CannotRead(sentence_of(error)) from error
     columns = columns_of(table)
     if _is_own(columns):
         mapping = TableMapping(headers=columns.headers, unit=unit)
@@ -102,7 +103,10 @@ def _json(path: Path, start: bytes) -> Arriving:
     if PROGRAM_SCHEMA.encode() in start:
         return read_program(path)
     raise CannotRead(
-        f"{path.name} is neither a program nor a trainee file of this program, nor a table"
+        sentence(
+            "{file} is neither a program nor a trainee file of this program, nor a table",
+            file=path.name,
+        )
     )
 
 
@@ -121,7 +125,7 @@ def reading(arriving: ArrivingTable, today: date) -> Steps[MappedTable]:
             _text(arriving), wanted.trainee, wanted.unit, wanted.date_order or None, today
         )
     except UnreadableLog as error:
-        raise CannotRead(str(error)) from error
+        raise CannotRead(sentence_of(error)) from error
     return MappedTable(replace(preview, separator=arriving.table.separator or ","))
 
 

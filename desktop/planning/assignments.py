@@ -11,6 +11,7 @@ from desktop.planning.lines import PROGRAM_START
 from desktop.planning.percent_starts import with_percent_start
 from desktop.planning.schedule import DAY
 from desktop.training.program import Assignment, Line, LineStart, PhasePurpose, Program, Slot
+from desktop.training.sentence import sentence
 
 
 class CannotAssign(ValueError):
@@ -48,16 +49,21 @@ def assign(
     """
     program = repository.program(program_id)
     if not any(phase.days for phase in program.phases):
-        raise CannotAssign(f"{program.name} has no training day yet; it needs at least one")
+        raise CannotAssign(
+            sentence("{name} has no training day yet; it needs at least one", name=program.name)
+        )
     if any(not 0 <= weekday <= 6 for weekday in weekdays):
-        raise CannotAssign("weekdays are 0 (Monday) to 6 (Sunday)")
+        raise CannotAssign(sentence("weekdays are 0 (Monday) to 6 (Sunday)"))
     if len(set(weekdays)) != len(weekdays):
-        raise CannotAssign("each weekday may be named once")
+        raise CannotAssign(sentence("each weekday may be named once"))
     given = repository.assignments(trainee_id)
     later = [one for one in given if one.start >= start]
     if later:
         raise CannotAssign(
-            f"a program is assigned from {later[0].start} on already; remove that or start later"
+            sentence(
+                "a program is assigned from {start} on already; remove that or start later",
+                start=later[0].start,
+            )
         )
     running = [one for one in given if one.ended is None or one.ended >= start]
     assignment = Assignment(trainee_id, program_id, start, weekdays)

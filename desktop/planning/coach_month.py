@@ -10,6 +10,7 @@ from db.repository import Repository
 from db.series import weekly_volume_of_all
 from desktop.planning.history import read_history, read_library
 from desktop.planning.report import LineReport, ReportError, TraineeReport, report_of
+from desktop.training.sentence import sentence
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,7 +44,7 @@ def coach_month(
     trainee. Raises ReportError.
     """
     if last < first:
-        raise ReportError("The span ends before it begins: choose a later last day.")
+        raise ReportError(sentence("The span ends before it begins: choose a later last day."))
     library = read_library(repository)
     reports: list[TraineeReport] = []
     ids = [one.id for one in repository.trainees() if one.id is not None]

@@ -24,6 +24,7 @@ from desktop.training.program_edits import (
     phase_at,
     slot_at,
 )
+from desktop.training.sentence import sentence
 
 NAME: Final = "Copied"
 
@@ -81,10 +82,16 @@ def part_from(text: str, kind: str, known: Container[str]) -> CopiedPart:
     try:
         program = program_from(text.encode())
     except InvalidFile as error:
-        raise CannotPaste(f"what was copied is no part of a program: {error}") from error
+        raise CannotPaste(
+            sentence("what was copied is no part of a program: {error}", error=error)
+        ) from error
     missing = [key for key in exercises_of(program) if key not in known]
     if missing:
-        raise CannotPaste(f"these exercises are not in the catalogue: {', '.join(missing)}")
+        raise CannotPaste(
+            sentence(
+                "these exercises are not in the catalogue: {listed}", listed=", ".join(missing)
+            )
+        )
     if kind in PartKind.__members__.values():
         return CopiedPart(PartKind(kind), program)
     alone = len(program.phases) == 1 and len(program.phases[0].days) == 1

@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import Final
 
 from db.log_files import UnreadableLog, decode
+from desktop.training.sentence import sentence
 
 MOST_BYTES: Final = 1_000_000
 
@@ -17,9 +18,9 @@ class CannotRead(ValueError):
 def read_note_file(path: Path) -> str:
     """The text in ``path``. Raises CannotRead and OSError."""
     if path.stat().st_size > MOST_BYTES:
-        raise CannotRead(f"{path.name} is too large for notes: at most 1 MB")
+        raise CannotRead(sentence("{file} is too large for notes: at most 1 MB", file=path.name))
     try:
         text = decode(path.read_bytes())
     except UnreadableLog:
-        raise CannotRead(f"{path.name} is no text") from None
+        raise CannotRead(sentence("{file} is no text", file=path.name)) from None
     return text.replace("\r\n", "\n").replace("\r", "\n")

@@ -16,6 +16,7 @@ from desktop.planning.session_days import training_day_after
 from desktop.planning.trained_lines import line_name
 from desktop.training.exercises import Muscle
 from desktop.training.recovery import Caution
+from desktop.training.sentence import sentence
 from desktop.training.session import Session
 from desktop.training.trainee import Trainee
 from desktop.training.volume import Volume, volume_done
@@ -90,7 +91,7 @@ def trainee_report(
 def report_of(history: History, first: date, last: date, week_starts: int = 0) -> TraineeReport:
     """The report from what was read, as it stood in the evening of ``last``. Raises ReportError."""
     if last < first:
-        raise ReportError("The span ends before it begins: choose a later last day.")
+        raise ReportError(sentence("The span ends before it begins: choose a later last day."))
     known = history.with_sessions(one for one in history.sessions if one.day <= last)
     span = [session for session in known.sessions if session.day >= first]
     minutes = [session.minutes for session in span if session.minutes is not None]

@@ -15,6 +15,7 @@ from typing import Final
 
 from db.tables import Figure
 from desktop.training.quantities import InvalidQuantity, Unit, grams, parse_decimal
+from desktop.training.sentence import sentence, sentence_of
 from desktop.training.table_mapping import DateOrder, DecimalMark
 
 
@@ -108,9 +109,9 @@ def read_day(text: str, order: DateOrder, day_zero: date) -> date:
     try:
         found = date(*parts)
     except ValueError:
-        raise CellProblem(f"{text} is no day of the calendar") from None
+        raise CellProblem(sentence("{text} is no day of the calendar", text=text)) from None
     if not 1900 < found.year < 2200:
-        raise CellProblem(f"{text}: the year must lie after 1900")
+        raise CellProblem(sentence("{text}: the year must lie after 1900", text=text))
     return found
 
 
@@ -123,14 +124,16 @@ def _day_parts(bare: str, text: str, order: DateOrder) -> tuple[int, int, int]:
         return int(match[3]), month, int(match[2])
     match = _NUMERIC.fullmatch(bare)
     if match is None:
-        raise CellProblem(f"{text!r} is no date: write it as 2026-11-30")
+        raise CellProblem(sentence("{text!r} is no date: write it as 2026-11-30", text=text))
     first, second, year = int(match[1]), int(match[3]), int(match[4])
     year += 2000 if year < 100 else 0
     if match[2] == "." or order == "day first" or first == second:
         return year, second, first
     if order == "month first":
         return year, first, second
-    raise CellProblem(f"{text} may be day or month first: say which under Dates")
+    raise CellProblem(
+        sentence("{text} may be day or month first: say which under Dates", text=text)
+    )
 
 
 def _bare_day(text: str) -> str:
@@ -151,7 +154,7 @@ def read_number(text: str, mark: DecimalMark) -> Decimal:
     try:
         return parse_decimal(text, None if isinstance(text, Figure) else (mark or None))
     except InvalidQuantity as error:
-        raise CellProblem(str(error)) from None
+        raise CellProblem(sentence_of(error)) from None
 
 
 # --- loads --------------------------------------------------------------------------------------
@@ -200,20 +203,26 @@ def read_loads(text: str, unit: Unit | None, mark: DecimalMark) -> Loads:
             return Loads((0,), body=True)
         added = _mass(match[1], match[2], unit, mark, text)
         if match[1].lstrip()[0] not in "+-−":
-            raise CellProblem(f"{text!r}: write BW+10 for added load, BW-10 for help")
+            raise CellProblem(
+                sentence("{text!r}: write BW+10 for added load, BW-10 for help", text=text)
+            )
         return Loads((added,), body=True)
     if match := _PAIR.fullmatch(plain):
         each = _mass(match[1], match[2], unit, mark, text)
-        return Loads((each,), doubt=f"{text}: read as a pair, each of that load")
+        return Loads(
+            (each,), doubt=sentence("{text}: read as a pair, each of that load", text=text)
+        )
     if match := _ONE_LOAD.fullmatch(plain):
         return Loads((_mass(match[1], match[2], unit, mark, text, isinstance(text, Figure)),))
     if _SPAN.fullmatch(plain):
-        raise CellProblem(f"{text!r} is a range: one load is needed")
+        raise CellProblem(sentence("{text!r} is a range: one load is needed", text=text))
     parts = _several(plain)
     named = next((unit_of(part) for part in reversed(parts) if unit_of(part)), unit)
     if len(parts) > 1 and all(_ONE_LOAD.fullmatch(part) for part in parts):
         return Loads(tuple(g for part in parts for g in read_loads(part, named, mark).grams))
-    raise CellProblem(f"{text!r} is no load: allowed are 62.5, 62.5 kg, 135 lb, BW, BW+10")
+    raise CellProblem(
+        sentence("{text!r} is no load: allowed are 62.5, 62.5 kg, 135 lb, BW, BW+10", text=text)
+    )
 
 
 def _several(text: str) -> list[str]:
@@ -237,11 +246,13 @@ def _mass(
     value = read_number(Figure(plain) if held else plain, mark)
     own = _UNIT_WORDS[named.casefold()] if named else unit
     if own is None and value != 0:
-        raise CellProblem(f"{text}: kg or lb? Say which under Loads without a unit")
+        raise CellProblem(
+            sentence("{text}: kg or lb? Say which under Loads without a unit", text=text)
+        )
     try:
         return grams(value, own or Unit.KG)
     except InvalidQuantity as error:
-        raise CellProblem(str(error)) from None
+        raise CellProblem(sentence_of(error)) from None
 
 
 # --- repetitions and seconds --------------------------------------------------------------------
@@ -271,27 +282,40 @@ def read_counts(text: str, held: bool = False) -> Counts:
         return Counts()
     if looks_like_day(plain) and not _NUMERIC.fullmatch(plain):
         raise CellProblem(
-            f"{text} is a day: a spreadsheet makes one of 5-5-4 and the like; type it as 5/5/4"
+            sentence(
+                "{text} is a day: a spreadsheet makes one of 5-5-4 and the like; type it as 5/5/4",
+                text=text,
+            )
         )
     if match := _TIMES.fullmatch(plain):
         return _repeated(int(match[1]), match[2], text, held)
     parts = _listed(plain)
     if len(parts) > _MOST_SETS:
-        raise CellProblem(f"{text!r}: more than {_MOST_SETS} sets in one cell")
+        raise CellProblem(
+            sentence(
+                "{text!r}: more than {most_sets} sets in one cell", text=text, most_sets=_MOST_SETS
+            )
+        )
     read = [_one_count(part, text, held) for part in parts]
     # "3 x 20, 15 s": the unit behind the last one is that of all
     seconds = any(is_time for _, is_time in read)
     doubt = ""
     if len(parts) == 2 and "/" in plain:
-        doubt = f"{text}: read as two sets; it may be left and right"
+        doubt = sentence("{text}: read as two sets; it may be left and right", text=text)
     return Counts(tuple(amount for amount, _ in read), seconds, doubt)
 
 
 def _repeated(sets: int, rest: str, text: str, held: bool) -> Counts:
     if re.search(r"[x×*]", rest, re.IGNORECASE):
-        raise CellProblem(f"{text!r} has three numbers: which one is the load?")
+        raise CellProblem(sentence("{text!r} has three numbers: which one is the load?", text=text))
     if not 1 <= sets <= _MOST_SETS:
-        raise CellProblem(f"{text!r}: allowed are 1 to {_MOST_SETS} sets, as in 3x5")
+        raise CellProblem(
+            sentence(
+                "{text!r}: allowed are 1 to {most_sets} sets, as in 3x5",
+                text=text,
+                most_sets=_MOST_SETS,
+            )
+        )
     parts = _listed(rest)
     read = [_one_count(part, text, held) for part in parts]
     seconds = any(is_time for _, is_time in read)
@@ -299,7 +323,9 @@ def _repeated(sets: int, rest: str, text: str, held: bool) -> Counts:
         return Counts((read[0][0],) * sets, seconds)
     if len(read) == sets:
         return Counts(tuple(amount for amount, _ in read), seconds)
-    raise CellProblem(f"{text!r}: {sets} sets, but {len(read)} counts")
+    raise CellProblem(
+        sentence("{text!r}: {sets} sets, but {read} counts", text=text, sets=sets, read=len(read))
+    )
 
 
 def _one_count(part: str, text: str, held: bool) -> tuple[int, bool]:
@@ -312,8 +338,10 @@ def _one_count(part: str, text: str, held: bool) -> tuple[int, bool]:
     if match := _WHOLE.fullmatch(part):
         return int(match[1]), held
     if _SPAN.fullmatch(part):
-        raise CellProblem(f"{text!r} is a range: what was done?")
-    raise CellProblem(f"{text!r} is no count: allowed are 5, 3x5, 5/5/4, 20 s, 0:30")
+        raise CellProblem(sentence("{text!r} is a range: what was done?", text=text))
+    raise CellProblem(
+        sentence("{text!r} is no count: allowed are 5, 3x5, 5/5/4, 20 s, 0:30", text=text)
+    )
 
 
 def _listed(text: str) -> list[str]:

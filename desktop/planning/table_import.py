@@ -29,11 +29,12 @@ from desktop.planning.table_cells import (
 )
 from desktop.planning.table_columns import Columns
 from desktop.training.quantities import Unit
+from desktop.training.sentence import sentence, sentence_of
 from desktop.training.strength import StrengthError, rir_from_rpe
 from desktop.training.table_mapping import Role, TableMapping
 
-NO_LOAD: Final = "no load: read as none"
-BODY: Final = "bodyweight, but the exercise is loaded by weights"
+NO_LOAD: Final = sentence("no load: read as none")
+BODY: Final = sentence("bodyweight, but the exercise is loaded by weights")
 _SLICE: Final = 200
 _EARLIEST: Final = date(1900, 1, 1)
 _FORMAT: Final = RowFormat(".")
@@ -132,22 +133,25 @@ class _Mapper:
             if self._mapping.trainee:
                 found[Role.TRAINEE] = self._mapping.trainee
             else:
-                said.wrong(Role.TRAINEE, "who? choose a column, or whose all lines are")
+                said.wrong(Role.TRAINEE, sentence("who? choose a column, or whose all lines are"))
         return found
 
     def _day(self, said: _Line, text: str) -> date | None:
         if not text:
-            said.wrong(Role.DATE, "no date")
+            said.wrong(Role.DATE, sentence("no date"))
             return None
         try:
             day = read_day(text, self._mapping.date_order, self._zero)
         except CellProblem as error:
-            said.wrong(Role.DATE, str(error))
+            said.wrong(Role.DATE, sentence_of(error))
             return None
         if day > self._latest:
-            said.wrong(Role.DATE, f"{text} lies in the future")
+            said.wrong(Role.DATE, sentence("{text} lies in the future", text=text))
         elif looks_like_serial(text):
-            said.doubtful(Role.DATE, f"{text} was read as a spreadsheet's number of {day}")
+            text = sentence(
+                "{text} was read as a spreadsheet's number of {day}", text=text, day=day
+            )
+            said.doubtful(Role.DATE, text)
         return day
 
     def _whole(self, said: _Line) -> dict[str, str]:
@@ -161,7 +165,7 @@ class _Mapper:
                 loads = read_loads(mass, unit, self._mapping.decimal_mark)
                 cells["body_mass"], cells["unit"] = _kilograms(loads.grams[0]), "kg"
             except (CellProblem, IndexError) as error:
-                said.wrong(Role.BODY_MASS, str(error))
+                said.wrong(Role.BODY_MASS, sentence_of(error))
         return {name: text for name, text in cells.items() if text}
 
     def _number_text(self, said: _Line, role: Role, place: int | None = None) -> str:
@@ -172,7 +176,7 @@ class _Mapper:
         try:
             return f"{read_number(text, self._mapping.decimal_mark):f}"
         except CellProblem as error:
-            said.wrong(role, str(error))
+            said.wrong(role, sentence_of(error))
             return ""
 
     # --- sets -------------------------------------------------------------------------------
@@ -220,7 +224,7 @@ class _Mapper:
         try:
             counts = read_counts(text, held)
         except CellProblem as error:
-            said.wrong(role, str(error))
+            said.wrong(role, sentence_of(error))
             return None
         if counts.doubt:
             said.doubtful(role, counts.doubt)
@@ -234,16 +238,21 @@ class _Mapper:
         try:
             number = int(read_number(text, ""))
         except CellProblem:
-            said.wrong(Role.SETS, f"{text!r} is no number of sets")
+            said.wrong(Role.SETS, sentence("{text!r} is no number of sets", text=text))
             return 1
         if not 1 <= number <= 20:
-            said.wrong(Role.SETS, f"{text} sets: allowed are 1 to 20")
+            said.wrong(Role.SETS, sentence("{text} sets: allowed are 1 to 20", text=text))
             return 1
         written = sum(len(counts.amounts) for _, counts in groups)
         if written == 1:
             return number
         if written != number:
-            said.doubtful(Role.SETS, f"{text} sets, but {written} are written; {written} are read")
+            doubt = sentence(
+                "{text} sets, but {written} are written; {written} are read",
+                text=text,
+                written=written,
+            )
+            said.doubtful(Role.SETS, doubt)
         return 1
 
     def _loads(self, said: _Line, before: int, place: int, count: int) -> list[int]:
@@ -262,7 +271,7 @@ class _Mapper:
         try:
             loads = read_loads(text, unit, self._mapping.decimal_mark)
         except CellProblem as error:
-            said.wrong(Role.LOAD, str(error))
+            said.wrong(Role.LOAD, sentence_of(error))
             return []
         return self._for_each(said, loads, count)
 
@@ -277,7 +286,10 @@ class _Mapper:
         if len(loads.grams) == 1:
             return list(loads.grams) * count
         if len(loads.grams) != count:
-            said.wrong(Role.LOAD, f"{len(loads.grams)} loads for {count} sets")
+            said.wrong(
+                Role.LOAD,
+                sentence("{grams} loads for {count} sets", grams=len(loads.grams), count=count),
+            )
             return []
         return list(loads.grams)
 
@@ -285,7 +297,7 @@ class _Mapper:
         text = self._text(said, Role.UNIT)
         found = unit_of(text)
         if text and found is None:
-            said.wrong(Role.UNIT, f"{text!r} is no unit: allowed are kg and lb")
+            said.wrong(Role.UNIT, sentence("{text!r} is no unit: allowed are kg and lb", text=text))
         return found
 
     def _as_written(self, said: _Line) -> dict[str, str]:
@@ -313,7 +325,7 @@ class _Mapper:
         try:
             meant = rir_from_rpe(float(rating))
         except StrengthError as error:
-            said.wrong(Role.RPE, str(error))
+            said.wrong(Role.RPE, sentence_of(error))
             return {}
         if meant is not None and meant[0] == meant[1]:
             return {"rir": f"{meant[0]:g}"}

@@ -25,6 +25,7 @@ from desktop.planning.arrivals import (
 )
 from desktop.planning.assignments import CannotAssign
 from desktop.training.program import Program
+from desktop.training.sentence import sentence, sentence_of
 from desktop.training.session import Session
 from desktop.training.table_mapping import TableMapping
 
@@ -71,11 +72,11 @@ def parcel_of(repository: Repository, content: Program | TraineesFile) -> Parcel
     try:
         if isinstance(content, Program):
             if check_program(repository, content):
-                wrong = f"{content.name} is there already, exactly like this."
+                wrong = sentence("{name} is there already, exactly like this.", name=content.name)
         elif not check_trainees(repository, content):
-            wrong = "Everybody in this file is on the roster already."
+            wrong = sentence("Everybody in this file is on the roster already.")
     except CannotTake as error:
-        wrong = str(error)
+        wrong = sentence_of(error)
     if isinstance(content, Program):
         return Parcel(content, (content,), wrong)
     known = {each.name for each in repository.trainees(archived=True)}
@@ -92,5 +93,5 @@ def take_parcel(repository: Repository, parcel: Parcel) -> Steps[tuple[Changes, 
         else:
             arrival = take_trainees(repository, parcel.content)
     except (CannotTake, CannotAssign) as error:
-        raise InvalidRecord(str(error)) from error
+        raise InvalidRecord(sentence_of(error)) from error
     return arrival.changes, {}

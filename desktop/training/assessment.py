@@ -13,6 +13,7 @@ from desktop.training.adjusting import easier_variation
 from desktop.training.demand import demand, effective_load_g, load_at, rank
 from desktop.training.position import Position, ProgressionRule, Surroundings, Variable
 from desktop.training.progression import Mover
+from desktop.training.sentence import sentence
 from desktop.training.session import AskedSet, SetDone
 from desktop.training.strength import estimate, load_for
 from desktop.training.trainee import Experience
@@ -111,9 +112,13 @@ def start_from_load(
     reps = _first_reps(rule, done)
     effective = effective_load_g(done.load_g, done.variation, around)
     if effective is None:
-        raise AssessmentError("the effective load is not known: give a load, or the body mass")
+        raise AssessmentError(
+            sentence("the effective load is not known: give a load, or the body mass")
+        )
     if not done.reps or (found := estimate(effective, done.reps, done.rir, tested=True)) is None:
-        raise AssessmentError("an estimate needs 1 to 15 repetitions, those in reserve included")
+        raise AssessmentError(
+            sentence("an estimate needs 1 to 15 repetitions, those in reserve included")
+        )
     reserve = RESERVE_AT_START if rule.target_rir is None else rule.target_rir
     wanted = min(
         load_for(found.value_g, reps, reserve, equation) for equation in ("epley", "brzycki")
@@ -121,7 +126,9 @@ def start_from_load(
     load = load_at(wanted, done.variation, around)
     if load is None:
         lowest = (around.loads_g or (0,))[0]
-        raise AssessmentError(f"no load is light enough: the lightest is {lowest / 1000:g} kg")
+        raise AssessmentError(
+            sentence("no load is light enough: the lightest is {lowest:g} kg", lowest=lowest / 1000)
+        )
     position = Position(load, reps, sets, tempo_s=_first_tempo(rule), variation=done.variation)
     return position, expm1(found.log_sd)
 
@@ -136,7 +143,7 @@ def start_from_amount(
     The fraction is that of the effective load, None where it is not known.
     """
     if rank(around, done.variation) is None:
-        raise AssessmentError("the variation tested is not on this trainee's scale")
+        raise AssessmentError(sentence("the variation tested is not on this trainee's scale"))
     if done.reps is None:
         return _start_from_hold(done, sets, rule, around), None
     ranged = rule.range_of(Variable.REPS)
@@ -193,7 +200,7 @@ def _start_from_hold(
     """Seconds: a share of the longest hold, on the range's grid; easier where that is too short."""
     ranged = rule.range_of(Variable.HOLD)
     if ranged is None:
-        raise AssessmentError("the rule counts repetitions: test with repetitions")
+        raise AssessmentError(sentence("the rule counts repetitions: test with repetitions"))
     start = Position(done.load_g, None, sets, 1, _first_tempo(rule), done.variation)
     seconds = int((done.seconds or 0) * HOLD_SHARE)
     lowest = ranged.floor_at(done.variation)

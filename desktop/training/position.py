@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from enum import StrEnum
 
+from desktop.training.sentence import sentence
+
 
 class Variable(StrEnum):
     """A training variable: what can grow."""
@@ -82,7 +84,7 @@ class Position:
             case Variable.TEMPO:
                 return replace(self, tempo_s=value)
             case _:
-                raise InvalidRule("a variation is named, not numbered")
+                raise InvalidRule(sentence("a variation is named, not numbered"))
 
     @property
     def amount(self) -> int:
@@ -110,34 +112,67 @@ class VariableRange:
     def __post_init__(self) -> None:
         name = self.variable.value
         if self.increment < 1:
-            raise InvalidRule(f"{name}: the increment is at least 1, not {self.increment}")
+            raise InvalidRule(
+                sentence(
+                    "{name}: the increment is at least 1, not {increment}",
+                    name=name,
+                    increment=self.increment,
+                )
+            )
         if self.variable is Variable.VARIATION:
             if self.floor is not None or self.ceiling is not None:
-                raise InvalidRule("variation: give easiest and hardest, not floor and ceiling")
+                raise InvalidRule(
+                    sentence("variation: give easiest and hardest, not floor and ceiling")
+                )
             return
         if self.easiest is not None or self.hardest is not None:
-            raise InvalidRule(f"{name}: easiest and hardest belong to a variation")
+            raise InvalidRule(
+                sentence("{name}: easiest and hardest belong to a variation", name=name)
+            )
         if self.variable is not Variable.LOAD:
             if self.floor is None or self.floor < 1:
-                raise InvalidRule(f"{name}: the floor is at least 1, not {self.floor}")
+                raise InvalidRule(
+                    sentence(
+                        "{name}: the floor is at least 1, not {floor}", name=name, floor=self.floor
+                    )
+                )
             if any(floor < 1 for _, floor in self.floors):
-                raise InvalidRule(f"{name}: every floor is at least 1")
+                raise InvalidRule(sentence("{name}: every floor is at least 1", name=name))
         self._check_ceiling(name)
 
     def _check_ceiling(self, name: str) -> None:
         if self.ceiling is None or self.floor is None:
             return
         if self.ceiling < self.floor:
-            raise InvalidRule(f"{name}: the ceiling {self.ceiling} is below the floor {self.floor}")
+            raise InvalidRule(
+                sentence(
+                    "{name}: the ceiling {ceiling} is below the floor {floor}",
+                    name=name,
+                    ceiling=self.ceiling,
+                    floor=self.floor,
+                )
+            )
         if self.variable is Variable.LOAD:
             return
         if (self.ceiling - self.floor) % self.increment:
             raise InvalidRule(
-                f"{name}: the ceiling {self.ceiling} is not on the grid of {self.floor} "
-                f"in steps of {self.increment}"
+                sentence(
+                    "{name}: the ceiling {ceiling} is not on the grid of {floor} in steps of "
+                    "{increment}",
+                    name=name,
+                    ceiling=self.ceiling,
+                    floor=self.floor,
+                    increment=self.increment,
+                )
             )
         if any(floor > self.ceiling for _, floor in self.floors):
-            raise InvalidRule(f"{name}: a floor lies above the ceiling {self.ceiling}")
+            raise InvalidRule(
+                sentence(
+                    "{name}: a floor lies above the ceiling {ceiling}",
+                    name=name,
+                    ceiling=self.ceiling,
+                )
+            )
 
     @property
     def then(self) -> WhenSlower:
@@ -171,9 +206,11 @@ class Criterion:
 
     def __post_init__(self) -> None:
         if not 1 <= self.sessions <= 10:
-            raise InvalidRule(f"sessions in a row: 1 to 10, not {self.sessions}")
+            raise InvalidRule(
+                sentence("sessions in a row: 1 to 10, not {sessions}", sessions=self.sessions)
+            )
         if not 1 <= self.over <= 10:
-            raise InvalidRule(f"repetitions over: 1 to 10, not {self.over}")
+            raise InvalidRule(sentence("repetitions over: 1 to 10, not {over}", over=self.over))
 
 
 TWO_FOR_TWO = Criterion(CriterionKind.LAST_SET_OVER, sessions=2, over=2)
@@ -197,9 +234,13 @@ class MissPolicy:
 
     def __post_init__(self) -> None:
         if not 1 <= self.misses <= 5:
-            raise InvalidRule(f"misses in a row: 1 to 5, not {self.misses}")
+            raise InvalidRule(sentence("misses in a row: 1 to 5, not {misses}", misses=self.misses))
         if not 0 < self.percent <= 50:
-            raise InvalidRule(f"back off by more than 0 and at most 50 %, not {self.percent}")
+            raise InvalidRule(
+                sentence(
+                    "back off by more than 0 and at most 50 %, not {percent}", percent=self.percent
+                )
+            )
 
 
 class SchemeKind(StrEnum):
@@ -220,7 +261,11 @@ class SetScheme:
 
     def __post_init__(self) -> None:
         if not 0 < self.percent <= 50:
-            raise InvalidRule(f"set scheme: more than 0 and at most 50 %, not {self.percent}")
+            raise InvalidRule(
+                sentence(
+                    "set scheme: more than 0 and at most 50 %, not {percent}", percent=self.percent
+                )
+            )
 
 
 @dataclass(frozen=True, slots=True)
@@ -233,9 +278,9 @@ class FrequencyCondition:
 
     def __post_init__(self) -> None:
         if self.steps is None and self.weeks is None:
-            raise InvalidRule("frequency: give a number of steps or of weeks")
+            raise InvalidRule(sentence("frequency: give a number of steps or of weeks"))
         if not 1 <= self.most <= 7:
-            raise InvalidRule(f"frequency: 1 to 7 days a week, not {self.most}")
+            raise InvalidRule(sentence("frequency: 1 to 7 days a week, not {most}", most=self.most))
 
 
 @dataclass(frozen=True, slots=True)
@@ -249,7 +294,11 @@ class Follow:
 
     def __post_init__(self) -> None:
         if not 0 < self.percent <= 100:
-            raise InvalidRule(f"a following line asks above 0 to 100 %, not {self.percent}")
+            raise InvalidRule(
+                sentence(
+                    "a following line asks above 0 to 100 %, not {percent}", percent=self.percent
+                )
+            )
 
 
 @dataclass(frozen=True, slots=True)
@@ -275,19 +324,31 @@ class ProgressionRule:
     def __post_init__(self) -> None:
         variables = [r.variable for r in self.ranges]
         if len(set(variables)) != len(variables):
-            raise InvalidRule("a variable stands twice in the rule; each may stand once")
+            raise InvalidRule(sentence("a variable stands twice in the rule; each may stand once"))
         if Variable.REPS in variables and Variable.HOLD in variables:
-            raise InvalidRule("a rule counts repetitions or seconds held, not both")
+            raise InvalidRule(sentence("a rule counts repetitions or seconds held, not both"))
         for faster in self.ranges[:-1]:
             open_ended = faster.ceiling is None and faster.variable is not Variable.VARIATION
             if open_ended:
                 raise InvalidRule(
-                    f"{faster.variable}: only the slowest variable may lack a ceiling"
+                    sentence(
+                        "{variable}: only the slowest variable may lack a ceiling",
+                        variable=faster.variable,
+                    )
                 )
         if self.target_rir is not None and not 0 <= self.target_rir <= 10:
-            raise InvalidRule(f"repetitions in reserve: 0 to 10, not {self.target_rir}")
+            raise InvalidRule(
+                sentence(
+                    "repetitions in reserve: 0 to 10, not {target_rir}", target_rir=self.target_rir
+                )
+            )
         if self.start_percent is not None and not 0 < self.start_percent <= 100:
-            raise InvalidRule(f"a start above 0 to 100 % of the maximum, not {self.start_percent}")
+            raise InvalidRule(
+                sentence(
+                    "a start above 0 to 100 % of the maximum, not {start_percent}",
+                    start_percent=self.start_percent,
+                )
+            )
 
     def range_of(self, variable: Variable) -> VariableRange | None:
         """The range of ``variable``, None where it does not grow."""

@@ -17,6 +17,8 @@ from enum import StrEnum
 from types import MappingProxyType
 from typing import Final, Literal
 
+from desktop.training.sentence import sentence
+
 GRAMS_PER_LB: Final = Decimal("453.59237")
 GRAMS_PER_KG: Final = Decimal(1000)
 MAX_LOAD_G: Final = 2_000_000
@@ -66,7 +68,12 @@ def grams(value: Decimal | float, unit: Unit) -> int:
     if not number.is_finite() or abs(number) > limit:
         most = f"{int(limit)} {unit.value}"
         raise InvalidQuantity(
-            f"{value} {unit.value} is not a load: allowed is a number from -{most} to {most}",
+            sentence(
+                "{value} {value_2} is not a load: allowed is a number from -{most} to {most}",
+                value=value,
+                value_2=unit.value,
+                most=most,
+            ),
             "load_out_of_range",
             {"most": int(limit), "unit": unit.value},
         )
@@ -81,7 +88,11 @@ def in_unit(load_g: int, unit: Unit) -> Decimal:
     """
     if abs(load_g) > MAX_LOAD_G:
         raise InvalidQuantity(
-            f"{load_g} g is not a load: allowed is -{MAX_LOAD_G} to {MAX_LOAD_G} g",
+            sentence(
+                "{load_g} g is not a load: allowed is -{max_load_g} to {max_load_g} g",
+                load_g=load_g,
+                max_load_g=MAX_LOAD_G,
+            ),
             "load_out_of_range",
             {"most": MAX_LOAD_G, "unit": "g"},
         )
@@ -120,30 +131,46 @@ def parse_decimal(text: str, decimal_mark: Literal[".", ","] | None = None) -> D
     plain = text.strip().replace("\N{MINUS SIGN}", "-")
     if len(re.findall(r"[.,]", plain)) > 1 or re.search(r"[0-9]['’\s_][0-9]", plain):
         raise InvalidQuantity(
-            f"{_shown(text)}: write numbers without separators between thousands, "
-            "with one decimal point or comma, like 1250.5",
+            sentence(
+                "{text}: write numbers without separators between thousands, with one "
+                "decimal point or comma, like 1250.5",
+                text=_shown(text),
+            ),
             "grouped_number",
             {"text": text},
         )
     match = _NUMBER.fullmatch(plain)
     if match is None or not (match[2] or match[4]) or len(match[2] + match[4]) > _MOST_DIGITS:
         raise InvalidQuantity(
-            f"{_shown(text)} is not a number: allowed are digits (at most {_MOST_DIGITS}), a sign "
-            "and one decimal point or comma, like 62.5",
+            sentence(
+                "{text} is not a number: allowed are digits (at most {most_digits}), a sign "
+                "and one decimal point or comma, like 62.5",
+                text=_shown(text),
+                most_digits=_MOST_DIGITS,
+            ),
             "not_a_number",
             {"text": text},
         )
     sign, whole, mark, fraction = match.groups()
     if mark and decimal_mark not in (None, mark):
         raise InvalidQuantity(
-            f"{_shown(text)}: the decimal mark here is {decimal_mark!r}",
+            sentence(
+                "{text}: the decimal mark here is {decimal_mark!r}",
+                text=_shown(text),
+                decimal_mark=decimal_mark,
+            ),
             "other_decimal_mark",
             {"text": text, "decimal_mark": decimal_mark},
         )
     if mark == "," and decimal_mark is None and _reads_as_thousands(whole, fraction):
         raise InvalidQuantity(
-            f"{_shown(text)} may be {whole}{fraction} or {whole}.{fraction}: "
-            f"write {whole}{fraction} or {whole}.{fraction}",
+            sentence(
+                "{text} may be {whole}{fraction} or {whole}.{fraction}: write "
+                "{whole}{fraction} or {whole}.{fraction}",
+                text=_shown(text),
+                whole=whole,
+                fraction=fraction,
+            ),
             "ambiguous_group",
             {"text": text},
         )
@@ -153,7 +180,10 @@ def parse_decimal(text: str, decimal_mark: Literal[".", ","] | None = None) -> D
 def _decimal(value: Decimal | float) -> Decimal:
     if isinstance(value, bool) or not isinstance(value, Decimal | float | int):
         raise InvalidQuantity(
-            f"{value!r} is not a number: allowed is a decimal or whole number", "not_a_number"
+            sentence(
+                "{value!r} is not a number: allowed is a decimal or whole number", value=value
+            ),
+            "not_a_number",
         )
     return Decimal(repr(float(value))) if isinstance(value, float) else Decimal(value)
 
