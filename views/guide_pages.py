@@ -16,7 +16,8 @@ FIRST: Final = "first-ten-minutes"
 _CONTENTS: Final = "contents"
 _ENTRY: Final = re.compile(r"- \[(?P<title>[^\]]+)\]\((?P<key>[a-z-]+)\.md\)")
 _PICTURE: Final = re.compile(r"!\[[^\]]*\]\(\.\./pictures/(?P<name>[a-z-]+\.png)\)\n?")
-_CAPTION: Final = "*The demo scenario is invented.*\n"
+_FIGURE: Final = re.compile(_PICTURE.pattern + r"(?:\n\*[^*\n]+\*\n)?")
+"""A picture with its caption."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,11 +46,11 @@ def page_text(key: str, language: str = "", pictures: Path = PICTURES) -> str:
     """
     if key == _CONTENTS or not (GUIDE / f"{key}.md").is_file():
         raise KeyError(f"no page {key!r} in the guide")
-    text = _read(key, language)
-    for found in list(_PICTURE.finditer(text)):
-        if not (pictures / found["name"]).is_file():
-            text = text.replace(found[0], "").replace(f"\n{_CAPTION}", "")
-    return text
+
+    def shown(figure: re.Match[str]) -> str:
+        return figure[0] if (pictures / figure["name"]).is_file() else ""
+
+    return _FIGURE.sub(shown, _read(key, language))
 
 
 def pictures_in(text: str) -> tuple[str, ...]:
