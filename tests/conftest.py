@@ -24,7 +24,7 @@ settings.register_profile(
     derandomize=True,
     database=None,
     deadline=None,
-    max_examples=50,
+    max_examples=25,
     suppress_health_check=[HealthCheck.too_slow],
 )
 settings.register_profile("long", deadline=None, max_examples=2000)

@@ -371,19 +371,24 @@ def lines(trainee_id: int, exercise: str) -> st.SearchStrategy[Line]:
     )
 
 
-def programs(exercise_keys: Sequence[str]) -> st.SearchStrategy[Program]:
-    """A program over these exercises."""
-    slots = st.builds(
-        Slot,
-        st.sampled_from(exercise_keys),
-        rules(),
-        positions,
-        line_name=texts,
-        rest_s=st.integers(0, 600),
-        tempo=st.sampled_from(["", "3-1-1"]),
-        pair=st.sampled_from(["", "a", "b"]),
-        note=texts,
-    )
+def programs(
+    exercise_keys: Sequence[str], slots: st.SearchStrategy[Slot] | None = None
+) -> st.SearchStrategy[Program]:
+    """A program over these exercises, or of these ``slots`` where it does not matter what they
+    hold.
+    """
+    if slots is None:
+        slots = st.builds(
+            Slot,
+            st.sampled_from(exercise_keys),
+            rules(),
+            positions,
+            line_name=texts,
+            rest_s=st.integers(0, 600),
+            tempo=st.sampled_from(["", "3-1-1"]),
+            pair=st.sampled_from(["", "a", "b"]),
+            note=texts,
+        )
     training_days = st.builds(
         TrainingDay, texts, tuples_of(slots, 2), st.none() | st.integers(0, 6)
     )

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import shutil
 from collections.abc import Callable
-from contextlib import suppress
+from contextlib import closing, suppress
 from dataclasses import replace
 from datetime import date
 from pathlib import Path
+from sqlite3 import connect
 from tempfile import TemporaryDirectory
 from typing import Any
 
@@ -15,7 +17,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from db.briefs import KeptBrief
+from db.database import Database
 from db.errors import InvalidRecord
+from db.repository import Repository
 from desktop.planning.briefs import build_mark, next_change
 from desktop.planning.cautions import dismissal
 from desktop.planning.days import day_plan
@@ -43,6 +47,7 @@ from desktop.training.trainee import (
 from tests.strength_room import DAY, MONDAY, OWNED, WEEK, Room, as_asked, open_room, two_short
 
 Act = Callable[[Room, date, int], None]
+MOST_WEEKS = 8
 
 
 @pytest.fixture
@@ -159,9 +164,23 @@ def unique(act: Act, room: Room, day: date, number: int) -> None:
         act(room, day, number)
 
 
-@settings(max_examples=12, deadline=None)
+@pytest.fixture(scope="module")
+def trained(tmp_path_factory: pytest.TempPathFactory) -> tuple[Room, tuple[Path, ...]]:
+    """A room, and its file after no week of training, after one, and so on, to begin from."""
+    folder = tmp_path_factory.mktemp("trained")
+    room = open_room(folder)
+    files = []
+    for weeks in range(MOST_WEEKS + 1):
+        files.append(folder / f"{weeks}.db")
+        with closing(connect(folder / "room.db")) as now, closing(connect(files[-1])) as copy:
+            now.backup(copy)
+        room.train_weeks(1, MONDAY + weeks * WEEK)
+    return room, tuple(files)
+
+
+@settings(max_examples=12)
 @given(
-    st.integers(0, 10),
+    st.integers(0, MOST_WEEKS),
     st.lists(
         st.tuples(
             st.sampled_from(ACTS), st.integers(0, 12), st.integers(0, 40), st.integers(0, 30)
@@ -171,11 +190,14 @@ def unique(act: Act, room: Room, day: date, number: int) -> None:
     ),
 )
 def test_what_a_kept_brief_tells_is_what_the_whole_record_says(
-    weeks: int, acts: list[tuple[Act, int, int, int]]
+    trained: tuple[Room, tuple[Path, ...]], weeks: int, acts: list[tuple[Act, int, int, int]]
 ) -> None:
-    with TemporaryDirectory() as folder:
-        room = open_room(Path(folder))
-        room.train_weeks(weeks)
+    room, files = trained
+    with (
+        TemporaryDirectory() as folder,
+        closing(Database.open(Path(shutil.copy(files[weeks], folder)))) as database,
+    ):
+        room = replace(room, repository=Repository(database))
         today = MONDAY + weeks * WEEK
         for act, pause, ahead, number in acts:
             today += pause * DAY

@@ -103,6 +103,7 @@ def test_a_file_whose_making_was_interrupted_is_made_again(path: Path) -> None:
 def test_closing_twice_does_nothing(database: Database) -> None:
     database.close()
     database.close()
+    assert database.closed
 
 
 # What is refused

@@ -55,7 +55,14 @@ from tests import strategies
 
 CATALOGUE = {each.key: each for each in load_catalogue()}
 KEYS = ("back-squat", "push-up", "plank")
-programs = strategies.programs(KEYS)
+marked = st.builds(  # what a slot holds does not matter to an edit, but that it is told apart
+    Slot,
+    st.sampled_from(KEYS),
+    st.just(ProgressionRule()),
+    st.just(Position(reps=8)),
+    note=st.integers(0, 999).map(str),
+)
+programs = strategies.programs(KEYS, marked)
 
 
 def all_slots(program: Program) -> Counter[str]:

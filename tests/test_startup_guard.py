@@ -49,8 +49,9 @@ def test_the_version_in_use_is_found() -> None:
     assert startup_guard.installed_version(sys.path) == version("PySide6-Essentials")
 
 
-def test_the_pair_in_use_is_not_refused() -> None:
+def test_the_pair_in_use_is_not_refused(capsys: pytest.CaptureFixture[str]) -> None:
     startup_guard.refuse_crashing_pair()
+    assert capsys.readouterr() == ("", "")
 
 
 def test_void_calls_leave_none_alone(qapp: QApplication) -> None:
