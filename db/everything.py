@@ -20,11 +20,13 @@ from db.errors import InvalidRecord
 from db.files import replacing
 from db.json_files import InvalidFile, decode_json, sparse
 from db.session_drafts import StoredDraft, drafts
-from db.sessions import utc_now
+from db.sessions import sessions_where, utc_now
+from db.steps import Steps, finished
 from db.validity import check_settings
 from desktop.training.coach import CoachSettings
 from desktop.training.exercises import Exercise
 from desktop.training.program import Assignment, Line, Program
+from desktop.training.sentence import sentence
 from desktop.training.session import Activity, Session, SessionChange
 from desktop.training.trainee import (
     Absence,
@@ -42,6 +44,7 @@ VERSION: Final = 1
 MOST_BYTES: Final = 1_000_000_000
 
 _MOST: Final = 2**53
+_AT_ONCE: Final = 200  # records
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,13 +98,25 @@ _RECORDS: Final = tuple(_KINDS)
 
 def read_everything(database: Database) -> Everything:
     """All records of a data file, at one moment."""
+    return finished(reading_everything(database))
+
+
+def reading_everything(database: Database) -> Steps[Everything]:
+    """The same, step by step: each trainee's sessions are one."""
     shelves = Aggregates(database, utc_now)
     with database.snapshot():
         settings = shelves.settings()
-        found = {
+        found: dict[str, tuple[Any, ...]] = {
             name: tuple(sorted(shelves.shelf(kind).read(database), key=_number))
             for name, kind in _KINDS.items()
+            if kind is not Session
         }
+        sessions: list[Session] = []
+        whose = found["trainees"]
+        for done, trainee in enumerate(whose):
+            yield done / len(whose)
+            sessions += sessions_where(database, "s.trainee_id = ?", (trainee.id,))
+        found["sessions"] = tuple(sorted(sessions, key=_number))
         return Everything(
             settings=settings if settings.revision else None,
             drafts=tuple(drafts(database)),
@@ -143,10 +158,19 @@ def fill(database: Database, everything: Everything) -> None:
     The exercises of the file, if it has only shipped ones, give way. Raises InvalidRecord where
     there are records, or where some of these do not go together; then nothing is changed.
     """
+    finished(filling(database, everything))
+
+
+def filling(database: Database, everything: Everything) -> Steps[None]:
+    """The same, step by step; given up, nothing is changed."""
     _check_numbers(everything)
+    shelves = Aggregates(database, utc_now)
+    records = tuple(everything.records)
     with database.transaction():
         _make_room(database)
-        Aggregates(database, utc_now).restore(everything.records)
+        for start in range(0, len(records), _AT_ONCE):
+            yield start / len(records)
+            shelves.restore(records[start : start + _AT_ONCE])
         if everything.settings is not None:
             check_settings(everything.settings)
             database.execute(
@@ -162,18 +186,29 @@ def fill(database: Database, everything: Everything) -> None:
 
 def write_file(everything: Everything, path: Path) -> None:
     """Write the file, whole or not at all, for its owner's eyes only. Raises CannotWrite."""
+    finished(writing_file(everything, path))
+
+
+def writing_file(everything: Everything, path: Path) -> Steps[None]:
+    """The same, step by step; given up, nothing is left of it."""
+    most = max(1, sum(1 for _ in everything.records))
     with replacing(path) as unfinished, unfinished.open("wb") as file:
-        file.writelines(_pieces(everything))
+        for written, piece in enumerate(_pieces(everything)):
+            file.write(piece)
+            if written % _AT_ONCE == 0:
+                yield min(1.0, written / 2 / most)  # a piece for the record, one before it
 
 
 def read_file(path: Path) -> Everything:
     """What a file holds. Raises InvalidFile and OSError."""
     if path.stat().st_size > MOST_BYTES:
-        raise InvalidFile(f"{path.name} is too large for a {SCHEMA} file")
+        raise InvalidFile(
+            sentence("{file} is too large for a {schema} file", file=path.name, schema=SCHEMA)
+        )
     try:
         return decode_json(path.read_bytes(), SCHEMA, VERSION, Everything)
     except InvalidFile as error:
-        raise InvalidFile(f"{path.name}: {error}") from error
+        raise InvalidFile(sentence("{file}: {error}", file=path.name, error=error)) from error
 
 
 def _pieces(everything: Everything) -> Iterator[bytes]:
@@ -211,7 +246,11 @@ def _check_numbers(everything: Everything) -> None:
         for place, record in enumerate(getattr(everything, name)):
             if record.id is None or not 0 < record.id < _MOST or not 0 < record.revision < _MOST:
                 raise InvalidRecord(
-                    f"Each record needs an id and a revision from 1 on; see {name}[{place}].",
+                    sentence(
+                        "Each record needs an id and a revision from 1 on; see {name}[{place}].",
+                        name=name,
+                        place=place,
+                    ),
                     field=f"{name}[{place}]",
                 )
 
@@ -221,8 +260,8 @@ def _make_room(database: Database) -> None:
     for table in tables:
         if database.execute(f"SELECT 1 FROM {table} LIMIT 1"):
             raise InvalidRecord(
-                "There are records in the data file already.",
-                "Name a new data file; everything of the file goes in there.",
+                sentence("There are records in the data file already."),
+                sentence("Name a new data file; everything of the file goes in there."),
             )
     database.execute("DELETE FROM exercise")
     database.execute("DELETE FROM file_fact")

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from datetime import date
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Protocol
 
@@ -21,6 +22,7 @@ from views.theme import Theme
 if TYPE_CHECKING:
     from PySide6.QtWidgets import QDialog
 
+    from desktop.moving import Moving
     from desktop.planning.safe_keeping import Backup, SafeKeeping
     from views.lock_panel import IdleWatch, LockPanel
     from views.main_window import MainWindow
@@ -48,6 +50,7 @@ class Keeper(QObject):
         self._desk, self._theme, self._settings = desk, theme, settings
         self._path = paths.default_data_file()
         self._watch: IdleWatch | None = None
+        self.moving: Moving | None = None
         self.panel: SafeKeepingPanel | None = None
         self.question: QDialog | None = None
         self.lock_panel: LockPanel | None = None
@@ -56,7 +59,9 @@ class Keeper(QObject):
         """Serve the wishes of a window."""
         self._path = path
         self.lock_panel = None
+        self.moving = None
         window.keeping_wanted.connect(self._serve)
+        window.everything_brought.connect(self.take_over)
         window.menus.mark_lock(self._settings.lock_minutes)
 
     def begin(self) -> None:
@@ -69,6 +74,8 @@ class Keeper(QObject):
             self._watch.wait(0)
         if self.question is not None:
             self.question.close()
+        if self.moving is not None:
+            self.moving.close()
 
     # Backups
 
@@ -106,6 +113,24 @@ class Keeper(QObject):
             return
         text = translate("Application", "Went back to the backup; what was there is in {name}")
         self._reopen(keeping.path, keeping.passphrase, text.format(name=kept.name))
+
+    # Everything of another computer
+
+    def take_over(self, source: Path | None = None) -> None:
+        """Look at a file of everything (None: one that is asked for), to take it over."""
+        from desktop.moving import Moving
+
+        record, window = self._desk.record, self._desk.window
+        if record is None or window is None or not record.attached:
+            return
+        if self.moving is None:
+            path, passphrase = self._path, self._passphrase()
+            ended = partial(self._reopen, path, passphrase)
+            self.moving = Moving(self._theme, window, path, passphrase, ended)
+        if source is None:
+            self.moving.ask_file()
+        else:
+            self.moving.look_at(source)
 
     # The passphrase
 
@@ -149,7 +174,10 @@ class Keeper(QObject):
 
         record, window = self._desk.record, self._desk.window
         chosen = window.roster.trainee_id if window is not None else None
-        if record is None or chosen is None:
+        if record is None or not record.attached:
+            return
+        if chosen is None:
+            record.say(translate("Application", "Choose a trainee first."))
             return
         name = record.repository.trainee(chosen).name
         question = EraseQuestion(self._theme, name)
@@ -206,6 +234,7 @@ class Keeper(QObject):
     def _serve(self, wish: str) -> None:
         acts: dict[str, Callable[[], None]] = {
             "backups": self.show_backups,
+            "take over": self.take_over,
             "passphrase": self._change_passphrase,
             "erase": self._erase,
             "lock": self.lock,

@@ -11,6 +11,7 @@ import sys
 import tomllib
 from collections.abc import Iterator
 from fnmatch import fnmatch
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -95,12 +96,14 @@ MAY_IMPORT: dict[str, tuple[str, ...] | None] = {
     "desktop.passphrase_prompt": (),
     "desktop.keeper": (
         "PySide6",
+        "desktop.moving",
         "desktop.paths",
         "desktop.settings",
         "desktop.planning",
         "db.errors",
         "views",
     ),
+    "desktop.moving": ("PySide6", "desktop.planning", "db.errors", "views"),
     "desktop.settings": ("PySide6.QtCore",),
     "desktop.translators": ("PySide6.QtCore",),
     "desktop.bootstrap": (),
@@ -141,10 +144,17 @@ def module_name(path: Path) -> str:
     return ".".join(parts[:-1] if parts[-1] == "__init__" else parts)
 
 
+@cache
+def nodes_of(path: Path) -> tuple[ast.Import | ast.ImportFrom | ast.Call, ...]:
+    """What a file imports and calls, read once for all the tests that ask."""
+    tree = ast.parse(path.read_text(encoding="utf-8"), str(path))
+    kinds = (ast.Import, ast.ImportFrom, ast.Call)
+    return tuple(node for node in ast.walk(tree) if isinstance(node, kinds))
+
+
 def imports_of(path: Path) -> Iterator[tuple[int, str]]:
     """Line and full name of everything a file imports, wherever in the file that stands."""
-    tree = ast.parse(path.read_text(encoding="utf-8"), str(path))
-    for node in ast.walk(tree):
+    for node in nodes_of(path):
         if isinstance(node, ast.Import):
             for alias in node.names:
                 yield node.lineno, alias.name
@@ -168,8 +178,7 @@ def is_there(module: str) -> bool:
 
 
 def calls(path: Path) -> Iterator[ast.Call]:
-    tree = ast.parse(path.read_text(encoding="utf-8"), str(path))
-    return (node for node in ast.walk(tree) if isinstance(node, ast.Call))
+    return (node for node in nodes_of(path) if isinstance(node, ast.Call))
 
 
 def in_fresh_interpreter(code: str) -> subprocess.CompletedProcess[str]:

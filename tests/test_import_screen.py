@@ -386,7 +386,8 @@ def test_logs_and_programs_are_exported_from_the_menu(
     export: ExportMenu = window.export
     export.menu.aboutToShow.emit()
     texts = [action.text() for action in export.menu.actions() if action.text()]
-    assert texts[:2] == ["Training log of Bow…", "Training logs of &all…"]
+    assert "Training log of Bow…" in texts
+    assert "Training logs of &all…" in texts
     assert "Program Winter strength…" in texts
     export.log_of_one()
     dialog = window.findChild(QFileDialog)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 from functools import cached_property
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
@@ -30,6 +31,7 @@ class AreaStack(QStackedWidget):
     area_shown = Signal(str)
     trainee_wanted = Signal(int)
     area_wanted = Signal(str)
+    everything_brought = Signal(Path)
 
     def __init__(
         self,
@@ -119,6 +121,7 @@ class AreaStack(QStackedWidget):
             area.area_wanted.connect(self.area_wanted)
             area.session_wanted.connect(self.show_session)
             area.draft_wanted.connect(self.resume)
+            area.everything_brought.connect(self.everything_brought)
             self.addWidget(area)
             self.area_built.emit(self._key, area)
         self.setCurrentWidget(area)

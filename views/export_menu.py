@@ -1,9 +1,9 @@
-"""File > Export: the log of one trainee or of all, and any program, each as a file."""
+"""File > Export: logs, programs, all about one trainee for that person, everything."""
 
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from functools import partial
+from functools import cached_property, partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -14,10 +14,13 @@ from PySide6.QtWidgets import QMainWindow, QMenu
 from db.errors import StoreError
 from views import calendar_words as words
 from views.record import MessageKind, Record
+from views.theme import Theme
 
 if TYPE_CHECKING:
+    from desktop.planning.everything_files import Everything
     from desktop.training.program import Program
     from desktop.training.trainee import Trainee
+    from views.long_work import LongWork
 
 Write = Callable[[Path], str]
 
@@ -26,10 +29,15 @@ class ExportMenu(QObject):
     """Fills a menu when it is opened. ``trainee_id`` tells whose log "of this trainee" is."""
 
     def __init__(
-        self, window: QMainWindow, record: Record, trainee_id: Callable[[], int | None]
+        self,
+        window: QMainWindow,
+        record: Record,
+        theme: Theme,
+        trainee_id: Callable[[], int | None],
     ) -> None:
         super().__init__(window)
         self._window, self._record, self._trainee_id = window, record, trainee_id
+        self._theme = theme
         self.menu = QMenu(self.tr("&Export"), window)
         self.menu.aboutToShow.connect(self._fill)
         self._fill_empty()
@@ -47,8 +55,12 @@ class ExportMenu(QObject):
         if chosen is not None:
             text = self.tr("Training log of {name}…").format(name=_plain(chosen.name))
             self._add(text, self.log_of_one)
+            text = self.tr("For {name}: all that is kept…").format(name=_plain(chosen.name))
+            self._add(text, self.all_about_one)
         if people:
             self._add(self.tr("Training logs of &all…"), self.log_of_all)
+        if people or self._record.repository.programs():
+            self._add(self.tr("&Everything, for another computer…"), self.everything)
         programs = self._record.repository.programs()
         if programs:
             self.menu.addSeparator()
@@ -76,6 +88,68 @@ class ExportMenu(QObject):
         people = self._record.repository.trainees()
         self._ask(self.tr("Training logs"), "csv", lambda path: self._log(path, people))
 
+    def all_about_one(self) -> None:
+        """Ask for a folder, and write there all about the trainee chosen, for that person."""
+        from PySide6.QtCore import QStandardPaths
+        from PySide6.QtWidgets import QFileDialog
+
+        people = self._record.repository.trainees()
+        chosen = next((each for each in people if each.id == self._trainee_id()), None)
+        if chosen is None:
+            self._record.say(self.tr("Choose a trainee first."))
+            return
+        folder = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
+        title = self.tr("Where to put all that is kept of {name}").format(name=chosen.name)
+        dialog = QFileDialog(self._window, title, folder)
+        dialog.setFileMode(QFileDialog.FileMode.Directory)
+        dialog.setOption(QFileDialog.Option.ShowDirsOnly)
+        dialog.fileSelected.connect(
+            lambda path: self.write(Path(path), lambda folder: self.give(chosen, folder))
+        )
+        dialog.finished.connect(dialog.deleteLater)
+        dialog.open()
+
+    def give(self, trainee: Trainee, folder: Path) -> str:
+        """Write all about a trainee into a folder of their own in ``folder``; what was done."""
+        from desktop.planning.everything_files import give_to_trainee
+        from views.safe_keeping import sessions_text
+
+        own = folder / file_name(trainee.name)
+        content = give_to_trainee(self._record.repository, trainee, own)
+        text = self.tr("All of {name}, {sessions}, saved to {path}")
+        return text.format(
+            name=trainee.name, sessions=sessions_text(len(content.sessions)), path=own
+        )
+
+    def everything(self) -> None:
+        """Ask for a file, and write everything."""
+        self._ask_for(self.tr("Everything"), "json", self.write_everything)
+
+    def write_everything(self, path: Path) -> None:
+        """Write everything into a file; it can be cancelled while it takes long."""
+        from desktop.planning.everything_files import writing_everything
+
+        database = self._record.repository.database
+        work = writing_everything(Path(database.path), database.passphrase, path)
+
+        def written(content: Everything) -> None:
+            from views.safe_keeping import sessions_text, trainees_text
+
+            text = self.tr("{trainees} and {sessions} saved to {path}")
+            whose, what = trainees_text(len(content.trainees)), sessions_text(len(content.sessions))
+            self._record.say(text.format(trainees=whose, sessions=what, path=path))
+
+        self.work.start(self.tr("Writing everything…"), work, written, self._wrong)
+
+    @cached_property
+    def work(self) -> LongWork:
+        """What takes long, in its panel."""
+        from views.long_work import LongWork
+
+        made = LongWork(self._theme, self._window)
+        made.cancelled.connect(lambda: self._record.say(self.tr("Cancelled: no file was written.")))
+        return made
+
     def program(self, program: Program) -> None:
         """Ask for a file, and write a program."""
         from desktop.planning.departing_files import export_program
@@ -95,6 +169,9 @@ class ExportMenu(QObject):
         return text.format(count=words.number(lines), path=path)
 
     def _ask(self, title: str, suffix: str, write: Write) -> None:
+        self._ask_for(title, suffix, lambda path: self.write(path, write))
+
+    def _ask_for(self, title: str, suffix: str, then: Callable[[Path], None]) -> None:
         from PySide6.QtCore import QStandardPaths
         from PySide6.QtWidgets import QFileDialog
 
@@ -105,7 +182,7 @@ class ExportMenu(QObject):
         kind = suffix.rpartition(".")[2]
         dialog.setNameFilter(f"{kind.upper()} (*.{kind})")
         dialog.selectFile(f"{file_name(title)}.{suffix}")
-        dialog.fileSelected.connect(lambda path: self.write(Path(path), write))
+        dialog.fileSelected.connect(lambda path: then(Path(path)))
         dialog.finished.connect(dialog.deleteLater)
         dialog.open()
 
@@ -113,14 +190,21 @@ class ExportMenu(QObject):
         """Write a file, and say how it went."""
         try:
             said = write(path)
-        except StoreError as error:
-            self._record.reported(error)
-        except OSError as error:
-            text = self.tr("{path} cannot be written: {why}")
-            why = error.strerror or str(error)
-            self._record.say(text.format(path=path, why=why), MessageKind.ERROR)
+        except (StoreError, OSError) as error:
+            self._wrong(error)
         else:
             self._record.say(said)
+
+    def _wrong(self, error: Exception) -> None:
+        if isinstance(error, StoreError):
+            self._record.reported(error)
+        elif isinstance(error, OSError):
+            text = self.tr("{path} cannot be written: {why}")
+            why = error.strerror or str(error)
+            said = text.format(path=error.filename, why=why)
+            self._record.say(said, MessageKind.ERROR)
+        else:
+            raise error
 
 
 def file_name(text: str) -> str:

@@ -20,6 +20,7 @@ from desktop.planning.arriving_files import (
     reading,
     with_kept,
 )
+from desktop.planning.everything_files import holds_everything
 from desktop.planning.exercise_search import find_exercises
 from desktop.planning.log_prospect import (
     Decisions,
@@ -134,7 +135,10 @@ class ImportArea(WorkArea):
         dialog.open()
 
     def open_file(self, path: Path, sheet: str = "") -> None:
-        """Read a file and show what is in it."""
+        """Read a file and show what is in it; one that holds everything goes elsewhere."""
+        if _holds_everything(path):
+            self.everything_brought.emit(path)
+            return
         self._path = path
         unit = Unit.KG
         people = self.record.repository.trainees()
@@ -379,6 +383,13 @@ class ImportArea(WorkArea):
     def _unit(self) -> Unit:
         mapping = self.arriving.mapping if self.arriving is not None else None
         return (mapping.unit if mapping is not None else None) or Unit.KG
+
+
+def _holds_everything(path: Path) -> bool:
+    try:
+        return holds_everything(path)
+    except OSError:  # whoever reads it next says so
+        return False
 
 
 def _sentence(error: Exception) -> str:

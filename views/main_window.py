@@ -67,6 +67,7 @@ class MainWindow(QMainWindow):
     backup_wanted = Signal()
     language_wanted = Signal(str)
     keeping_wanted = Signal(str)
+    everything_brought = Signal(Path)
 
     def __init__(
         self,
@@ -86,7 +87,7 @@ class MainWindow(QMainWindow):
         self.roster = Roster(theme)
         self.areas = AreaStack(WORK_AREAS, record, today, theme)
         self.menus = Menus(self, record, theme)
-        self.export = ExportMenu(self, record, lambda: self.roster.trainee_id)
+        self.export = ExportMenu(self, record, theme, lambda: self.roster.trainee_id)
         self.menus.add_below_import(self.export.menu)
         self.drop = FileDrop(self)
         self.status = StatusLine(theme, self.menus.undo)
@@ -145,6 +146,7 @@ class MainWindow(QMainWindow):
         self.roster.chosen.connect(self.show_trainee)
         self.areas.trainee_wanted.connect(self.roster.choose)
         self.areas.area_wanted.connect(self._area_wanted)
+        self.areas.everything_brought.connect(self.everything_brought)
         self.areas.area_shown.connect(self.menus.mark_area)
         self.areas.area_built.connect(self._recall)
         self.menus.area_chosen.connect(self.areas.show_area)
@@ -157,6 +159,7 @@ class MainWindow(QMainWindow):
         self.menus.backup_wanted.connect(self.backup_wanted)
         self.menus.language_wanted.connect(self.language_wanted)
         self.drop.dropped.connect(self.bring_in)
+        self.menus.give_wanted.connect(self.export.all_about_one)
         self.menus.keeping_wanted.connect(self.keeping_wanted)
 
     def show_area(self, key: str) -> None:
@@ -168,6 +171,10 @@ class MainWindow(QMainWindow):
         self.areas.show_area(IMPORT)
         if self.areas.area is not None:
             self.areas.area.open_file(path)
+
+    def say_wrong(self, error: StoreError) -> None:
+        """Say what went wrong with a file."""
+        self._record.reported(error)
 
     def show_trainee(self, trainee_id: int | None) -> None:
         """Show a trainee in the area that stands there; the desk gives way to the session."""

@@ -37,6 +37,7 @@ class Menus(QObject):
     demo_wanted = Signal()
     backup_wanted = Signal()
     keeping_wanted = Signal(str)
+    give_wanted = Signal()
     language_wanted = Signal(str)
 
     def __init__(self, window: QMainWindow, record: Record, theme: Theme) -> None:
@@ -113,6 +114,11 @@ class Menus(QObject):
         self._keeping(menu)
         menu.addSeparator()
         self._add(menu, self.tr("&Import…"), lambda: self.area_chosen.emit(IMPORT), "Ctrl+I")
+        self._add(
+            menu,
+            self.tr("&Take over everything…"),
+            lambda: self.keeping_wanted.emit("take over"),
+        )
         self.below_import = menu.addSeparator()
         self._add(menu, self.tr("Open the &demo scenario"), self.demo_wanted.emit)
         menu.addSeparator()
@@ -123,7 +129,7 @@ class Menus(QObject):
         self._add(menu, self.tr("Bac&kups…"), lambda: wish("backups"))
         self._add(menu, self.tr("&Passphrase…"), lambda: wish("passphrase"))
         self._add(menu, self.tr("&Lock"), lambda: wish("lock"), "Ctrl+Shift+L")
-        below = menu.addMenu(self.tr("Lock when &idle"))
+        below = menu.addMenu(self.tr("Lock &when idle"))
         group = QActionGroup(self)
         for minutes in LOCK_MINUTES:
             text = self.tr("After {count} minutes") if minutes else self.tr("Never")
@@ -156,6 +162,7 @@ class Menus(QObject):
         self._add(menu, self.tr("&Add…"), self.new_trainee.emit, "Ctrl+N")
         self._add(menu, self.tr("&Edit"), lambda: self.area_chosen.emit(TRAINEE), "Ctrl+E")
         menu.addSeparator()
+        self._add(menu, self.tr("&Give them their data…"), self.give_wanted.emit)
         self._add(menu, self.tr("E&rase for good…"), lambda: self.keeping_wanted.emit("erase"))
 
     def _view(self) -> None:

@@ -130,8 +130,8 @@ def contents_text(contents: Contents, today: date) -> str:
     if contents.last_session is not None:
         text = translate("SafeKeeping", "In it: {trainees}, {sessions}, the last of {day}.")
     return text.format(
-        trainees=_trainees(contents.trainees),
-        sessions=_sessions(contents.sessions),
+        trainees=trainees_text(contents.trainees),
+        sessions=sessions_text(contents.sessions),
         day=words.short_day(contents.last_session or today, today),
     )
 
@@ -157,7 +157,7 @@ def _difference_text(one: Difference) -> str:
         (one.sessions_back, translate("SafeKeeping", "{sessions} come back")),
         (one.sessions_changed, translate("SafeKeeping", "{sessions} as they were before")),
     ]
-    said = [text.format(sessions=_sessions(count)) for count, text in parts if count]
+    said = [text.format(sessions=sessions_text(count)) for count, text in parts if count]
     if others == 1:
         said.append(translate("SafeKeeping", "1 other fact goes, comes back or changes"))
     elif others:
@@ -171,13 +171,15 @@ def _named(backup: Backup) -> str:
     return f"{words.full_day(backup.day)}{words.DOT}{size}"
 
 
-def _trainees(count: int) -> str:
+def trainees_text(count: int) -> str:
+    """So many trainees."""
     if count == 1:
         return translate("SafeKeeping", "1 trainee")
     return translate("SafeKeeping", "{count} trainees").format(count=words.number(count))
 
 
-def _sessions(count: int) -> str:
+def sessions_text(count: int) -> str:
+    """So many sessions."""
     if count == 1:
         return translate("SafeKeeping", "1 session")
     return translate("SafeKeeping", "{count} sessions").format(count=words.number(count))

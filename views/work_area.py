@@ -26,13 +26,14 @@ class WorkArea(QWidget):
     changes and when the record changes while the area is shown; a hidden area is refreshed when
     it is shown again. `leave` is asked before another area or trainee is shown: keep drafts there.
     ``session_wanted`` names a session that the session area is to open, ``draft_wanted`` gives a
-    draft.
+    draft, ``everything_brought`` a file that holds everything.
     """
 
     trainee_wanted = Signal(int)
     area_wanted = Signal(str)
     session_wanted = Signal(int)
     draft_wanted = Signal(object)
+    everything_brought = Signal(Path)
 
     def __init__(
         self, record: Record, today: date, theme: Theme, parent: QWidget | None = None

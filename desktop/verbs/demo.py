@@ -6,8 +6,8 @@ from datetime import date
 from pathlib import Path
 
 from db.seals import remove_file
+from desktop import demo as scenario
 from desktop import paths, tour
-from desktop.demo import fill
 from desktop.verbs.data_files import opened
 from desktop.verbs.terminal import Options, Terminal, Wrong, print_lines
 
@@ -45,7 +45,7 @@ def _fill_demo(path: Path, today: date) -> None:
         raise Wrong(f"{path} is there already; the demo goes into a new file")
     try:
         with opened(path, create=True) as repository:
-            fill(repository, today)
+            scenario.fill(repository, today)
     except BaseException:
         remove_file(path)
         raise

@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from datetime import date
 
-from db.everything import of_trainee, read_everything, write_file
-from db.log_export import write_log
 from db.trainee_files import read_trainees
 from desktop import answers, paths
 from desktop.planning.arrivals import take_trainees
+from desktop.planning.everything_files import give_to_trainee
 from desktop.planning.report import trainee_report
 from desktop.planning.roster import roster as read_roster
 from desktop.planning.safe_keeping import SafeKeeping
@@ -34,10 +33,7 @@ def export_trainee(terminal: Terminal, options: Options) -> None:
     """Write all about one trainee, for that person: JSON and a table of the training."""
     with data(options) as repository:
         trainee = trainee_called(repository, options.trainee)
-        content = of_trainee(read_everything(repository.database), identity(trainee))
-        options.out.mkdir(mode=0o700, parents=True, exist_ok=True)
-        write_file(content, options.out / "everything.json")
-        write_log(repository, options.out / "training-log.csv", [trainee])
+        content = give_to_trainee(repository, trainee, options.out)
     print(f"{counted(content)} written to {options.out}")
 
 
