@@ -132,6 +132,11 @@ class Repository:
         conditions = () if retired else (schema.Exercise.retired == False,)  # noqa: E712
         return self._read(Exercise, *conditions)
 
+    def exercises_called(self, keys: Iterable[str]) -> dict[str, Exercise]:
+        """The exercises with these keys, retired ones too, by key; keys of none are left out."""
+        found = self._read(Exercise, schema.Exercise.key.in_(sorted(keys)))
+        return {exercise.key: exercise for exercise in found}
+
     def exercise(self, key: str) -> Exercise:
         """The exercise called ``key``; NotFound where there is none."""
         exercise = self._one(Exercise, schema.Exercise.key == key)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import defaultdict
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 from datetime import UTC, date, datetime
@@ -202,20 +203,21 @@ def _sets_where(
 
 def gathered(rows: Iterable[tuple[Any, ...]]) -> dict[tuple[int, int], list[SetDone]]:
     """Sets by session and place of the line, from rows of both and `SET_COLUMNS`."""
-    # The same set comes again and again in a training record: it is made once and shared.
-    known: dict[tuple[Any, ...], SetDone] = {}
-    sets: dict[tuple[int, int], list[SetDone]] = {}
+    known = _Sets()
+    sets: defaultdict[tuple[int, int], list[SetDone]] = defaultdict(list)
     for row in rows:
-        values = row[2:]
-        done = known.get(values)
-        if done is None:
-            done = known[values] = _set(values)
-        owner = row[:2]
-        if owner in sets:
-            sets[owner].append(done)
-        else:
-            sets[owner] = [done]
+        sets[row[:2]].append(known[row[2:]])
     return sets
+
+
+class _Sets(dict[tuple[Any, ...], SetDone]):
+    """Sets by the values of `SET_COLUMNS`. The same one comes again and again in a training record:
+    it is made once and shared.
+    """
+
+    def __missing__(self, values: tuple[Any, ...]) -> SetDone:
+        done = self[values] = _set(values)
+        return done
 
 
 class AskedSets(dict[str, tuple[AskedSet, ...]]):

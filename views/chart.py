@@ -1,33 +1,31 @@
-"""A plot over days in the look of the house: the one place that knows the chart library.
+"""A plot over days in the look of the house.
 
-Importing this takes a fifth of a second. Colours are roles of the palette, days are ordinals, and
+Importing this imports the chart library. Colours are roles of the palette, days are ordinals, and
 each part has a name by which it is found again.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any, Final, Literal
 
 import numpy as np
-import pyqtgraph as pg
-from numpy.typing import NDArray
 from PySide6.QtCore import QPointF, Qt, Signal
-from PySide6.QtGui import QColor, QFontMetricsF, QPen
+from PySide6.QtGui import QBrush, QFontMetricsF, QPen
 from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 
 from views import words
 from views.axis_ticks import day_ticks, round_ticks
+from views.chart_library import Floats, pg
+from views.plot_axis import PlotAxis, Ticks
+from views.plot_parts import BEHIND, CURSOR, LINE, SPOT, UNDER, PlotParts
 from views.progress_series import Shape
 from views.theme import TextSize, Theme
 
-Floats = NDArray[np.float64]
 Dash = Literal["solid", "dash", "dot"]
 Edge = Literal["top", "second", "foot"]
 Sign = Literal["triangle", "star", "diamond"]
-Ticks = Callable[[float, float, float], Sequence[tuple[float, str]]]
-"""From the lowest and highest value in view and the pixels between to values with their words."""
 
 _DASHES: Final = {
     "solid": Qt.PenStyle.SolidLine,
@@ -41,11 +39,9 @@ _LEFT, _FOOT = 56, 24
 _TICK_ROOM: Final = 80
 _VALUE_ROOM: Final = 44
 _LEAST_DAYS: Final = 14
-_TINY, _MANY = 4.0, 800
-"""Points from which a smooth line is drawn in segments, which then is ten times faster."""
+_TINY: Final = 4.0
 _SHAPES: Final = {Shape.SQUARE: "s", Shape.HOLLOW_SQUARE: "s", Shape.DISC: "o", Shape.RING: "o"}
 _SIGNS: Final = {"triangle": "t1", "star": "star", "diamond": "d"}
-_BEHIND, _UNDER, _LINE, _SPOT, _CURSOR = -20, -10, 0, 10, 20
 
 
 @dataclass(slots=True)
@@ -77,23 +73,22 @@ class DayPlot(QWidget):
         pg.setConfigOptions(antialias=True)
         self.theme = theme
         self._week_starts = week_starts
-        self._bottom = _Axis("bottom", self._dates, _ORIGIN)
-        self._left = _Axis("left", self._numbers)
+        self._bottom = PlotAxis("bottom", self._dates, _ORIGIN)
+        self._left = PlotAxis("left", self._numbers)
         axes = {"bottom": self._bottom, "left": self._left}
         self._widget: Any = pg.PlotWidget(self, axisItems=axes)
         self._plot: Any = self._widget.getPlotItem()
         self._view: Any = self._plot.getViewBox()
-        self._items: dict[str, Any] = {}
+        self._parts = PlotParts(self._view)
         self._pinned: list[_Pinned] = []
+        self._dressed = False
+        theme.changed.connect(self._undress)
         self._set_up()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self._widget)
 
     def _set_up(self) -> None:
-        # Before anything is drawn: given for one curve alone, the plot would overwrite them.
-        self._plot.setDownsampling(auto=True, mode="peak")
-        self._plot.setClipToView(True)
         self._plot.setMenuEnabled(False)
         self._plot.hideButtons()
         self._view.setMouseEnabled(True, False)
@@ -109,12 +104,26 @@ class DayPlot(QWidget):
         self._view.sigXRangeChanged.connect(lambda *_: self.days_moved.emit())
         self._view.sigRangeChanged.connect(lambda *_: self.pin())
         self._view.sigResized.connect(lambda *_: self.pin())
-        self.clear()
+        self._dress()
 
-    def clear(self) -> None:
-        """Take everything away and use the theme's colours and type from now on."""
-        self._plot.clear()
-        self._items, self._pinned = {}, []
+    def begin(self) -> None:
+        """Draw all again from now on, in the theme's colours and type; `finish` takes away what
+        was not.
+        """
+        if not self._dressed:
+            self._dress()
+        self._parts.begin()
+        self._pinned = []
+
+    def finish(self) -> None:
+        """The drawing is done."""
+        self._parts.finish()
+
+    def _undress(self) -> None:
+        self._dressed = False
+
+    def _dress(self) -> None:
+        self._dressed = True
         self._widget.setBackground(self.theme.colour("surface"))
         muted, line = self.theme.colour("muted"), self.theme.colour("line")
         for axis in (self._bottom, self._left):
@@ -123,7 +132,7 @@ class DayPlot(QWidget):
             axis.setTickPen(pg.mkPen(line, width=1))
             axis.setStyle(tickFont=self.theme.font(TextSize.SMALL), tickLength=0)
         self._left.setGrid(255)
-        self._left.setZValue(_BEHIND)
+        self._left.setZValue(BEHIND)
         self._bottom.setHeight(self.theme.px(_FOOT))
         self._left.setWidth(self.theme.px(_LEFT))
 
@@ -136,31 +145,23 @@ class DayPlot(QWidget):
         dash: Dash = "solid",
     ) -> None:  # fmt: skip
         """A line through values; it breaks where one is not a number."""
-        pen = self._pen(role, width, dash)
-        item = self._plot.plot(days - _ORIGIN, values, pen=pen, connect="finite")
-        # Joints of segments show, and each begins its dashes again: only where there are many.
-        many = dash == "solid" and days.size > _MANY
-        item.curve.setSegmentedLineMode("on" if many else "off")
-        self._keep(name, item, _LINE)
+        self._parts.line(name, days - _ORIGIN, values, self._pen(role, width, dash))
 
     def add_band(
         self, name: str, days: Floats, low: Floats, high: Floats, role: str, alpha: float
     ) -> None:
         """The ground between two lines."""
-        edges = [pg.PlotCurveItem(days - _ORIGIN, edge) for edge in (low, high)]
         colour = self.theme.colour(role)
         colour.setAlphaF(alpha)
-        item = pg.FillBetweenItem(*edges, brush=colour)
-        self._plot.addItem(item, ignoreBounds=True)
-        self._keep(name, item, _UNDER)
+        self._parts.band(name, days - _ORIGIN, low, high, colour)
 
     def add_spots(
         self, name: str, days: Floats, values: Floats, shape: Shape, role: str, size: float = 8
     ) -> None:
         """Spots of one shape; tiny ones behind the lines."""
         hollow = shape in (Shape.HOLLOW_SQUARE, Shape.RING)
-        self._scatter(name, days, values, _SHAPES[shape], role, size, hollow=hollow)
-        self._items[name].setZValue(_SPOT if size > _TINY else _UNDER)
+        depth = SPOT if size > _TINY else UNDER
+        self._scatter(name, days, values, _SHAPES[shape], role, size, hollow=hollow, depth=depth)
 
     def add_signs(self, name: str, days: Floats, values: Floats, sign: Sign, role: str) -> None:
         """Small triangles, stars or hollow diamonds."""
@@ -170,61 +171,44 @@ class DayPlot(QWidget):
         self, name: str, middles: Floats, heights: Floats, width: float, role: str
     ) -> None:
         """Bars standing on 0."""
-        colour = self.theme.colour(role)
-        bars = {"x": middles - _ORIGIN, "height": heights, "width": width}
-        item = pg.BarGraphItem(**bars, brush=colour, pen=pg.mkPen(None))
-        self._plot.addItem(item)
-        self._keep(name, item, _UNDER if role == "line" else _LINE)
+        colour, depth = self.theme.colour(role), UNDER if role == "line" else LINE
+        self._parts.bars(name, middles - _ORIGIN, heights, width, colour, depth)
 
     def add_level(self, name: str, value: float, role: str, label: str, dash: Dash = "dot") -> None:
         """A line across at one value, its words above its right end."""
-        item = pg.InfiniteLine(value, angle=0, pen=self._pen(role, 1.5, dash))
-        self._plot.addItem(item, ignoreBounds=True)
-        self._keep(name, item, _LINE)
-        self._label(value, label, "right", role)
+        self._parts.level(name, value, self._pen(role, 1.5, dash))
+        self._label(name, value, label, "right", role)
 
     def add_moment(self, name: str, day: float, role: str, label: str, edge: Edge = "top") -> None:
         """A thin line down one day, with its words at the edge."""
-        item = pg.InfiniteLine(day - _ORIGIN, angle=90, pen=self._pen(role, 1, "solid"))
-        self._plot.addItem(item, ignoreBounds=True)
-        self._keep(name, item, _UNDER)
-        self._label(day, label, edge, "muted")
+        self._parts.moment(name, day - _ORIGIN, self._pen(role, 1, "solid"))
+        self._label(name, day, label, edge, "muted")
 
     def add_strip(self, name: str, first: float, last: float, label: str) -> None:
         """A quiet strip over days, with its words at the foot."""
-        item = pg.LinearRegionItem(
-            (first - _ORIGIN, last - _ORIGIN), movable=False, brush=self.theme.colour("background"),
-            pen=pg.mkPen(None),
-        )  # fmt: skip
-        self._plot.addItem(item, ignoreBounds=True)
-        self._keep(name, item, _BEHIND)
-        self._label((first + last) / 2, label, "foot", "muted")
+        ground = self.theme.colour("background")
+        self._parts.strip(name, first - _ORIGIN, last - _ORIGIN, ground)
+        self._label(name, (first + last) / 2, label, "foot", "muted")
 
     def add_words(self, name: str, day: float, value: float, label: str, role: str) -> None:
         """Words to the right of a value."""
-        item = pg.TextItem(label, color=self.theme.colour(role), anchor=(0, 0.5))
-        item.setFont(self.theme.font(TextSize.SMALL))
+        font = self.theme.font(TextSize.SMALL)
+        item = self._parts.words(name, label, self.theme.colour(role), font, (0, 0.5))
         item.setPos(day - _ORIGIN, value)
-        self._plot.addItem(item, ignoreBounds=True)
-        self._keep(name, item, _LINE)
 
     def take_away(self, name: str) -> None:
         """Remove a part, where it is there."""
-        if name in self._items:
-            self._plot.removeItem(self._items.pop(name))
+        self._parts.take_away(name)
 
     def mark(self, day: float | None, value: float = 0.0) -> None:
         """Put the cursor on a spot; None takes it away."""
-        for name in ("cursor", "cursor ring"):
-            self.take_away(name)
         if day is None:
+            self.take_away("cursor")
+            self.take_away("cursor ring")
             return
-        line = pg.InfiniteLine(day - _ORIGIN, angle=90, pen=self._pen("accent", 1, "solid"))
-        self._plot.addItem(line, ignoreBounds=True)
-        self._keep("cursor", line, _CURSOR)
+        self._parts.moment("cursor", day - _ORIGIN, self._pen("accent", 1, "solid"), CURSOR)
         ring = (np.array([day]), np.array([value]))
-        self._scatter("cursor ring", *ring, "o", "accent", 16, hollow=True, width=2)
-        self._items["cursor ring"].setZValue(_CURSOR)
+        self._scatter("cursor ring", *ring, "o", "accent", 16, hollow=None, width=2, depth=CURSOR)
 
     def show_days(self, first: float, last: float) -> None:
         """Bring these days into view."""
@@ -279,11 +263,11 @@ class DayPlot(QWidget):
 
     def parts(self) -> tuple[str, ...]:
         """The names of what is drawn."""
-        return tuple(self._items)
+        return self._parts.names()
 
     def data_of(self, name: str) -> tuple[Floats, Floats]:
         """Days and values of a line or of spots."""
-        days, values = self._items[name].getData()
+        days, values = self._parts[name].getData()
         return np.asarray(days, dtype=np.float64) + _ORIGIN, np.asarray(values, dtype=np.float64)
 
     def labels(self) -> tuple[str, ...]:
@@ -306,30 +290,22 @@ class DayPlot(QWidget):
         most = int(pixels / self.theme.px(_VALUE_ROOM))
         return [(value, words.number(value)) for value in round_ticks(low, high, most)]
 
-    def _keep(self, name: str, item: Any, depth: int) -> None:
-        item.setZValue(depth)
-        self._items[name] = item
-
     def _scatter(
         self, name: str, days: Floats, values: Floats, symbol: str, role: str, size: float, *,
-        hollow: bool, width: float = 1.5,
+        hollow: bool | None, width: float = 1.5, depth: int = SPOT,
     ) -> None:  # fmt: skip
-        colour = self.theme.colour(role)
-        ground = self.theme.colour("surface")
-        if name == "cursor ring":
-            ground = QColor(0, 0, 0, 0)
-        item = pg.ScatterPlotItem(
-            x=days - _ORIGIN, y=values, symbol=symbol, size=self.theme.px(size),
-            pen=self._pen(role, width, "solid"), brush=pg.mkBrush(ground if hollow else colour),
-        )  # fmt: skip
-        self._plot.addItem(item, ignoreBounds=True)
-        self._keep(name, item, _SPOT)
+        """``hollow`` None: what lies under it shows."""
+        brush = QBrush(self.theme.colour("surface" if hollow else role))
+        if hollow is None:
+            brush = QBrush(Qt.BrushStyle.NoBrush)
+        pen, pixels = self._pen(role, width, "solid"), self.theme.px(size)
+        self._parts.spots(name, days - _ORIGIN, values, symbol, pixels, pen, brush, depth)
 
-    def _label(self, at: float, label: str, edge: Edge | Literal["right"], role: str) -> None:
-        item = pg.TextItem(label, color=self.theme.colour(role))
-        item.setFont(self.theme.font(TextSize.SMALL))
-        item.setZValue(_LINE)
-        self._plot.addItem(item, ignoreBounds=True)
+    def _label(
+        self, name: str, at: float, label: str, edge: Edge | Literal["right"], role: str
+    ) -> None:
+        font, colour = self.theme.font(TextSize.SMALL), self.theme.colour(role)
+        item = self._parts.words(f"{name} words", label, colour, font, (0, 0))
         self._pinned.append(_Pinned(item, at, edge, self.text_width(label) + self.theme.px(8)))
 
     def pin(self) -> None:
@@ -374,27 +350,3 @@ class DayPlot(QWidget):
     def _clicked(self, event: Any) -> None:
         if event.button() == Qt.MouseButton.LeftButton:
             (self.opened if event.double() else self.pressed).emit()
-
-
-class _Axis(pg.AxisItem):
-    """An axis whose ticks and words come from one function."""
-
-    def __init__(self, side: str, ticks: Ticks, origin: int = 0) -> None:
-        super().__init__(side)
-        self.ticks = ticks
-        self._origin = origin
-        self._words: dict[float, str] = {}
-
-    def use(self, ticks: Ticks) -> None:
-        """Take ticks from another function."""
-        self.ticks = ticks
-        self.picture = None
-        self.update()
-
-    def tickValues(self, low: float, high: float, size: float) -> list[tuple[float, list[float]]]:
-        found = self.ticks(low + self._origin, high + self._origin, size)
-        self._words = {value - self._origin: text for value, text in found}
-        return [(1.0, list(self._words))]
-
-    def tickStrings(self, values: list[float], _scale: float, _spacing: float) -> list[str]:
-        return [self._words.get(value, "") for value in values]

@@ -36,6 +36,7 @@ class ChoiceRow(QWidget):
         super().__init__(parent)
         self._theme, self._keys_in = theme, keys_in
         self._code = ""
+        self._choices: tuple[Choice, ...] = ()
         self._buttons: dict[str, QPushButton] = {}
         self._shortcuts: list[QShortcut] = []
         self._group = QButtonGroup(self)
@@ -56,6 +57,10 @@ class ChoiceRow(QWidget):
 
     def offer(self, choices: Sequence[Choice], code: str) -> None:
         """Offer these words, ``code`` holding."""
+        if tuple(choices) == self._choices:
+            self.choose(code)
+            return
+        self._choices = tuple(choices)
         for shortcut in self._shortcuts:
             shortcut.setParent(None)
             shortcut.deleteLater()

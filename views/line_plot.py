@@ -14,7 +14,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from views import words
 from views.chart import DayPlot
 from views.chart_window import fitting, limits_of, span_of
-from views.progress_series import Series, Shape, broken_line, step_line
+from views.progress_series import Series, broken_line, step_line
 from views.progress_texts import goal_words, mark_word
 from views.theme import Theme
 
@@ -116,9 +116,9 @@ class LinePlot(QWidget):
 
     def _redraw(self) -> None:
         series = self._series
-        self.plot.clear()
         if series is None:
             return
+        self.plot.begin()
         self._name_values(series)
         self._draw_surroundings(series)
         self._draw_trend(series)
@@ -130,6 +130,7 @@ class LinePlot(QWidget):
         first, last = limits_of(series)
         self.plot.keep_within(first, last)
         self._fit()
+        self.plot.finish()
         if self._index >= 0:
             spot = series.spots[self._index]
             self.plot.mark(spot.day, spot.value)
@@ -179,15 +180,14 @@ class LinePlot(QWidget):
         """The sessions by shape; smaller, and behind the trend, where very many are in view."""
         self._size = size
         days, values = series.days, series.heights
-        counted = np.array([spot.counted for spot in series.spots], dtype=bool)
-        shapes = np.array([spot.shape.value for spot in series.spots])
-        for shape in Shape:
-            for kept, role in ((counted, "text"), (~counted, "muted")):
-                name = f"{shape.value}{'' if role == 'text' else ', paler'}"
+        for (shape, counted), taken in series.by_look.items():
+            name, role = shape.value, "text"
+            if not counted:
+                name, role = f"{name}, paler", "muted"
+            if taken:
+                self.plot.add_spots(name, days[taken], values[taken], shape, role, size)
+            else:
                 self.plot.take_away(name)
-                taken = (shapes == shape.value) & kept if shapes.size else kept
-                if taken.any():
-                    self.plot.add_spots(name, days[taken], values[taken], shape, role, size)
 
     def _draw_second(self, series: Series) -> None:
         """What it is compared with: hollow diamonds and dashes, in a colour of their own."""
@@ -224,7 +224,6 @@ class LinePlot(QWidget):
         self, series: Series, seen: NDArray[np.bool_], low: float, high: float
     ) -> None:
         """A star above each best so far; only above the last in view where there are very many."""
-        self.plot.take_away("records")
         best = np.flatnonzero(np.array(series.records, dtype=bool) & seen)
         if best.size > _MOST_STARS:
             best = best[-1:]
@@ -232,9 +231,10 @@ class LinePlot(QWidget):
             room = self.plot.value_of_pixels(self._theme.px(_STAR), low, high)
             heights = series.heights[best] + room
             self.plot.add_signs("records", series.days[best], heights, "star", "good")
+        else:
+            self.plot.take_away("records")
 
     def _draw_pains(self, series: Series, low: float, high: float) -> None:
-        self.plot.take_away("pain")
         if series.pains:
             days = np.array([mark.first.toordinal() for mark in series.pains], dtype=np.float64)
             heights = np.full(days.size, low + (high - low) * 0.07)
@@ -242,9 +242,9 @@ class LinePlot(QWidget):
 
     def _draw_body_mass(self, series: Series, low: float, high: float) -> None:
         """Along the foot, in a scale of its own: its end says what it is."""
-        for name in ("body mass", "body mass words"):
-            self.plot.take_away(name)
         if not self.body_mass_shown or series.body_mass is None:
+            for name in ("body mass", "body mass words"):
+                self.plot.take_away(name)
             return
         days, masses = series.body_mass
         span = max(float(np.ptp(masses)), 1.0)

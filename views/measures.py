@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Sequence
-from dataclasses import replace
 from enum import StrEnum
 
 from desktop.planning.progress import BestSet, GoalLine, LineProgress
@@ -74,7 +73,7 @@ def at_load(progress: LineProgress, load_g: int) -> tuple[BestSet, ...]:
         there = [one for one in best.working if one.load_g == load_g]
         if there:
             most = max(there, key=lambda one: one.amount)
-            found.append(replace(best, done=most, amount=most.amount))
+            found.append(best._replace(done=most, amount=most.amount))
     return tuple(found)
 
 

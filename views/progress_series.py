@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import cached_property
-from typing import Final
+from typing import Final, NamedTuple
 
 import numpy as np
 from numpy.typing import NDArray
@@ -44,10 +44,9 @@ class Shape(StrEnum):
     RING = "ring"
 
 
-@dataclass(frozen=True, slots=True)
-class Spot:
+class Spot(NamedTuple):
     """One session: its day, its value, how it looks, and what it stands for. ``counted`` False:
-    an easier week, or pain.
+    an easier week, or pain. A tuple, since ten years of them are made while somebody waits.
     """
 
     day: int
@@ -130,12 +129,22 @@ class Series:
     @cached_property
     def days(self) -> Floats:
         """The day of each spot."""
-        return np.array([spot.day for spot in self.spots], dtype=np.float64)
+        return np.array([day for day, *_ in self.spots], dtype=np.float64)
+
+    @cached_property
+    def by_look(self) -> dict[tuple[Shape, bool], list[int]]:
+        """Which spots look alike: by shape, and whether they count."""
+        found: dict[tuple[Shape, bool], list[int]] = {
+            (shape, counted): [] for shape in Shape for counted in (True, False)
+        }
+        for index, (_, _, shape, _, _, counted) in enumerate(self.spots):
+            found[shape, counted].append(index)
+        return found
 
     @cached_property
     def heights(self) -> Floats:
         """The value of each spot."""
-        return np.array([spot.value for spot in self.spots], dtype=np.float64)
+        return np.array([value for _, value, *_ in self.spots], dtype=np.float64)
 
 
 def series_of(
@@ -179,15 +188,18 @@ def records_of(spots: Sequence[Spot], shown: Shown, *, comparable: bool = True) 
     An easier week, pain and an uncertain estimate set no record, nor does the first session: it had
     nothing to beat. ``comparable`` False: only sets of the same variation and load are compared.
     """
-    best: dict[tuple[str | None, int] | None, float] = {}
+    most: dict[tuple[str | None, int] | None, float] = {}
     found: list[bool] = []
-    for spot in spots:
-        certain = shown is not Shown.ESTIMATE or (spot.point is not None and spot.point.certain)
-        key = None if comparable else (spot.best.done.variation, spot.best.done.load_g)
-        counts = spot.counted and certain
-        found.append(counts and key in best and spot.value > best[key])
-        if counts:
-            best[key] = max(best.get(key, spot.value), spot.value)
+    estimated = shown is Shown.ESTIMATE
+    for _, value, _, best, point, counted in spots:
+        if not counted or (estimated and (point is None or not point.certain)):
+            found.append(False)
+            continue
+        key = None if comparable else (best.done.variation, best.done.load_g)
+        before = most.get(key)
+        found.append(before is not None and value > before)
+        if before is None or value > before:
+            most[key] = value
     return tuple(found)
 
 
@@ -228,17 +240,18 @@ def shape_of(amount: int, *, certain: bool) -> Shape:
 
 def _estimated(progress: LineProgress, factor: float) -> tuple[Spot, ...]:
     bests = {(best.day, best.session_id): best for best in progress.best_sets}
+    shapes = {
+        (reps, certain): shape_of(reps, certain=certain)
+        for reps, certain in {(point.reps, point.certain) for point in progress.points}
+    }
     return tuple(
         Spot(
-            point.day.toordinal(),
-            point.one_rep_max_g * factor,
-            shape_of(point.reps, certain=point.certain),
-            bests[point.day, point.session_id],
-            point,
+            point.day.toordinal(), point.one_rep_max_g * factor,
+            shapes[point.reps, point.certain], bests[point.day, point.session_id], point,
             point.counted,
         )
         for point in progress.points
-    )
+    )  # fmt: skip
 
 
 def _spots(

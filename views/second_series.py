@@ -50,7 +50,7 @@ def _counted(spots: Iterable[Spot]) -> tuple[Spot, ...]:
 
 def _moved(series: Series, name: str, days: int) -> Second:
     until = series.today - days
-    spots = tuple(replace(spot, day=spot.day + days) for spot in series.spots if spot.day <= until)
+    spots = tuple(spot._replace(day=spot.day + days) for spot in series.spots if spot.day <= until)
     band = series.trend
     if band is not None:
         kept = band.days <= until
@@ -94,7 +94,7 @@ def _relative(series: Series) -> Series | None:
     return replace(
         series,
         spots=tuple(
-            replace(spot, value=float(value))
+            spot._replace(value=float(value))
             for spot, value in zip(series.spots, heights, strict=True)
         ),
         trend=band,

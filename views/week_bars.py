@@ -30,6 +30,8 @@ class WeekBars(QWidget):
         self._weeks: tuple[Week, ...] = ()
         self.plot = DayPlot(theme)
         self.plot.follow(above)
+        self.plot.name_values(lambda *_: ())
+        self.plot.name_days(self.counts)
         self.plot.pointed.connect(self._point)
         self.plot.days_moved.connect(self._fit)
         column = QVBoxLayout(self)
@@ -47,15 +49,14 @@ class WeekBars(QWidget):
         self.plot.keep_left(self._above.left_room)
 
     def _redraw(self) -> None:
-        self.plot.clear()
-        self.plot.name_values(lambda *_: ())
-        self.plot.name_days(self.counts)
+        self.plot.begin()
         middles = np.array([each.first.toordinal() + _MIDDLE for each in self._weeks])
         planned = np.array([each.planned_sets for each in self._weeks], dtype=np.float64)
         done = np.array([each.hard_sets for each in self._weeks], dtype=np.float64)
         if middles.size:
             self.plot.add_bars("planned", middles, planned, _WIDTH, "line")
             self.plot.add_bars("done", middles, done, _WIDTH, "accent")
+        self.plot.finish()
         self.line_up()
         self._fit()
 

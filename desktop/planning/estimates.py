@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import TYPE_CHECKING, Final, NamedTuple
 
@@ -15,9 +14,16 @@ from desktop.training.demand import effective_load_g
 from desktop.training.exercises import Measure
 from desktop.training.position import Surroundings
 from desktop.training.program import Line
+from desktop.training.quantities import MAX_LOAD_G
 from desktop.training.scale import ALL_FAMILIES
 from desktop.training.session import LineDone, Session, SetDone
-from desktop.training.strength import MOST_REPS, Estimate, StrengthError, estimate, one_rep_max
+from desktop.training.strength import (
+    MOST_REPS,
+    Estimate,
+    StrengthError,
+    estimate,
+    one_rep_max,
+)
 
 if TYPE_CHECKING:
     from desktop.training.trend import Trend
@@ -31,7 +37,8 @@ EVERY_FAMILY: Final = ((date.min, ALL_FAMILIES),)
 
 class Worked(NamedTuple):
     """A line's part of one session: its working sets, each with its effective load in grams (None:
-    not known). A tuple, since ten years of them are made while somebody waits for a chart.
+    not known). ``counted`` as in `is_counted`. A tuple, since ten years of them are made while
+    somebody waits for a chart.
     """
 
     session: Session
@@ -39,17 +46,17 @@ class Worked(NamedTuple):
     around: Surroundings
     working: tuple[SetDone, ...]
     loads: list[float | None]
+    counted: bool
 
 
 Done = Sequence[tuple[Session, LineDone]]
 """A line's part of each session, oldest first."""
 
 
-@dataclass(frozen=True, slots=True)
-class Point:
+class Point(NamedTuple):
     """The best estimate of one session. ``load_g`` is the effective load of its set, ``added_g``
     the load as typed; ``rir`` None: not told. ``counted`` False: left out of the trend (an easier
-    week, or pain).
+    week, or pain). A tuple, as `Worked` is.
     """
 
     day: date
@@ -87,6 +94,7 @@ def worked_of(done: Done, around: dict[date, Surroundings]) -> tuple[Worked, ...
     """The working sets of each session with their effective loads."""
     # Years of training hold few different loads: each is reckoned once while nothing changes.
     known: dict[tuple[int, int, str | None], float | None] = {}
+    alike: dict[tuple[int, int], tuple[tuple[SetDone, ...], list[float | None], bool]] = {}
 
     def load_of(one: SetDone, here: Surroundings) -> float | None:
         key = (id(here), one.load_g, one.variation)
@@ -96,8 +104,14 @@ def worked_of(done: Done, around: dict[date, Surroundings]) -> tuple[Worked, ...
 
     found: list[Worked] = []
     for session, part in done:
-        here, working = around[session.day], part.working_sets
-        found.append(Worked(session, part, here, working, [load_of(one, here) for one in working]))
+        here = around[session.day]
+        key = (id(part), id(here))  # parts alike are one object when a chart reads them
+        told = alike.get(key)
+        if told is None:
+            working = part.working_sets
+            loads = [load_of(one, here) for one in working]
+            told = alike[key] = (working, loads, is_counted(part))
+        found.append(Worked(session, part, here, *told))
     return tuple(found)
 
 
@@ -113,8 +127,14 @@ def points_in(history: History, line: Line, worked: Sequence[Worked]) -> tuple[P
     if history.exercise_of(line).measure is Measure.HOLD:
         return ()
     estimates = _Estimates(history.library.settings.equation)
-    found = (_point(each, estimates) for each in worked)
-    return tuple(point for point in found if point is not None)
+    alike: dict[tuple[int, int], _Best | None] = {}
+    found: list[Point] = []
+    for each in worked:
+        key = (id(each.part), id(each.around))
+        best = alike[key] if key in alike else alike.setdefault(key, _best(each, estimates))
+        if best is not None:
+            found.append(_point(each, *best))
+    return tuple(found)
 
 
 def trend_of(points: Sequence[Point], settings: CoachSettings) -> Trend | None:
@@ -137,49 +157,50 @@ def plateau_probability(trend: Trend, settings: CoachSettings) -> float:
     return trend.plateau_probability(settings.plateau_slope_percent / 100)
 
 
-class _Estimates(dict[tuple[float, int, float | None, bool], Estimate | None]):
-    """Estimates by effective load, repetitions, reserve and whether it was a test. In years of
-    training the same set comes again and again: it is estimated once.
+_Best = tuple[SetDone, float, float, Estimate]
+"""A set with its effective load and estimated maximum, in grams, and the estimate for one gram."""
+
+
+class _Estimates(dict[tuple[int, float | None, bool], Estimate | None]):
+    """Estimates for one gram by repetitions, reserve and whether it was a test: the maximum is so
+    many times the load. In years of training the same ones come again and again.
     """
 
     def __init__(self, equation: str) -> None:
         super().__init__()
         self._equation = equation
 
-    def __missing__(self, key: tuple[float, int, float | None, bool]) -> Estimate | None:
-        load_g, reps, rir, tested = key
-        found = self[key] = estimate_by(load_g, reps, rir, self._equation, tested=tested)
+    def __missing__(self, key: tuple[int, float | None, bool]) -> Estimate | None:
+        reps, rir, tested = key
+        found = self[key] = estimate_by(1.0, reps, rir, self._equation, tested=tested)
         return found
 
 
-def _point(worked: Worked, estimates: _Estimates) -> Point | None:
-    session, part = worked.session, worked.part
-    best: tuple[Estimate, SetDone, float] | None = None
+def _best(worked: Worked, estimates: _Estimates) -> _Best | None:
+    """The working set of the highest estimate; None where none can be estimated."""
+    best: _Best | None = None
     before: SetDone | None = None
     for done, load_g in zip(worked.working, worked.loads, strict=True):
-        if done is before or not done.reps or load_g is None:
+        if done is before or not done.reps or load_g is None or load_g > MAX_LOAD_G:
             continue  # sets alike are one object when read
         before = done
-        estimated = estimates[load_g, done.reps, done.rir, part.test]
-        if estimated and (best is None or estimated.value_g > best[0].value_g):
-            best = (estimated, done, load_g)
-    if best is None:
-        return None
-    estimated, done, load_g = best
+        for_one = estimates[done.reps, done.rir, worked.part.test]
+        if for_one is None:
+            continue
+        value_g = load_g * for_one.value_g
+        if best is None or value_g > best[2]:
+            best = (done, load_g, value_g, for_one)
+    return best
+
+
+def _point(
+    worked: Worked, done: SetDone, load_g: float, value_g: float, for_one: Estimate
+) -> Point:
+    session = worked.session
     return Point(
-        day=session.day,
-        session_id=session.id,
-        one_rep_max_g=estimated.value_g,
-        log_sd=estimated.log_sd,
-        certain=estimated.certain,
-        load_g=load_g,
-        added_g=done.load_g,
-        reps=done.reps or 0,
-        rir=done.rir,
-        variation=done.variation,
-        counted=is_counted(part),
-        test=part.test,
-    )
+        session.day, session.id, value_g, for_one.log_sd, for_one.certain, load_g, done.load_g,
+        done.reps or 0, done.rir, done.variation, worked.counted, worked.part.test,
+    )  # fmt: skip
 
 
 def estimate_by(

@@ -23,7 +23,7 @@ def read_about(repository: Repository, trainee_id: int) -> History:
     return History(
         trainee=repository.trainee(trainee_id),
         library=Library(
-            {key: repository.exercise(key) for key in {line.exercise for line in lines}},
+            repository.exercises_called({line.exercise for line in lines}),
             {key: repository.program(key) for key in {one.program_id for one in assignments}},
             repository.coach_settings(),
             shipped_limits(),

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from bisect import bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
 from desktop.planning.best_sets import BestSet
 from desktop.planning.history import History
-from desktop.planning.schedule import WEEK, place_on, slot_of
+from desktop.planning.schedule import DAY, WEEK, phase_spans, place_on, slot_of
 from desktop.training.program import Line
 
 
@@ -56,15 +57,25 @@ class _Planned:
 
     def __init__(self, history: History, line: Line) -> None:
         self._history, self._line = history, line
-        self._by_phase: dict[int, int] = {}
+        # What holds changes on these days only: between them, one look is enough.
+        turns = {one.start for one in history.assignments}
+        for one in history.assignments:
+            spans = phase_spans(one, history.library.programs[one.program_id])
+            turns |= {turn for span in spans for turn in (span.first, span.last + DAY)}
+        self._turns = sorted(turns)
+        self._by_span: dict[int, int] = {}
 
     def in_week(self, first: date) -> int:
         """Of the program's week around ``first``."""
-        place = place_on(self._history, first + timedelta(days=3))
+        middle = first + 3 * DAY
+        span = bisect_right(self._turns, middle)
+        if span not in self._by_span:
+            self._by_span[span] = self._on(middle)
+        return self._by_span[span]
+
+    def _on(self, day: date) -> int:
+        place = place_on(self._history, day)
         if place is None or place.phase is None:
             return 0
-        key = id(place.phase)
-        if key not in self._by_phase:
-            slots = (slot_of(day, self._line.exercise, self._line.name) for day in place.phase.days)
-            self._by_phase[key] = sum(slot.start.sets for slot in slots if slot is not None)
-        return self._by_phase[key]
+        slots = (slot_of(day, self._line.exercise, self._line.name) for day in place.phase.days)
+        return sum(slot.start.sets for slot in slots if slot is not None)

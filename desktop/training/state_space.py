@@ -206,20 +206,18 @@ def merge(
     starts = [0, *(i for i, (a, b) in enumerate(pairwise(keys), 1) if a != b), len(keys)]
     merged: tuple[list[float], list[float], list[float]] = ([], [], [])
     for start, end in pairwise(starts):
-        if end - start == 1:
-            merged[0].append(days[start])
-            merged[1].append(values[start])
-            merged[2].append(variances[start])
-            continue
-        weights = [1 / variance for variance in variances[start:end]]
-        whole = sum(weights)
-        first = days[start]
-        spread = sum(w * (day - first) for w, day in zip(weights, days[start:end], strict=True))
-        merged[0].append(first + spread / whole)
-        merged[1].append(
-            sum(w * value for w, value in zip(weights, values[start:end], strict=True)) / whole
-        )
-        merged[2].append(1 / whole)
+        first, value, variance = days[start], values[start], variances[start]
+        if end - start > 1:
+            whole = spread = total = 0.0
+            for index in range(start, end):
+                weight = 1 / variances[index]
+                whole += weight
+                spread += weight * (days[index] - first)
+                total += weight * values[index]
+            first, value, variance = first + spread / whole, total / whole, 1 / whole
+        merged[0].append(first)
+        merged[1].append(value)
+        merged[2].append(variance)
     return merged
 
 
