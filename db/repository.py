@@ -14,13 +14,15 @@ from db.changes import Changes
 from db.database import Database
 from db.errors import NotFound
 from db.exercises import catalogue_source, sync_catalogue
-from db.kept_sessions import KeptSessions
+from db.kept_sessions import KeptSessions, all_sessions
 from db.sessions import sessions_where, utc_now
+from db.watch import Watch
 from desktop.training.brief import Brief
 from desktop.training.coach import CoachSettings
 from desktop.training.exercises import Exercise
 from desktop.training.name_order import name_key
 from desktop.training.program import Assignment, Line, Program
+from desktop.training.sentence import sentence
 from desktop.training.session import Activity, Session, SessionChange
 from desktop.training.trainee import (
     Absence,
@@ -53,7 +55,9 @@ class Repository:
         self.database = database
         self.said = said
         self._aggregates = Aggregates(database, now)
+        self._watch = Watch(database)
         self._sessions = KeptSessions(database)
+        self._shared_version = 0
         self._memories: dict[type[Any], Any] = {}
 
     def memory(self, kind: type[M]) -> M:
@@ -141,7 +145,7 @@ class Repository:
         """The exercise called ``key``; NotFound where there is none."""
         exercise = self._one(Exercise, schema.Exercise.key == key)
         if exercise is None:
-            raise NotFound(f"There is no exercise called {key!r}.")
+            raise NotFound(sentence("There is no exercise called {key!r}.", key=key))
         return exercise if self.said is None else self.said(exercise)
 
     def lines(self, trainee_id: int) -> tuple[Line, ...]:
@@ -193,6 +197,8 @@ class Repository:
         time is the same object then.
         """
         if first is None and last is None:
+            if not self._looked():
+                return all_sessions(self.database, trainee_id)
             return self._sessions.of(trainee_id)
         days = ((first or date.min).toordinal(), (last or date.max).toordinal())
         return sessions_where(
@@ -250,6 +256,12 @@ class Repository:
         written = sync_catalogue(self.database, self._aggregates.exercises, exercises, source)
         return self._aggregates.changes(written)
 
+    def shared_version(self) -> int | None:
+        """A number that differs once exercises, programs or the coach's settings were written, by
+        anybody; None where nobody can tell, and nothing that is read now may be kept.
+        """
+        return self._shared_version if self._looked() else None
+
     def changes_token(self) -> int:
         """A number that differs once another connection or process has written."""
         return self.database.data_version
@@ -259,7 +271,7 @@ class Repository:
     @contextmanager
     def transaction(self) -> Iterator[None]:
         """Several writes as one: all of them, or none where one of them fails."""
-        self._sessions.watch()
+        self._watch.begin()
         with self.database.transaction():
             yield
 
@@ -284,6 +296,17 @@ class Repository:
         """Write removed aggregates back as themselves, in whichever order they come."""
         return self._aggregates.restore(aggregates)
 
+    def _looked(self) -> bool:
+        """Take in what was written since the last look; whether what is read now may be kept."""
+        seen = self._watch.look()
+        if seen is None:
+            return False
+        if seen.everything:
+            self._sessions.forget()
+        self._sessions.doubt(seen.sessions)
+        self._shared_version += seen.everything or seen.shared
+        return True
+
     def _read(
         self, record: type[A], *conditions: Any, order: tuple[Any, ...] = ()
     ) -> tuple[A, ...]:
@@ -300,5 +323,11 @@ class Repository:
         shelf = self._aggregates.shelf(record)
         found = shelf.one(self.database, shelf.table.id == identity)
         if found is None:
-            raise NotFound(f"There is no {shelf.kind} with the number {identity}.")
+            raise NotFound(
+                sentence(
+                    "There is no {kind} with the number {identity}.",
+                    kind=shelf.kind,
+                    identity=identity,
+                )
+            )
         return found

@@ -15,6 +15,7 @@ from db.database import Database
 from db.kept_sessions import MOST_TRAINEES
 from db.repository import Repository
 from desktop.catalogue import load_catalogue
+from desktop.planning.history import read_library
 from desktop.training.program import Line
 from desktop.training.session import LineDone, Session, SetDone
 from desktop.training.trainee import Trainee
@@ -163,3 +164,23 @@ def test_few_trainees_are_kept_and_all_are_right(repository: Repository) -> None
     assert repository.sessions(owners[-1]) is kept[owners[-1]]
     assert repository.sessions(owners[0]) is not kept[owners[0]]
     assert all(repository.sessions(owner) == fresh(repository, owner) for owner in owners)
+
+
+def test_the_library_is_read_again_once_anything_in_it_was_written(
+    repository: Repository, path: Path
+) -> None:
+    first = read_library(repository)
+    trained(repository)
+    assert read_library(repository) is first
+    repository.save(replace(repository.coach_settings(), monotony_sample=True))
+    second = read_library(repository)
+    assert second.settings.monotony_sample
+    (squat,) = (one for one in repository.exercises() if one.key == "back-squat")
+    with suppress(RuntimeError), repository.transaction():
+        repository.save(replace(squat, retired=True))
+        assert read_library(repository).exercises["back-squat"].retired
+        raise RuntimeError("no")
+    assert not read_library(repository).exercises["back-squat"].retired
+    with closing(Database.open(path)) as other:
+        Repository(other).save(replace(squat, retired=True))
+    assert read_library(repository).exercises["back-squat"].retired

@@ -139,6 +139,7 @@ def test_a_line_without_start_and_sessions_takes_that_of_its_slot(room: Room) ->
 
 def test_the_number_of_queries_does_not_grow_with_the_record(room: Room) -> None:
     queries: list[object] = []
+    room.repository.shared_version()  # begins to watch what is written, once
     room.repository.database.query_hooks.append(queries.append)
     day_plan(room.repository, room.trainee_id, MONDAY)
     at_first = len(queries)

@@ -146,14 +146,29 @@ def body_mass_on(entries: Iterable[BodyMass], day: date) -> int | None:
     return mass_g
 
 
+@dataclass(slots=True)
+class _LibraryMemory:
+    """The library last read, as of which version of what is shared, and in whose words."""
+
+    version: int | None = None
+    said: object = None
+    library: Library | None = None
+
+
 def read_library(repository: Repository) -> Library:
-    """Read what all trainees share."""
-    return Library(
-        exercises={one.key: one for one in repository.exercises(retired=True)},
-        programs={_id_of(program): program for program in repository.programs()},
-        settings=repository.coach_settings(),
-        limits=shipped_limits(),
-    )
+    """What all trainees share: the same object as the last time while none of it was written."""
+    memory = repository.memory(_LibraryMemory)
+    version = repository.shared_version()
+    known = version is not None and version == memory.version and memory.said is repository.said
+    if memory.library is None or not known:
+        memory.version, memory.said = version, repository.said
+        memory.library = Library(
+            exercises={one.key: one for one in repository.exercises(retired=True)},
+            programs={_id_of(program): program for program in repository.programs()},
+            settings=repository.coach_settings(),
+            limits=shipped_limits(),
+        )
+    return memory.library
 
 
 def read_history(

@@ -1,0 +1,81 @@
+"""A watch over a data file: what was written since the last look, by whomever.
+
+Temporary triggers note what this connection writes, whatever the way, and are undone with what
+they noted; SQLite itself tells of other connections. So what is kept in memory is never older
+than the file.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from threading import get_ident
+from typing import Final
+
+from db.database import Database
+
+_SHARED: Final = ("exercise", "program", "coach_settings")
+_SHARED_MARK: Final = 0  # no session has this number
+
+
+def _trigger(table: str, event: str, noted: str) -> str:
+    return (
+        f"CREATE TEMP TRIGGER {table}_{event.lower()} AFTER {event} ON main.{table}"
+        f" BEGIN INSERT OR IGNORE INTO touched VALUES ({noted}); END"
+    )
+
+
+_EVENTS: Final = {"INSERT": "new", "UPDATE": "new", "DELETE": "old"}
+_STATEMENTS: Final = (
+    "CREATE TEMP TABLE touched (id INTEGER PRIMARY KEY)",
+    *(_trigger("session", event, f"{row}.id") for event, row in _EVENTS.items()),
+    *(_trigger(table, event, str(_SHARED_MARK)) for table in _SHARED for event in _EVENTS),
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Seen:
+    """What was written since the last look: ``everything`` may be new, the ``sessions`` of these
+    ids are, or what is ``shared`` by all trainees (exercises, programs, settings).
+    """
+
+    everything: bool = False
+    sessions: frozenset[int] = frozenset()
+    shared: bool = False
+
+
+class Watch:
+    """Serves the thread that made it; in another one, and in a transaction that wrote what is
+    watched and may yet be undone, it cannot tell.
+    """
+
+    def __init__(self, database: Database) -> None:
+        self._database = database
+        self._thread = get_ident()
+        self._connection: object = None
+        self._version = -1
+
+    def begin(self) -> None:
+        """Begin to note what is written; not within a transaction, which could undo that."""
+        if get_ident() != self._thread or self._database.in_transaction:
+            return
+        connection = self._database.connection
+        if connection is not self._connection:
+            self._connection, self._version = connection, -1
+            for statement in _STATEMENTS:
+                self._database.execute(statement)
+
+    def look(self) -> Seen | None:
+        """What was written since the last look; None where nobody can tell, and nothing that is
+        read now may be kept.
+        """
+        self.begin()
+        if get_ident() != self._thread or self._database.connection is not self._connection:
+            return None
+        rows = self._database.execute("SELECT id FROM touched")
+        if rows and self._database.in_transaction:
+            return None
+        if rows:
+            self._database.execute("DELETE FROM touched")
+        known, self._version = self._version, self._database.data_version
+        touched = frozenset(identity for (identity,) in rows)
+        return Seen(known != self._version, touched - {_SHARED_MARK}, _SHARED_MARK in touched)
