@@ -69,6 +69,14 @@
         <translation>Gesichert in {path}</translation>
     </message>
     <message>
+        <source>Choose a file that holds everything</source>
+        <translation>Eine Datei wählen, die alles enthält</translation>
+    </message>
+    <message>
+        <source>Choose a trainee first.</source>
+        <translation>Erst eine Person wählen.</translation>
+    </message>
+    <message>
         <source>Data files (*.db)</source>
         <translation>Datendateien (*.db)</translation>
     </message>
@@ -81,12 +89,20 @@
         <translation>Aus der Datendatei und {count} Kopien gelöscht; der Name steht noch in Texten anderer</translation>
     </message>
     <message>
+        <source>Everything is taken over; what was there is in {name}</source>
+        <translation>Alles ist übernommen; was da war, liegt in {name}</translation>
+    </message>
+    <message>
         <source>Left as they were, without it: {names}</source>
         <translation>Unverändert geblieben, ohne Passphrase: {names}</translation>
     </message>
     <message>
         <source>Open a data file</source>
         <translation>Datendatei öffnen</translation>
+    </message>
+    <message>
+        <source>Reading everything in {name}…</source>
+        <translation>Lese alles aus {name}…</translation>
     </message>
     <message>
         <source>Something went wrong that should not have.</source>
@@ -694,7 +710,7 @@
     </message>
     <message>
         <source>Compare…</source>
-        <translation>Vergleichen…</translation>
+        <translation>Vergleich…</translation>
     </message>
     <message>
         <source>Nothing any more</source>
@@ -3826,8 +3842,32 @@
 <context>
     <name>ExportMenu</name>
     <message>
+        <source>&amp;Everything, for another computer…</source>
+        <translation>Alles, für einen anderen &amp;Rechner…</translation>
+    </message>
+    <message>
         <source>&amp;Export</source>
         <translation>&amp;Exportieren</translation>
+    </message>
+    <message>
+        <source>All of {name}, {sessions}, saved to {path}</source>
+        <translation>Alles von {name}, {sessions}, gespeichert in {path}</translation>
+    </message>
+    <message>
+        <source>Cancelled: no file was written.</source>
+        <translation>Abgebrochen: keine Datei wurde geschrieben.</translation>
+    </message>
+    <message>
+        <source>Choose a trainee first.</source>
+        <translation>Erst eine Person wählen.</translation>
+    </message>
+    <message>
+        <source>Everything</source>
+        <translation>Alles</translation>
+    </message>
+    <message>
+        <source>For {name}: all that is kept…</source>
+        <translation>Für {name}: alles, was aufbewahrt ist…</translation>
     </message>
     <message>
         <source>Nothing yet</source>
@@ -3854,6 +3894,14 @@
         <translation>Trainingsprotokolle von &amp;allen…</translation>
     </message>
     <message>
+        <source>Where to put all that is kept of {name}</source>
+        <translation>Wohin mit allem, was von {name} aufbewahrt ist</translation>
+    </message>
+    <message>
+        <source>Writing everything…</source>
+        <translation>Schreibe alles…</translation>
+    </message>
+    <message>
         <source>{count} lines saved to {path}</source>
         <translation>{count} Zeilen gespeichert in {path}</translation>
     </message>
@@ -3864,6 +3912,10 @@
     <message>
         <source>{path} cannot be written: {why}</source>
         <translation>{path} lässt sich nicht schreiben: {why}</translation>
+    </message>
+    <message>
+        <source>{trainees} and {sessions} saved to {path}</source>
+        <translation>{trainees} und {sessions} gespeichert in {path}</translation>
     </message>
 </context>
 <context>
@@ -3947,7 +3999,7 @@
     </message>
     <message>
         <source>all recorded here</source>
-        <translation>alle hier aufgezeichnet</translation>
+        <translation>alle hier erfasst</translation>
     </message>
     <message>
         <source>day</source>
@@ -5115,6 +5167,10 @@
         <translation>&amp;Suchen…</translation>
     </message>
     <message>
+        <source>&amp;Give them their data…</source>
+        <translation>&amp;Daten mitgeben…</translation>
+    </message>
+    <message>
         <source>&amp;Guide</source>
         <translation>&amp;Handbuch</translation>
     </message>
@@ -5167,6 +5223,10 @@
         <translation>Wieder&amp;herstellen</translation>
     </message>
     <message>
+        <source>&amp;Take over everything…</source>
+        <translation>Alles überneh&amp;men…</translation>
+    </message>
+    <message>
         <source>&amp;Trainee</source>
         <translation>&amp;Person</translation>
     </message>
@@ -5211,7 +5271,7 @@
         <translation>Sprac&amp;he</translation>
     </message>
     <message>
-        <source>Lock when &amp;idle</source>
+        <source>Lock &amp;when idle</source>
         <translation>Sperren nach &amp;Leerlauf</translation>
     </message>
     <message>
@@ -6286,7 +6346,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Sex, for body segments only</source>
-        <translation>Geschlecht, nur für Körpersegmente</translation>
+        <translation>Geschlecht, für Segmente</translation>
     </message>
     <message>
         <source>Stature cm</source>
@@ -6294,7 +6354,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Unit of loads</source>
-        <translation>Maßeinheit der Lasten</translation>
+        <translation>Lasten in</translation>
     </message>
     <message>
         <source>What for</source>
@@ -7065,7 +7125,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>estimated one-repetition maximum</source>
-        <translation>geschätztes Einwiederholungsmaximum</translation>
+        <translation>geschätztes 1-Wdh-Maximum</translation>
     </message>
     <message>
         <source>estimated {load} (80 %: {low} to {high})</source>
@@ -7328,7 +7388,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Save as…</source>
-        <translation>Speichern als…</translation>
+        <translation>Speichern…</translation>
     </message>
     <message>
         <source>Span</source>
@@ -7427,6 +7487,81 @@ Liegestütze 12/10/9</translation>
     <message>
         <source>Say what is recorded</source>
         <translation>Angeben, was aufgezeichnet ist</translation>
+    </message>
+</context>
+<context>
+    <name>QShortcut</name>
+    <message>
+        <source>Alt</source>
+        <translation>Alt</translation>
+    </message>
+    <message>
+        <source>Backspace</source>
+        <translation>Rücktaste</translation>
+    </message>
+    <message>
+        <source>Ctrl</source>
+        <translation>Strg</translation>
+    </message>
+    <message>
+        <source>Del</source>
+        <translation>Entf</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>Herunter</translation>
+    </message>
+    <message>
+        <source>End</source>
+        <translation>Ende</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Enter</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>Home</source>
+        <translation>Pos1</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Links</translation>
+    </message>
+    <message>
+        <source>PgDown</source>
+        <translation>Bild abwärts</translation>
+    </message>
+    <message>
+        <source>PgUp</source>
+        <translation>Bild aufwärts</translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <translation>Return</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>Rechts</translation>
+    </message>
+    <message>
+        <source>Shift</source>
+        <translation>Umschalt</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Leertaste</translation>
+    </message>
+    <message>
+        <source>Tab</source>
+        <translation>Tab</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <translation>Hoch</translation>
     </message>
 </context>
 <context>
@@ -8070,7 +8205,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Save as PDF…</source>
-        <translation>Als PDF speichern…</translation>
+        <translation>Als PDF…</translation>
     </message>
     <message>
         <source>Save the numbers</source>
@@ -8090,7 +8225,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>The trainee</source>
-        <translation>Die Person</translation>
+        <translation>Person</translation>
     </message>
     <message>
         <source>{count} pages</source>
@@ -8594,12 +8729,84 @@ Liegestütze 12/10/9</translation>
 <context>
     <name>Sentences</name>
     <message>
+        <source>&quot;version&quot; is a whole number from 1, not {found!r}</source>
+        <translation>&quot;version&quot; ist eine ganze Zahl ab 1, nicht {found!r}</translation>
+    </message>
+    <message>
+        <source>1 to 50 sets, not {sets} - at `{path}.start.sets`</source>
+        <translation>1 bis 50 Sätze, nicht {sets} - bei `{path}.start.sets`</translation>
+    </message>
+    <message>
+        <source>1 to {most_days} days a week, not {days}</source>
+        <translation>1 bis {most_days} Tage pro Woche, nicht {days}</translation>
+    </message>
+    <message>
+        <source>; near it are {names}</source>
+        <translation>; ähnlich sind {names}</translation>
+    </message>
+    <message>
+        <source>A passphrase has at least {least_letters} letters, signs or spaces between them.</source>
+        <translation>Eine Passphrase hat mindestens {least_letters} Buchstaben, Zeichen oder Leerzeichen dazwischen.</translation>
+    </message>
+    <message>
+        <source>A {name} cannot be kept or removed by itself.</source>
+        <translation>{name} lässt sich nicht für sich allein behalten oder entfernen.</translation>
+    </message>
+    <message>
+        <source>Change the one that is there, or choose another.</source>
+        <translation>Das Vorhandene ändern oder ein anderes wählen.</translation>
+    </message>
+    <message>
+        <source>Check that its folder exists, that you may write there and that the disk is not full.</source>
+        <translation>Prüfen, ob der Ordner existiert, ob dort geschrieben werden darf und ob der Datenträger nicht voll ist.</translation>
+    </message>
+    <message>
+        <source>Check the disk.</source>
+        <translation>Den Datenträger prüfen.</translation>
+    </message>
+    <message>
+        <source>Check the name, or make a new data file.</source>
+        <translation>Den Namen prüfen oder eine neue Datendatei anlegen.</translation>
+    </message>
+    <message>
+        <source>Choose a file that was written as everything.</source>
+        <translation>Eine Datei wählen, die mit allem geschrieben wurde.</translation>
+    </message>
+    <message>
+        <source>Choose another backup.</source>
+        <translation>Eine andere Sicherung wählen.</translation>
+    </message>
+    <message>
+        <source>Choose another folder for backups.</source>
+        <translation>Einen anderen Ordner für Sicherungen wählen.</translation>
+    </message>
+    <message>
+        <source>Choose another name for the copy.</source>
+        <translation>Einen anderen Namen für die Kopie wählen.</translation>
+    </message>
+    <message>
+        <source>Data in memory belong to the thread that made them.</source>
+        <translation>Daten im Speicher gehören dem Thread, der sie angelegt hat.</translation>
+    </message>
+    <message>
+        <source>Do not go on with it; open the latest backup.</source>
+        <translation>Nicht damit weiterarbeiten; die neueste Sicherung öffnen.</translation>
+    </message>
+    <message>
         <source>Drafted for {level}, {weeks} weeks, {minutes} minutes a session at most. {first}; repetitions or seconds grow before load or variation. Starts are light on purpose: set each trainee&apos;s own, or put an assessment first. {easier} The ranges are common practice. {caution}</source>
         <translation>Entworfen für {level}, {weeks} Wochen, höchstens {minutes} Minuten je Einheit. {first}; Wiederholungen oder Sekunden steigen vor Last oder Variante. Starts sind mit Absicht leicht: für jede Person eigene setzen oder einen Test voranstellen. {easier} Die Spannen sind gängige Praxis. {caution}</translation>
     </message>
     <message>
+        <source>Each record needs an id and a revision from 1 on; see {name}[{place}].</source>
+        <translation>Jeder Eintrag braucht eine id und eine revision ab 1; siehe {name}[{place}].</translation>
+    </message>
+    <message>
         <source>Every sixth week is a deload.</source>
         <translation>Jede sechste Woche ist ein Deload.</translation>
+    </message>
+    <message>
+        <source>Everybody in this file is on the roster already.</source>
+        <translation>Alle in dieser Datei sind schon auf der Liste.</translation>
     </message>
     <message>
         <source>Five days</source>
@@ -8618,12 +8825,52 @@ Liegestütze 12/10/9</translation>
         <translation>Freitag</translation>
     </message>
     <message>
+        <source>Give the passphrase.</source>
+        <translation>Die Passphrase angeben.</translation>
+    </message>
+    <message>
+        <source>Give {value}.</source>
+        <translation>Angeben: {value}.</translation>
+    </message>
+    <message>
+        <source>Go back to a backup.</source>
+        <translation>Zu einer Sicherung zurückgehen.</translation>
+    </message>
+    <message>
+        <source>Go back to the latest backup.</source>
+        <translation>Zur neuesten Sicherung zurückgehen.</translation>
+    </message>
+    <message>
         <source>Holds and harder variations come first</source>
         <translation>Halteübungen und schwerere Varianten kommen zuerst</translation>
     </message>
     <message>
+        <source>Install it: pip install &quot;rungwise[passphrase]&quot;</source>
+        <translation>So installieren: pip install &quot;rungwise[passphrase]&quot;</translation>
+    </message>
+    <message>
+        <source>Install the newer version of the program, or open a backup.</source>
+        <translation>Die neuere Version von Rungwise installieren oder eine Sicherung öffnen.</translation>
+    </message>
+    <message>
+        <source>It cannot be written without the trainee: {problems}</source>
+        <translation>Ohne die Person lässt sie sich nicht schreiben: {problems}</translation>
+    </message>
+    <message>
+        <source>It was left as it is.</source>
+        <translation>Sie bleibt, wie sie ist.</translation>
+    </message>
+    <message>
         <source>Monday</source>
         <translation>Montag</translation>
+    </message>
+    <message>
+        <source>Name a data file.</source>
+        <translation>Eine Datendatei nennen.</translation>
+    </message>
+    <message>
+        <source>Name a new data file; everything of the file goes in there.</source>
+        <translation>Eine neue Datendatei nennen; alles aus der Datei kommt dort hinein.</translation>
     </message>
     <message>
         <source>No days</source>
@@ -8634,12 +8881,56 @@ Liegestütze 12/10/9</translation>
         <translation>Kein Deload ist geplant: beim Einstieg entscheidet der Coach.</translation>
     </message>
     <message>
+        <source>Nothing was changed.</source>
+        <translation>Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>Nothing was changed. Check the disk.</source>
+        <translation>Nichts wurde geändert. Den Datenträger prüfen.</translation>
+    </message>
+    <message>
+        <source>Nothing was changed. Open a backup instead.</source>
+        <translation>Nichts wurde geändert. Stattdessen eine Sicherung öffnen.</translation>
+    </message>
+    <message>
         <source>One day</source>
         <translation>Ein Tag</translation>
     </message>
     <message>
+        <source>Open the latest backup.</source>
+        <translation>Die neueste Sicherung öffnen.</translation>
+    </message>
+    <message>
+        <source>Read it again and repeat the change. Nothing was overwritten.</source>
+        <translation>Noch einmal ansehen und die Änderung wiederholen. Nichts wurde überschrieben.</translation>
+    </message>
+    <message>
+        <source>Read them again and repeat the change. Nothing was overwritten.</source>
+        <translation>Noch einmal ansehen und die Änderung wiederholen. Nichts wurde überschrieben.</translation>
+    </message>
+    <message>
+        <source>Remove or correct those sessions first.</source>
+        <translation>Erst diese Einheiten entfernen oder berichtigen.</translation>
+    </message>
+    <message>
+        <source>Retire the exercise instead; its record stays.</source>
+        <translation>Die Übung stattdessen stilllegen; ihre Aufzeichnungen bleiben.</translation>
+    </message>
+    <message>
+        <source>SQLite {there} is too old: the data need {least} or newer.</source>
+        <translation>SQLite {there} ist zu alt: die Daten brauchen {least} oder neuer.</translation>
+    </message>
+    <message>
         <source>Saturday</source>
         <translation>Samstag</translation>
+    </message>
+    <message>
+        <source>Save the {what} first.</source>
+        <translation>Erst {what} speichern.</translation>
+    </message>
+    <message>
+        <source>Several words that you can remember are good.</source>
+        <translation>Mehrere Wörter, die sich merken lassen, sind gut.</translation>
     </message>
     <message>
         <source>Six days</source>
@@ -8650,8 +8941,104 @@ Liegestütze 12/10/9</translation>
         <translation>Sonntag</translation>
     </message>
     <message>
+        <source>The coach&apos;s settings were changed elsewhere since they were read.</source>
+        <translation>Die Einstellungen wurden anderswo geändert, seit sie gelesen wurden.</translation>
+    </message>
+    <message>
+        <source>The factor on sets is above 0 and at most 1, not {factor}.</source>
+        <translation>Der Faktor auf Sätze liegt über 0 und ist höchstens 1, nicht {factor}.</translation>
+    </message>
+    <message>
+        <source>The folder {folder} cannot be made: {strerror}.</source>
+        <translation>Der Ordner {folder} lässt sich nicht anlegen: {strerror}.</translation>
+    </message>
+    <message>
+        <source>The key of an exercise stays as it is: {key!r}.</source>
+        <translation>Der Schlüssel einer Übung bleibt, wie er ist: {key!r}.</translation>
+    </message>
+    <message>
         <source>The large exercises come first</source>
         <translation>Die großen Übungen kommen zuerst</translation>
+    </message>
+    <message>
+        <source>The last day, {last}, is before the first, {first}.</source>
+        <translation>Der letzte Tag, {last}, liegt vor dem ersten, {first}.</translation>
+    </message>
+    <message>
+        <source>The library for files with a passphrase (sqlcipher3) is not installed.</source>
+        <translation>Die Bibliothek für Dateien mit Passphrase (sqlcipher3) ist nicht installiert.</translation>
+    </message>
+    <message>
+        <source>The line of {exercise} belongs to another trainee.</source>
+        <translation>Die Linie {exercise} gehört einer anderen Person.</translation>
+    </message>
+    <message>
+        <source>The line of {exercise} was trained in sessions: {count}.</source>
+        <translation>Die Linie {exercise} wurde in Einheiten trainiert: {count}.</translation>
+    </message>
+    <message>
+        <source>The order on a day counts from 0, not {entry}.</source>
+        <translation>Die Reihenfolge an einem Tag zählt ab 0, nicht {entry}.</translation>
+    </message>
+    <message>
+        <source>The passphrase does not open {file}.</source>
+        <translation>Die Passphrase öffnet {file} nicht.</translation>
+    </message>
+    <message>
+        <source>The record breaks a rule of the data: {origin}.</source>
+        <translation>Der Eintrag verletzt eine Regel der Daten: {origin}.</translation>
+    </message>
+    <message>
+        <source>The record holds what cannot be kept: {error}.</source>
+        <translation>Der Eintrag enthält, was sich nicht behalten lässt: {error}.</translation>
+    </message>
+    <message>
+        <source>The span ends before it begins: choose a later last day.</source>
+        <translation>Der Zeitraum endet, bevor er beginnt: einen späteren letzten Tag wählen.</translation>
+    </message>
+    <message>
+        <source>The uncertainty of a start is a fraction from 0 to 1, not {plus_minus}.</source>
+        <translation>Die Unsicherheit eines Starts ist ein Anteil von 0 bis 1, nicht {plus_minus}.</translation>
+    </message>
+    <message>
+        <source>There are records in the data file already.</source>
+        <translation>In der Datendatei gibt es schon Aufzeichnungen.</translation>
+    </message>
+    <message>
+        <source>There is already {record}.</source>
+        <translation>Schon vorhanden: {record}.</translation>
+    </message>
+    <message>
+        <source>There is no exercise called {key!r}.</source>
+        <translation>Es gibt keine Übung namens {key!r}.</translation>
+    </message>
+    <message>
+        <source>There is no file {path}.</source>
+        <translation>Es gibt keine Datei {path}.</translation>
+    </message>
+    <message>
+        <source>There is no {kind} with the number {identity}.</source>
+        <translation>Es gibt nichts mit der Nummer {identity}: {kind}.</translation>
+    </message>
+    <message>
+        <source>There is no {what} called {value!r}.</source>
+        <translation>Nicht vorhanden: {what} {value!r}.</translation>
+    </message>
+    <message>
+        <source>There is no {what} with the number {value}.</source>
+        <translation>Nicht vorhanden: {what} mit der Nummer {value}.</translation>
+    </message>
+    <message>
+        <source>This {kind} is already there.</source>
+        <translation>Schon vorhanden: {kind}.</translation>
+    </message>
+    <message>
+        <source>This {kind} was changed elsewhere since it was read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This {kind} was removed elsewhere since it was read.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Three days</source>
@@ -8662,6 +9049,10 @@ Liegestütze 12/10/9</translation>
         <translation>Donnerstag</translation>
     </message>
     <message>
+        <source>Try it again. If it is right, the file is damaged: go back to a backup.</source>
+        <translation>Noch einmal versuchen. Stimmt sie, ist die Datei beschädigt: zu einer Sicherung zurückgehen.</translation>
+    </message>
+    <message>
         <source>Tuesday</source>
         <translation>Dienstag</translation>
     </message>
@@ -8670,52 +9061,292 @@ Liegestütze 12/10/9</translation>
         <translation>Zwei Tage</translation>
     </message>
     <message>
+        <source>Use a Python that brings a newer SQLite.</source>
+        <translation>Ein Python mit neuerem SQLite verwenden.</translation>
+    </message>
+    <message>
+        <source>Version {version} cannot be reached: rows of {tables} refer to missing ones.</source>
+        <translation>Version {version} ist nicht erreichbar: Zeilen von {tables} verweisen auf fehlende.</translation>
+    </message>
+    <message>
         <source>Wednesday</source>
         <translation>Mittwoch</translation>
+    </message>
+    <message>
+        <source>What was written in place of the file is not the same: {listed}</source>
+        <translation>Was an Stelle der Datei geschrieben wurde, ist nicht dasselbe: {listed}</translation>
+    </message>
+    <message>
+        <source>a body mass for {day}</source>
+        <translation>ein Körpergewicht für {day}</translation>
+    </message>
+    <message>
+        <source>a body mass is 10 to 500 kg (22 to 1102 lb)</source>
+        <translation>ein Körpergewicht ist 10 bis 500 kg (22 bis 1102 lb)</translation>
+    </message>
+    <message>
+        <source>a deload every 1 to 52 weeks, or null - at `$.program.deload_every`</source>
+        <translation>ein Deload alle 1 bis 52 Wochen, oder null - bei `$.program.deload_every`</translation>
+    </message>
+    <message>
+        <source>a following line asks above 0 to 100 %, not {percent}</source>
+        <translation>eine folgende Linie verlangt über 0 bis 100 %, nicht {percent}</translation>
+    </message>
+    <message>
+        <source>a line of {exercise} called {name!r}</source>
+        <translation>eine Linie {exercise} namens {name!r}</translation>
+    </message>
+    <message>
+        <source>a list of equipment from {day}</source>
+        <translation>eine Ausstattung ab {day}</translation>
+    </message>
+    <message>
+        <source>a load, but neither repetitions nor seconds</source>
+        <translation>eine Last, aber weder Wiederholungen noch Sekunden</translation>
+    </message>
+    <message>
+        <source>a meaning of {text!r}</source>
+        <translation>eine Bedeutung von {text!r}</translation>
     </message>
     <message>
         <source>a novice</source>
         <translation>den Einstieg</translation>
     </message>
     <message>
+        <source>a phase lasts 1 to 104 weeks, not {weeks} - at `{path}.weeks`</source>
+        <translation>eine Phase dauert 1 bis 104 Wochen, nicht {weeks} - bei `{path}.weeks`</translation>
+    </message>
+    <message>
+        <source>a program called {name}</source>
+        <translation>ein Plan namens {name}</translation>
+    </message>
+    <message>
+        <source>a program is assigned from {start} on already; remove that or start later</source>
+        <translation>ab {start} ist schon ein Plan zugewiesen; diesen entfernen oder später beginnen</translation>
+    </message>
+    <message>
+        <source>a program needs a name - at `$.program.name`</source>
+        <translation>ein Plan braucht einen Namen - bei `$.program.name`</translation>
+    </message>
+    <message>
+        <source>a program needs at least one phase - at `$.program.phases`</source>
+        <translation>ein Plan braucht mindestens eine Phase - bei `$.program.phases`</translation>
+    </message>
+    <message>
+        <source>a rest is 0 to 3600 seconds - at `{path}.rest_s`</source>
+        <translation>eine Pause ist 0 bis 3600 Sekunden - bei `{path}.rest_s`</translation>
+    </message>
+    <message>
+        <source>a rule counts repetitions or seconds held, not both</source>
+        <translation>eine Regel zählt Wiederholungen oder gehaltene Sekunden, nicht beides</translation>
+    </message>
+    <message>
+        <source>a start above 0 to 100 % of the maximum, not {start_percent}</source>
+        <translation>ein Start über 0 bis 100 % des Maximums, nicht {start_percent}</translation>
+    </message>
+    <message>
+        <source>a trainee called {name}</source>
+        <translation>eine Person namens {name}</translation>
+    </message>
+    <message>
+        <source>a variable stands twice in the rule; each may stand once</source>
+        <translation>eine Größe steht zweimal in der Regel; jede darf einmal stehen</translation>
+    </message>
+    <message>
+        <source>a variation is named, not numbered</source>
+        <translation>eine Variante hat einen Namen, keine Zahl</translation>
+    </message>
+    <message>
+        <source>a weekday is 0 (Monday) to 6 or null, not {weekday} - at `{at}.weekday`</source>
+        <translation>ein Wochentag ist 0 (Montag) bis 6 oder null, nicht {weekday} - bei `{at}.weekday`</translation>
+    </message>
+    <message>
         <source>a well-equipped room</source>
         <translation>ein gut ausgestatteter Raum</translation>
+    </message>
+    <message>
+        <source>absence</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>activity</source>
+        <translation type="unfinished">Aktivität</translation>
+    </message>
+    <message>
+        <source>an activity needs minutes and effort (0 to 10)</source>
+        <translation>eine Aktivität braucht Minuten und Anstrengung (0 bis 10)</translation>
     </message>
     <message>
         <source>an advanced trainee</source>
         <translation>Fortgeschrittene</translation>
     </message>
     <message>
+        <source>an estimate needs 1 to 15 repetitions, those in reserve included</source>
+        <translation>eine Schätzung braucht 1 bis 15 Wiederholungen, die in Reserve mitgezählt</translation>
+    </message>
+    <message>
+        <source>an exercise with the key {key!r}</source>
+        <translation>eine Übung mit dem Schlüssel {key!r}</translation>
+    </message>
+    <message>
         <source>an intermediate trainee</source>
         <translation>die Mittelstufe</translation>
+    </message>
+    <message>
+        <source>another activity and an exercise cannot share a line</source>
+        <translation>eine andere Aktivität und eine Übung können nicht in einer Zeile stehen</translation>
+    </message>
+    <message>
+        <source>another exercise was done</source>
+        <translation>eine andere Übung wurde gemacht</translation>
     </message>
     <message>
         <source>arms and calves</source>
         <translation>Arme und Waden</translation>
     </message>
     <message>
+        <source>assignment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least one repetition or second - at `{path}.start`</source>
+        <translation>mindestens eine Wiederholung oder Sekunde - bei `{path}.start`</translation>
+    </message>
+    <message>
+        <source>avoid {text!r}: no exercise has that; name an exercise, a muscle, or a pattern ({allowed})</source>
+        <translation>{text!r} meiden: keine Übung hat das; eine Übung, einen Muskel oder ein Muster nennen ({allowed})</translation>
+    </message>
+    <message>
+        <source>back off by more than 0 and at most 50 %, not {percent}</source>
+        <translation>um mehr als 0 und höchstens 50 % zurücknehmen, nicht {percent}</translation>
+    </message>
+    <message>
         <source>barbell, bench and bar</source>
         <translation>Langhantel, Bank und Stange</translation>
+    </message>
+    <message>
+        <source>body mass</source>
+        <translation type="unfinished">Körpergewicht</translation>
+    </message>
+    <message>
+        <source>bodyweight, but the exercise is loaded by weights</source>
+        <translation>Körpergewicht, aber die Übung wird mit Gewichten belastet</translation>
+    </message>
+    <message>
+        <source>broken quotation, the rest was not read ({error})</source>
+        <translation>Anführungszeichen fehlt, der Rest wurde nicht gelesen ({error})</translation>
     </message>
     <message>
         <source>carry</source>
         <translation>Tragen</translation>
     </message>
     <message>
+        <source>deload</source>
+        <translation type="unfinished">Deload</translation>
+    </message>
+    <message>
+        <source>dismissed caution</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>dumbbells and a bench</source>
         <translation>Kurzhanteln und eine Bank</translation>
+    </message>
+    <message>
+        <source>each weekday may be named once</source>
+        <translation>jeder Wochentag darf einmal genannt sein</translation>
+    </message>
+    <message>
+        <source>equipment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>exercise</source>
+        <translation type="unfinished">Übung</translation>
+    </message>
+    <message>
+        <source>frequency: 1 to 7 days a week, not {most}</source>
+        <translation>Häufigkeit: 1 bis 7 Tage pro Woche, nicht {most}</translation>
+    </message>
+    <message>
+        <source>frequency: give a number of steps or of weeks</source>
+        <translation>Häufigkeit: eine Zahl von Schritten oder Wochen angeben</translation>
+    </message>
+    <message>
+        <source>give reps or hold_s, one of them - at `{path}.start`</source>
+        <translation>reps oder hold_s angeben, eines davon - bei `{path}.start`</translation>
+    </message>
+    <message>
+        <source>goal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>held back with line {bad_parts}, {why_held}</source>
+        <translation>zurückgehalten mit Zeile {bad_parts}, {why_held}</translation>
     </message>
     <message>
         <source>hinge</source>
         <translation>Hüftbeuge</translation>
     </message>
     <message>
+        <source>hold</source>
+        <translation type="unfinished">Haltezeit</translation>
+    </message>
+    <message>
+        <source>line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line 1 must name the columns, and there is no {missing} among them: a log has the columns {columns}</source>
+        <translation>Zeile 1 muss die Spalten nennen, und darunter fehlt {missing}: ein Protokoll hat die Spalten {columns}</translation>
+    </message>
+    <message>
+        <source>line {line} says {before}</source>
+        <translation>Zeile {line} sagt {before}</translation>
+    </message>
+    <message>
+        <source>load</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>lunge</source>
         <translation>Ausfallschritt</translation>
     </message>
     <message>
+        <source>misses in a row: 1 to 5, not {misses}</source>
+        <translation>Verfehlte in Folge: 1 bis 5, nicht {misses}</translation>
+    </message>
+    <message>
+        <source>no date</source>
+        <translation>kein Datum</translation>
+    </message>
+    <message>
+        <source>no date: write it as 2026-11-30</source>
+        <translation>kein Datum: als 2026-11-30 schreiben</translation>
+    </message>
+    <message>
         <source>no equipment</source>
         <translation>ohne Ausstattung</translation>
+    </message>
+    <message>
+        <source>no load is light enough: the lightest is {lowest:g} kg</source>
+        <translation>keine Last ist leicht genug: die leichteste ist {lowest:g} kg</translation>
+    </message>
+    <message>
+        <source>no load: read as none</source>
+        <translation>keine Last: als keine gelesen</translation>
+    </message>
+    <message>
+        <source>no repetitions and no seconds: what was done?</source>
+        <translation>keine Wiederholungen und keine Sekunden: was wurde gemacht?</translation>
+    </message>
+    <message>
+        <source>no unit: write kg or lb into the column &apos;unit&apos;</source>
+        <translation>keine Maßeinheit: kg oder lb in die Spalte &apos;unit&apos; schreiben</translation>
+    </message>
+    <message>
+        <source>nothing to record in this line</source>
+        <translation>nichts aufzuzeichnen in dieser Zeile</translation>
     </message>
     <message>
         <source>own equipment</source>
@@ -8726,6 +9357,10 @@ Liegestütze 12/10/9</translation>
         <translation>Überkopfdrücken</translation>
     </message>
     <message>
+        <source>program</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>pull-up</source>
         <translation>Klimmzug</translation>
     </message>
@@ -8734,8 +9369,56 @@ Liegestütze 12/10/9</translation>
         <translation>Drücken</translation>
     </message>
     <message>
+        <source>remembered name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>repetitions in reserve: 0 to 10, not {target_rir}</source>
+        <translation>Wiederholungen in Reserve: 0 bis 10, nicht {target_rir}</translation>
+    </message>
+    <message>
+        <source>repetitions or seconds, not both</source>
+        <translation>Wiederholungen oder Sekunden, nicht beides</translation>
+    </message>
+    <message>
+        <source>repetitions over: 1 to 10, not {over}</source>
+        <translation>Wiederholungen darüber: 1 bis 10, nicht {over}</translation>
+    </message>
+    <message>
+        <source>reps</source>
+        <translation type="unfinished">Wdh</translation>
+    </message>
+    <message>
         <source>row</source>
         <translation>Rudern</translation>
+    </message>
+    <message>
+        <source>session</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>session change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sessions in a row: 1 to 10, not {sessions}</source>
+        <translation>Einheiten in Folge: 1 bis 10, nicht {sessions}</translation>
+    </message>
+    <message>
+        <source>set scheme: more than 0 and at most 50 %, not {percent}</source>
+        <translation>Satzschema: mehr als 0 und höchstens 50 %, nicht {percent}</translation>
+    </message>
+    <message>
+        <source>set {number} of {exercise} stands in line {line} already</source>
+        <translation>Satz {number} von {exercise} steht schon in Zeile {line}</translation>
+    </message>
+    <message>
+        <source>sets</source>
+        <translation type="unfinished">Sätze</translation>
+    </message>
+    <message>
+        <source>settings</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>size</source>
@@ -8746,6 +9429,10 @@ Liegestütze 12/10/9</translation>
         <translation>Können</translation>
     </message>
     <message>
+        <source>so that the exercise is not judged by a part of its sets</source>
+        <translation>damit die Übung nicht nach einem Teil ihrer Sätze bewertet wird</translation>
+    </message>
+    <message>
         <source>squat</source>
         <translation>Kniebeuge</translation>
     </message>
@@ -8754,20 +9441,564 @@ Liegestütze 12/10/9</translation>
         <translation>Kraft</translation>
     </message>
     <message>
+        <source>tempo</source>
+        <translation type="unfinished">Tempo</translation>
+    </message>
+    <message>
+        <source>the column {cell!r} is not read</source>
+        <translation>die Spalte {cell!r} wird nicht gelesen</translation>
+    </message>
+    <message>
+        <source>the column {cell!r} is not read; did you mean {near!r}?</source>
+        <translation>die Spalte {cell!r} wird nicht gelesen; ist {near!r} gemeint?</translation>
+    </message>
+    <message>
+        <source>the column {cell!r} stands twice in the heading</source>
+        <translation>die Spalte {cell!r} steht zweimal in der Kopfzeile</translation>
+    </message>
+    <message>
+        <source>the effective load is not known: give a load, or the body mass</source>
+        <translation>die wirksame Last ist nicht bekannt: eine Last oder das Körpergewicht angeben</translation>
+    </message>
+    <message>
+        <source>the file is empty: the first line names the columns</source>
+        <translation>die Datei ist leer: die erste Zeile nennt die Spalten</translation>
+    </message>
+    <message>
+        <source>the rule counts repetitions: test with repetitions</source>
+        <translation>die Regel zählt Wiederholungen: mit Wiederholungen testen</translation>
+    </message>
+    <message>
+        <source>the rule counts {counted}, the start does not - at `{path}.rule.ranges`</source>
+        <translation>die Regel zählt {counted}, der Start nicht - bei `{path}.rule.ranges`</translation>
+    </message>
+    <message>
+        <source>the variation tested is not on this trainee&apos;s scale</source>
+        <translation>die getestete Variante gehört nicht zur Reihe dieser Person</translation>
+    </message>
+    <message>
+        <source>there is another program called {name!r} already; rename one of the two</source>
+        <translation>es gibt schon einen anderen Plan namens {name!r}; einen der beiden umbenennen</translation>
+    </message>
+    <message>
+        <source>there is no exercise called {name!r}{hint}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no program {program!r}: its sessions are taken without it</source>
+        <translation>es gibt keinen Plan {program!r}: seine Einheiten werden ohne ihn übernommen</translation>
+    </message>
+    <message>
+        <source>there is no trainee called {name!r}{hint}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>these exercises are not in the catalogue: {listed}</source>
+        <translation>diese Übungen sind nicht im Katalog: {listed}</translation>
+    </message>
+    <message>
+        <source>this is no JSON ({error})</source>
+        <translation>das ist kein JSON ({error})</translation>
+    </message>
+    <message>
+        <source>this is no text file: a training log is a table of text in UTF-8</source>
+        <translation>das ist keine Textdatei: ein Trainingsprotokoll ist eine Texttabelle in UTF-8</translation>
+    </message>
+    <message>
+        <source>this is no {schema} file: it does not begin with &quot;schema&quot;: &quot;{schema}&quot;</source>
+        <translation>das ist keine {schema}-Datei: sie beginnt nicht mit &quot;schema&quot;: &quot;{schema}&quot;</translation>
+    </message>
+    <message>
+        <source>this {schema} file has version {found}; this program reads up to {version}: update the program</source>
+        <translation>diese {schema}-Datei hat Version {found}; Rungwise liest hier bis {version}: Rungwise erneuern</translation>
+    </message>
+    <message>
+        <source>trainee</source>
+        <translation type="unfinished">Person</translation>
+    </message>
+    <message>
         <source>trunk</source>
         <translation>Rumpf</translation>
+    </message>
+    <message>
+        <source>unknown field `{key}` at `{path}`: allowed are {allowed}</source>
+        <translation>unbekanntes Feld `{key}` bei `{path}`: erlaubt sind {allowed}</translation>
+    </message>
+    <message>
+        <source>variation</source>
+        <translation type="unfinished">Variante</translation>
+    </message>
+    <message>
+        <source>variation: give easiest and hardest, not floor and ceiling</source>
+        <translation>Variante: leichteste und schwerste angeben, nicht Untergrenze und Obergrenze</translation>
+    </message>
+    <message>
+        <source>weekdays are 0 (Monday) to 6 (Sunday)</source>
+        <translation>Wochentage sind 0 (Montag) bis 6 (Sonntag)</translation>
+    </message>
+    <message>
+        <source>what was copied is no part of a program: {error}</source>
+        <translation>was kopiert wurde, ist kein Teil eines Plans: {error}</translation>
+    </message>
+    <message>
+        <source>which exercise?</source>
+        <translation>welche Übung?</translation>
+    </message>
+    <message>
+        <source>which exercise? - at `{path}.exercise`</source>
+        <translation>welche Übung? - bei `{path}.exercise`</translation>
+    </message>
+    <message>
+        <source>who? choose a column, or whose all lines are</source>
+        <translation>wer? eine Spalte wählen, oder von wem alle Zeilen sind</translation>
+    </message>
+    <message>
+        <source>{cells} cells for {columns} columns: put numbers and texts that hold the separator into double quotation marks</source>
+        <translation>{cells} Zellen für {columns} Spalten: Zahlen und Texte mit dem Trennzeichen in doppelte Anführungszeichen setzen</translation>
+    </message>
+    <message>
+        <source>{days} days a week need as many weekdays, not {value}</source>
+        <translation>{days} Tage pro Woche brauchen ebenso viele Wochentage, nicht {value}</translation>
     </message>
     <message>
         <source>{days}, {equipment}: {aim}</source>
         <translation>{days}, {equipment}: {aim}</translation>
     </message>
     <message>
+        <source>{equation!r} is no equation: allowed are {listed}.</source>
+        <translation>{equation!r} ist keine Formel: erlaubt sind {listed}.</translation>
+    </message>
+    <message>
         <source>{exercise}</source>
         <translation>{exercise}</translation>
     </message>
     <message>
+        <source>{exercise} is already recorded on {day}, with other sets; change it in the session itself</source>
+        <translation>{exercise} ist am {day} schon aufgezeichnet, mit anderen Sätzen; in der Einheit selbst ändern</translation>
+    </message>
+    <message>
+        <source>{exercise} is counted: give repetitions, not seconds</source>
+        <translation>{exercise} wird gezählt: Wiederholungen angeben, nicht Sekunden</translation>
+    </message>
+    <message>
+        <source>{exercise} is held: give seconds, not repetitions</source>
+        <translation>{exercise} wird gehalten: Sekunden angeben, nicht Wiederholungen</translation>
+    </message>
+    <message>
+        <source>{file} cannot be read or written: {why}.</source>
+        <translation>{file} lässt sich nicht lesen oder schreiben: {why}.</translation>
+    </message>
+    <message>
+        <source>{file} changed on the disk though nobody wrote to it.</source>
+        <translation>{file} hat sich auf dem Datenträger geändert, obwohl niemand hineinschrieb.</translation>
+    </message>
+    <message>
+        <source>{file} has a passphrase (or it is no data file of this program).</source>
+        <translation>{file} hat eine Passphrase (oder ist keine Datendatei von Rungwise).</translation>
+    </message>
+    <message>
+        <source>{file} has more than {most_lines} lines: split it</source>
+        <translation>{file} hat mehr als {most_lines} Zeilen: bitte teilen</translation>
+    </message>
+    <message>
+        <source>{file} holds no sheet with cells</source>
+        <translation>{file} enthält kein Tabellenblatt mit Zellen</translation>
+    </message>
+    <message>
+        <source>{file} is a data file in use: a copy in its place would destroy it.</source>
+        <translation>{file} ist eine Datendatei in Gebrauch: eine Kopie an ihrer Stelle würde sie zerstören.</translation>
+    </message>
+    <message>
+        <source>{file} is a workbook of an old kind, or locked by a password: save it as .xlsx without a password, or as CSV</source>
+        <translation>{file} ist eine Arbeitsmappe alter Art oder durch ein Passwort gesperrt: als .xlsx ohne Passwort oder als CSV speichern</translation>
+    </message>
+    <message>
+        <source>{file} is an archive, not a workbook (.xlsx)</source>
+        <translation>{file} ist ein Archiv, keine Arbeitsmappe (.xlsx)</translation>
+    </message>
+    <message>
+        <source>{file} is damaged (it changed on the disk though nobody wrote to it); no copy was made of it.</source>
+        <translation>{file} ist beschädigt (sie hat sich auf dem Datenträger geändert, obwohl niemand hineinschrieb); keine Kopie wurde davon gemacht.</translation>
+    </message>
+    <message>
+        <source>{file} is damaged ({problems}); no copy was made of it.</source>
+        <translation>{file} ist beschädigt ({problems}); keine Kopie wurde davon gemacht.</translation>
+    </message>
+    <message>
+        <source>{file} is damaged: a value in it cannot be read.</source>
+        <translation>{file} ist beschädigt: ein Wert darin lässt sich nicht lesen.</translation>
+    </message>
+    <message>
+        <source>{file} is damaged: its beginning is missing.</source>
+        <translation>{file} ist beschädigt: der Anfang fehlt.</translation>
+    </message>
+    <message>
+        <source>{file} is damaged: {problems}</source>
+        <translation>{file} ist beschädigt: {problems}</translation>
+    </message>
+    <message>
+        <source>{file} is empty</source>
+        <translation>{file} ist leer</translation>
+    </message>
+    <message>
+        <source>{file} is neither a program nor a trainee file of this program, nor a table</source>
+        <translation>{file} ist weder ein Plan noch eine Personendatei von Rungwise noch eine Tabelle</translation>
+    </message>
+    <message>
+        <source>{file} is no table: it is neither text (CSV) nor a workbook (.xlsx)</source>
+        <translation>{file} ist keine Tabelle: weder Text (CSV) noch eine Arbeitsmappe (.xlsx)</translation>
+    </message>
+    <message>
+        <source>{file} is no text</source>
+        <translation>{file} ist kein Text</translation>
+    </message>
+    <message>
+        <source>{file} is no training log: {size} MB are too many</source>
+        <translation>{file} ist kein Trainingsprotokoll: {size} MB sind zu viel</translation>
+    </message>
+    <message>
+        <source>{file} is not a data file of this program.</source>
+        <translation>{file} ist keine Datendatei von Rungwise.</translation>
+    </message>
+    <message>
+        <source>{file} is too large for a {schema} file</source>
+        <translation>{file} ist zu groß für eine {schema}-Datei</translation>
+    </message>
+    <message>
+        <source>{file} is too large for notes: at most 1 MB</source>
+        <translation>{file} ist zu groß für Notizen: höchstens 1 MB</translation>
+    </message>
+    <message>
+        <source>{file} is too large: {size} MB, at most 200</source>
+        <translation>{file} ist zu groß: {size} MB, höchstens 200</translation>
+    </message>
+    <message>
+        <source>{file} unpacks to {unpacked} MB: that is no training log</source>
+        <translation>{file} wird entpackt {unpacked} MB groß: das ist kein Trainingsprotokoll</translation>
+    </message>
+    <message>
+        <source>{file} was written by a newer version of this program (its data have version {version}, this program knows up to {newest}).</source>
+        <translation>{file} wurde von einer neueren Version von Rungwise geschrieben (ihre Daten haben Version {version}, bekannt ist hier bis {newest}).</translation>
+    </message>
+    <message>
+        <source>{file}: each trainee needs a name of their own - at `$.trainees[{number}].trainee.name`</source>
+        <translation>{file}: jede Person braucht einen eigenen Namen - bei `$.trainees[{number}].trainee.name`</translation>
+    </message>
+    <message>
+        <source>{file}: {error}</source>
+        <translation>{file}: {error}</translation>
+    </message>
+    <message>
+        <source>{grams} loads for {count} sets</source>
+        <translation>{grams} Lasten für {count} Sätze</translation>
+    </message>
+    <message>
+        <source>{kilograms:g} kg are already recorded on {day}</source>
+        <translation>{kilograms:g} kg sind am {day} schon aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>{least_minutes} to {most_minutes} minutes a session, not {minutes}</source>
+        <translation>{least_minutes} bis {most_minutes} Minuten je Einheit, nicht {minutes}</translation>
+    </message>
+    <message>
+        <source>{listed} and no {another}</source>
+        <translation>{listed} und {another}</translation>
+    </message>
+    <message>
+        <source>{load_g} g is not a load: allowed is -{max_load_g} to {max_load_g} g</source>
+        <translation>{load_g} g ist keine Last: erlaubt ist -{max_load_g} bis {max_load_g} g</translation>
+    </message>
+    <message>
+        <source>{match!r} is no unit: allowed are kg and lb</source>
+        <translation>{match!r} ist keine Maßeinheit: erlaubt sind kg und lb</translation>
+    </message>
+    <message>
+        <source>{name} cannot be read: {value}</source>
+        <translation>{name} lässt sich nicht lesen: {value}</translation>
+    </message>
+    <message>
+        <source>{name} has more than {most_lines} lines: split it</source>
+        <translation>{name} hat mehr als {most_lines} Zeilen: bitte teilen</translation>
+    </message>
+    <message>
+        <source>{name} has no training day yet; it needs at least one</source>
+        <translation>{name} hat noch keinen Trainingstag; nötig ist mindestens einer</translation>
+    </message>
+    <message>
+        <source>{name} has no variation {text!r}{hint}</source>
+        <translation>{name} hat keine Variante {text!r}{hint}</translation>
+    </message>
+    <message>
+        <source>{name} holds declarations that no workbook needs: it is not read</source>
+        <translation>{name} enthält Deklarationen, die keine Arbeitsmappe braucht: wird nicht gelesen</translation>
+    </message>
+    <message>
+        <source>{name} is damaged: {origin}.</source>
+        <translation>{name} ist beschädigt: {origin}.</translation>
+    </message>
+    <message>
+        <source>{name} is needed: uses as {what}: {count}.</source>
+        <translation>{name} wird gebraucht: Verwendungen als {what}: {count}.</translation>
+    </message>
+    <message>
+        <source>{name} is there already, exactly like this.</source>
+        <translation>{name} ist schon da, genau so.</translation>
+    </message>
+    <message>
+        <source>{name}, line {number}: a cell of more than {most_letters} letters</source>
+        <translation>{name}, Zeile {number}: eine Zelle mit mehr als {most_letters} Buchstaben</translation>
+    </message>
+    <message>
+        <source>{name}, line {number}: {cells} columns; at most {most_columns} are read</source>
+        <translation>{name}, Zeile {number}: {cells} Spalten; höchstens {most_columns} werden gelesen</translation>
+    </message>
+    <message>
+        <source>{name}: a floor lies above the ceiling {ceiling}</source>
+        <translation>{name}: eine Untergrenze liegt über der Obergrenze {ceiling}</translation>
+    </message>
+    <message>
+        <source>{name}: at most {most_text} characters, not {text}.</source>
+        <translation>{name}: höchstens {most_text} Zeichen, nicht {text}.</translation>
+    </message>
+    <message>
+        <source>{name}: easiest and hardest belong to a variation</source>
+        <translation>{name}: leichteste und schwerste gehören zu einer Variante</translation>
+    </message>
+    <message>
+        <source>{name}: every floor is at least 1</source>
+        <translation>{name}: jede Untergrenze ist mindestens 1</translation>
+    </message>
+    <message>
+        <source>{name}: give clean repetitions or seconds.</source>
+        <translation>{name}: saubere Wiederholungen oder Sekunden angeben.</translation>
+    </message>
+    <message>
+        <source>{name}: holds a character that is no text.</source>
+        <translation>{name}: enthält ein Zeichen, das kein Text ist.</translation>
+    </message>
+    <message>
+        <source>{name}: name at least one direct muscle.</source>
+        <translation>{name}: mindestens einen direkten Muskel nennen.</translation>
+    </message>
+    <message>
+        <source>{name}: the ceiling {ceiling} is below the floor {floor}</source>
+        <translation>{name}: die Obergrenze {ceiling} liegt unter der Untergrenze {floor}</translation>
+    </message>
+    <message>
+        <source>{name}: the ceiling {ceiling} is not on the grid of {floor} in steps of {increment}</source>
+        <translation>{name}: die Obergrenze {ceiling} liegt nicht im Raster ab {floor} in Schritten von {increment}</translation>
+    </message>
+    <message>
+        <source>{name}: the floor is at least 1, not {floor}</source>
+        <translation>{name}: die Untergrenze ist mindestens 1, nicht {floor}</translation>
+    </message>
+    <message>
+        <source>{name}: the increment is at least 1, not {increment}</source>
+        <translation>{name}: der Schritt ist mindestens 1, nicht {increment}</translation>
+    </message>
+    <message>
+        <source>{name}: the side is left, right or empty, not {side!r}.</source>
+        <translation>{name}: die Seite ist left, right oder leer, nicht {side!r}.</translation>
+    </message>
+    <message>
+        <source>{name}: there is no exercise {exercise!r}</source>
+        <translation>{name}: es gibt keine Übung {exercise!r}</translation>
+    </message>
+    <message>
+        <source>{name}: there is no exercise {listed}</source>
+        <translation>{name}: es gibt keine Übung {listed}</translation>
+    </message>
+    <message>
+        <source>{name}: there is no program {program!r}; import it first</source>
+        <translation>{name}: es gibt keinen Plan {program!r}; ihn zuerst importieren</translation>
+    </message>
+    <message>
+        <source>{path} is a folder.</source>
+        <translation>{path} ist ein Ordner.</translation>
+    </message>
+    <message>
+        <source>{side!r}: allowed are left, right or nothing</source>
+        <translation>{side!r}: erlaubt sind left, right oder nichts</translation>
+    </message>
+    <message>
+        <source>{state!r}: allowed are {listed}</source>
+        <translation>{state!r}: erlaubt sind {listed}</translation>
+    </message>
+    <message>
+        <source>{text!r} has three numbers: which one is the load?</source>
+        <translation>{text!r} hat drei Zahlen: welche ist die Last?</translation>
+    </message>
+    <message>
+        <source>{text!r} is a range: one load is needed</source>
+        <translation>{text!r} ist eine Spanne: nötig ist eine Last</translation>
+    </message>
+    <message>
+        <source>{text!r} is a range: what was done?</source>
+        <translation>{text!r} ist eine Spanne: was wurde gemacht?</translation>
+    </message>
+    <message>
+        <source>{text!r} is neither yes nor no</source>
+        <translation>{text!r} ist weder ja noch nein</translation>
+    </message>
+    <message>
+        <source>{text!r} is no count: allowed are 5, 3x5, 5/5/4, 20 s, 0:30</source>
+        <translation>{text!r} ist keine Anzahl: erlaubt sind 5, 3x5, 5/5/4, 20 s, 0:30</translation>
+    </message>
+    <message>
+        <source>{text!r} is no date: write it as 2026-11-30</source>
+        <translation>{text!r} ist kein Datum: als 2026-11-30 schreiben</translation>
+    </message>
+    <message>
+        <source>{text!r} is no load: allowed are 62.5, 62.5 kg, 135 lb, BW, BW+10</source>
+        <translation>{text!r} ist keine Last: erlaubt sind 62.5, 62.5 kg, 135 lb, BW, BW+10</translation>
+    </message>
+    <message>
+        <source>{text!r} is no number of sets</source>
+        <translation>{text!r} ist keine Satzzahl</translation>
+    </message>
+    <message>
+        <source>{text!r} is no unit: allowed are kg and lb</source>
+        <translation>{text!r} ist keine Maßeinheit: erlaubt sind kg und lb</translation>
+    </message>
+    <message>
+        <source>{text!r}: allowed are 1 to {most_sets} sets, as in 3x5</source>
+        <translation>{text!r}: erlaubt sind 1 bis {most_sets} Sätze, wie in 3x5</translation>
+    </message>
+    <message>
+        <source>{text!r}: more than {most_sets} sets in one cell</source>
+        <translation>{text!r}: mehr als {most_sets} Sätze in einer Zelle</translation>
+    </message>
+    <message>
+        <source>{text!r}: write BW+10 for added load, BW-10 for help</source>
+        <translation>{text!r}: BW+10 für Zusatzlast schreiben, BW-10 für Hilfe</translation>
+    </message>
+    <message>
+        <source>{text!r}: {sets} sets, but {read} counts</source>
+        <translation>{text!r}: {sets} Sätze, aber {read} Zahlen</translation>
+    </message>
+    <message>
+        <source>{text} is a day: a spreadsheet makes one of 5-5-4 and the like; type it as 5/5/4</source>
+        <translation>{text} ist ein Tag: eine Tabellenkalkulation macht das aus 5-5-4 und Ähnlichem; als 5/5/4 schreiben</translation>
+    </message>
+    <message>
+        <source>{text} is before {year}</source>
+        <translation>{text} liegt vor {year}</translation>
+    </message>
+    <message>
+        <source>{text} is no day of the calendar</source>
+        <translation>{text} ist kein Tag im Kalender</translation>
+    </message>
+    <message>
+        <source>{text} is not a number: allowed are digits (at most {most_digits}), a sign and one decimal point or comma, like 62.5</source>
+        <translation>{text} ist keine Zahl: erlaubt sind Ziffern (höchstens {most_digits}), ein Vorzeichen und ein Dezimalpunkt oder -komma, wie 62,5</translation>
+    </message>
+    <message>
+        <source>{text} lies in the future</source>
+        <translation>{text} liegt in der Zukunft</translation>
+    </message>
+    <message>
+        <source>{text} lies in the future: dates up to {latest} are taken</source>
+        <translation>{text} liegt in der Zukunft: übernommen werden Daten bis {latest}</translation>
+    </message>
+    <message>
+        <source>{text} may be day or month first, and no date of the file tells; say which, or write dates as 2026-11-30</source>
+        <translation>{text} kann mit Tag oder Monat beginnen, und kein Datum der Datei verrät es; angeben oder Daten als 2026-11-30 schreiben</translation>
+    </message>
+    <message>
+        <source>{text} may be day or month first: say which under Dates</source>
+        <translation>{text} kann mit Tag oder Monat beginnen: unter Daten angeben</translation>
+    </message>
+    <message>
+        <source>{text} may be {value} or {text}: this file uses both decimal marks; write it without a mark or with other than three places</source>
+        <translation>{text} kann {value} oder {text} sein: diese Datei verwendet beide Dezimalzeichen; ohne Zeichen schreiben oder nicht mit drei Stellen</translation>
+    </message>
+    <message>
+        <source>{text} may be {whole}{fraction} or {whole}.{fraction}: write {whole}{fraction} or {whole}.{fraction}</source>
+        <translation>{text} kann {whole}{fraction} oder {whole}.{fraction} sein: {whole}{fraction} oder {whole}.{fraction} schreiben</translation>
+    </message>
+    <message>
+        <source>{text} sets, but {written} are written; {written} are read</source>
+        <translation>{text} Sätze, aber {written} stehen da; {written} werden gelesen</translation>
+    </message>
+    <message>
+        <source>{text} sets: allowed are 1 to 20</source>
+        <translation>{text} Sätze: erlaubt sind 1 bis 20</translation>
+    </message>
+    <message>
+        <source>{text} was read as a spreadsheet&apos;s number of {day}</source>
+        <translation>{text} wurde als Tageszahl einer Tabellenkalkulation für {day} gelesen</translation>
+    </message>
+    <message>
+        <source>{text}: in this file the day comes first in some dates and the month in others; write dates as 2026-11-30</source>
+        <translation>{text}: in dieser Datei beginnen einige Daten mit dem Tag und andere mit dem Monat; Daten als 2026-11-30 schreiben</translation>
+    </message>
+    <message>
+        <source>{text}: kg or lb? Say which under Loads without a unit</source>
+        <translation>{text}: kg oder lb? Unter Lasten ohne Maßeinheit angeben</translation>
+    </message>
+    <message>
+        <source>{text}: read as a pair, each of that load</source>
+        <translation>{text}: als Paar gelesen, jede mit dieser Last</translation>
+    </message>
+    <message>
+        <source>{text}: read as two sets; it may be left and right</source>
+        <translation>{text}: als zwei Sätze gelesen; es kann links und rechts sein</translation>
+    </message>
+    <message>
+        <source>{text}: the decimal mark here is {decimal_mark!r}</source>
+        <translation>{text}: das Dezimalzeichen ist hier {decimal_mark!r}</translation>
+    </message>
+    <message>
+        <source>{text}: the year must lie after 1900</source>
+        <translation>{text}: das Jahr muss nach 1900 liegen</translation>
+    </message>
+    <message>
+        <source>{text}: write numbers without separators between thousands, with one decimal point or comma, like 1250.5</source>
+        <translation>{text}: Zahlen ohne Tausendertrennung schreiben, mit einem Dezimalpunkt oder -komma, wie 1250,5</translation>
+    </message>
+    <message>
+        <source>{text}: write the year with four digits</source>
+        <translation>{text}: das Jahr mit vier Ziffern schreiben</translation>
+    </message>
+    <message>
+        <source>{value!r} is no unit: allowed are kg and lb</source>
+        <translation>{value!r} ist keine Maßeinheit: erlaubt sind kg und lb</translation>
+    </message>
+    <message>
+        <source>{value!r} is not a number: allowed is a decimal or whole number</source>
+        <translation>{value!r} ist keine Zahl: erlaubt ist eine Dezimal- oder ganze Zahl</translation>
+    </message>
+    <message>
+        <source>{value:g} is not a whole number</source>
+        <translation>{value:g} ist keine ganze Zahl</translation>
+    </message>
+    <message>
+        <source>{value} is not possible: allowed is {least:g} to {most:g}</source>
+        <translation>{value} ist nicht möglich: erlaubt ist {least:g} bis {most:g}</translation>
+    </message>
+    <message>
+        <source>{value} {value_2} is not a load: allowed is a number from -{most} to {most}</source>
+        <translation>{value} {value_2} ist keine Last: erlaubt ist eine Zahl von -{most} bis {most}</translation>
+    </message>
+    <message>
+        <source>{variable}: only the slowest variable may lack a ceiling</source>
+        <translation>{variable}: nur die langsamste Größe darf ohne Obergrenze sein</translation>
+    </message>
+    <message>
         <source>{weekday}: {day}</source>
         <translation>{weekday}: {day}</translation>
+    </message>
+    <message>
+        <source>{what}: at most {most_sets}, not {count}.</source>
+        <translation>{what}: höchstens {most_sets}, nicht {count}.</translation>
+    </message>
+    <message>
+        <source>{what}: {least} to {most}, not {value}.</source>
+        <translation>{what}: {least} bis {most}, nicht {value}.</translation>
+    </message>
+    <message>
+        <source>{what}: {value} stands twice.</source>
+        <translation>{what}: {value} steht zweimal da.</translation>
     </message>
 </context>
 <context>
@@ -9610,7 +10841,7 @@ Liegestütze 12/10/9</translation>
     <name>SheetArea</name>
     <message>
         <source>1 page. Boxes are left blank for the pencil.</source>
-        <translation>1 Seite. Die Kästchen bleiben leer für den Stift.</translation>
+        <translation>1 Seite. Leere Kästchen für den Stift.</translation>
     </message>
     <message>
         <source>A4</source>
@@ -9674,7 +10905,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Save as PDF…</source>
-        <translation>Als PDF speichern…</translation>
+        <translation>Als PDF…</translation>
     </message>
     <message>
         <source>Save the sheet</source>
@@ -9718,7 +10949,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>{count} pages. Boxes are left blank for the pencil.</source>
-        <translation>{count} Seiten. Die Kästchen bleiben leer für den Stift.</translation>
+        <translation>{count} Seiten. Leere Kästchen für den Stift.</translation>
     </message>
     <message>
         <source>{count} train on this day; save and next follows the sheet</source>
@@ -10310,6 +11541,64 @@ Liegestütze 12/10/9</translation>
     </message>
 </context>
 <context>
+    <name>TakeOver</name>
+    <message>
+        <source>1 trainee has as many sessions there, up to the same day.</source>
+        <translation>1 Person hat dort ebenso viele Einheiten, bis zum selben Tag.</translation>
+    </message>
+    <message>
+        <source>There is no trainee in it.</source>
+        <translation>Es ist keine Person darin.</translation>
+    </message>
+    <message>
+        <source>no session</source>
+        <translation>keine Einheit</translation>
+    </message>
+    <message>
+        <source>{count} trainees have as many sessions there, up to the same day.</source>
+        <translation>{count} Personen haben dort ebenso viele Einheiten, bis zum selben Tag.</translation>
+    </message>
+    <message>
+        <source>{name} comes in: {then}</source>
+        <translation>{name} kommt dazu: {then}</translation>
+    </message>
+    <message>
+        <source>{name} goes: {now}</source>
+        <translation>{name} entfällt: {now}</translation>
+    </message>
+    <message>
+        <source>{name}: {then}, in place of {now}</source>
+        <translation>{name}: {then}, an Stelle von {now}</translation>
+    </message>
+    <message>
+        <source>{sessions}, the last of {day}</source>
+        <translation>{sessions}, die letzte vom {day}</translation>
+    </message>
+</context>
+<context>
+    <name>TakeOverPanel</name>
+    <message>
+        <source>Everything in {name}</source>
+        <translation>Alles in {name}</translation>
+    </message>
+    <message>
+        <source>It takes the place of all that is in the data file now. What is there now is kept first, as a copy beside the data file that can be opened again.</source>
+        <translation>Es tritt an die Stelle von allem, was jetzt in der Datendatei ist. Was jetzt da ist, bleibt zuvor als Kopie neben der Datendatei erhalten, die sich wieder öffnen lässt.</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Lassen</translation>
+    </message>
+    <message>
+        <source>Take it over</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <source>Take over everything</source>
+        <translation>Alles übernehmen</translation>
+    </message>
+</context>
+<context>
     <name>Terms</name>
     <message>
         <source>Deload: a planned easier week with fewer sets and lighter loads; afterwards all goes on where it stood.</source>
@@ -10502,7 +11791,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>every change is kept, and can be undone</source>
-        <translation>jede Änderung bleibt und lässt sich zurücknehmen</translation>
+        <translation>jede Änderung bleibt, widerrufbar</translation>
     </message>
     <message>
         <source>kept as soon as a name stands</source>
