@@ -108,16 +108,23 @@ def variations_used(progress: LineProgress) -> tuple[str, ...]:
 
 
 def goals_by(
-    progress: LineProgress, shown: Shown, factor: float
+    progress: LineProgress, shown: Shown, factor: float, load_g: int | None = None
 ) -> tuple[tuple[float, GoalLine], ...]:
-    """The goals that lie on a measure's axis, each with its value there."""
+    """The goals that lie on a measure's axis, each with its value there. ``load_g``: where
+    repetitions at one load are shown, that load.
+    """
     used = variations_used(progress)
     found: list[tuple[float, GoalLine]] = []
     for line in progress.goals:
         goal = line.goal
         match (goal.kind, shown):
             case (GoalKind.ONE_REP_MAX, Shown.ESTIMATE):
+                if line.maximum_g is not None:
+                    found.append((line.maximum_g * factor, line))
+            case (GoalKind.ONE_REP_MAX, Shown.LOAD) if goal.reps and not is_bodyweight(progress):
                 found.append((goal.value * factor, line))
+            case (GoalKind.ONE_REP_MAX, Shown.AT_LOAD) if goal.reps and goal.value == load_g:
+                found.append((float(goal.reps), line))
             case (GoalKind.HOLD, Shown.HOLD):
                 found.append((float(goal.value), line))
             case (GoalKind.REPS, Shown.SET) if is_bodyweight(progress):

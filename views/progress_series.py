@@ -169,7 +169,7 @@ def series_of(
         spots=spots,
         trend=_band(progress.trend, factor) if estimates else None,
         forecast=_band(progress.forecast, factor) if estimates else None,
-        goals=goals_by(progress, shown, factor),
+        goals=goals_by(progress, shown, factor, chosen),
         strips=tuple(mark for mark in progress.marks if mark.kind in kinds),
         moments=(*_begun(progress), *changes),
         pains=tuple(mark for mark in progress.marks if mark.kind is MarkKind.PAIN),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Mapping
 from datetime import date, timedelta
 from statistics import NormalDist
 from typing import Final
@@ -18,7 +19,7 @@ from desktop.planning.progress import (
 )
 from desktop.training.quantities import Unit
 from desktop.training.session import SetDone
-from desktop.training.trainee import AbsenceKind, GoalKind
+from desktop.training.trainee import AbsenceKind, Goal, GoalKind
 from views import words
 from views.calendar_words import day_and_month
 from views.measures import Shown
@@ -178,11 +179,16 @@ def mark_word(mark: Mark) -> str:
 
 
 def goal_words(line: GoalLine, unit: Unit, names: dict[str, str]) -> str:
-    """What a goal asks: "82 kg", "20 reps", "30 s", the name of a variation."""
-    goal = line.goal
+    """What a goal asks: "82 kg", "5 × 82 kg", "20 reps", "30 s", the name of a variation."""
+    return asked_words(line.goal, unit, names)
+
+
+def asked_words(goal: Goal, unit: Unit, names: Mapping[str, str]) -> str:
+    """What a goal asks, as `goal_words`."""
     match goal.kind:
         case GoalKind.ONE_REP_MAX:
-            return words.load(goal.value, unit)
+            load = words.load(goal.value, unit)
+            return load if goal.reps is None else f"{goal.reps} {words.TIMES} {load}"
         case GoalKind.REPS:
             return words.reps(goal.value)
         case GoalKind.HOLD:

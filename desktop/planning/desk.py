@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
@@ -15,8 +14,9 @@ from db.errors import CannotWrite, FileBusy
 from db.repository import Repository
 from desktop.planning.briefs import brief_of, build_mark
 from desktop.planning.cautions import Desk, easier_since, plateaus_on
+from desktop.planning.goals import maximum_of, reached_by
 from desktop.planning.history import History, Library, read_history
-from desktop.planning.progress import points_of, surroundings_by_day, trend_of
+from desktop.planning.progress import best_of, points_of, surroundings_by_day, trend_of
 from desktop.planning.roster import RosterEntry, entry_on, need, roster_without_cautions
 from desktop.planning.schedule import (
     DAY,
@@ -236,20 +236,17 @@ def _rhythm(desk: Desk) -> date | None:
 def _goal(history: History, goal: Goal) -> GoalBrief:
     """A goal and, by the trend at the last session, the days between which it is reached."""
     brief = GoalBrief(goal.line_id, goal.kind, goal.value, goal.variation, goal.by)
-    if goal.kind is not GoalKind.ONE_REP_MAX or goal.value <= 0:
-        return brief
     line = history.line(goal.line_id)
     done = history.trained(line)
-    around = surroundings_by_day(history, line, [session.day for session, _ in done])
-    trend = trend_of(points_of(history, line, done, around), history.library.settings)
-    if trend is None:
+    if goal.kind is not GoalKind.ONE_REP_MAX or not done:
         return brief
-    reached = trend.date_to_reach(math.log(goal.value))
-    earliest, likely, latest = (
-        None if day is None else date.fromordinal(day)
-        for day in (reached.earliest, reached.likely, reached.latest)
-    )
-    return replace(brief, earliest=earliest, likely=likely, latest=latest)
+    around = surroundings_by_day(history, line, [session.day for session, _ in done])
+    session, part = done[-1]
+    here, settings = around[session.day], history.library.settings
+    variation = best_of(part.working_sets, here).variation
+    trend = trend_of(points_of(history, line, done, around), settings)
+    reached = reached_by(trend, maximum_of(goal, here, variation, settings.equation))
+    return replace(brief, earliest=reached.earliest, likely=reached.likely, latest=reached.latest)
 
 
 def _goal_order(goal: GoalBrief) -> tuple[date, date]:

@@ -21,9 +21,11 @@ from desktop.planning.estimates import points_in, worked_of
 from desktop.planning.estimates import points_of as points_of
 from desktop.planning.estimates import surroundings_by_day as surroundings_by_day
 from desktop.planning.estimates import trend_of as trend_of
+from desktop.planning.goals import maximum_of, reached_by
 from desktop.planning.history import History
 from desktop.planning.line_history import read_about, with_line
 from desktop.planning.marks import Mark, marks_of
+from desktop.planning.surroundings import surroundings_at
 from desktop.planning.training_weeks import Week as Week
 from desktop.planning.training_weeks import week_of as week_of
 from desktop.planning.training_weeks import weeks_of
@@ -31,7 +33,7 @@ from desktop.training.coach import CoachSettings
 from desktop.training.exercises import Exercise
 from desktop.training.position import ScaledVariation
 from desktop.training.program import Line
-from desktop.training.trainee import Goal, GoalKind
+from desktop.training.trainee import Goal
 
 if TYPE_CHECKING:
     import numpy as np
@@ -69,13 +71,15 @@ class Statement:
 @dataclass(frozen=True, slots=True)
 class GoalLine:
     """A goal of the line, and by the trend the days between which it is reached (None: not in a
-    year, or no trend).
+    year, or no trend). ``maximum_g``: the one-repetition maximum that a load asks, where it can be
+    told.
     """
 
     goal: Goal
     earliest: date | None = None
     likely: date | None = None
     latest: date | None = None
+    maximum_g: float | None = None
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -115,6 +119,14 @@ def progress_of(history: History, line: Line, today: date, week_starts: int = 0)
     points = points_in(history, line, worked)
     trend = trend_of(points, history.library.settings)
     bests = best_sets_of(worked)
+    here = around[done[-1][0].day] if done else surroundings_at(history, line, today)
+    variation = bests[-1].done.variation if bests else None
+    equation = history.library.settings.equation
+    goals = [
+        (goal, maximum_of(goal, here, variation, equation))
+        for goal in history.goals
+        if goal.line_id == line.id
+    ]
     return LineProgress(
         line=line,
         exercise=history.exercise_of(line),
@@ -123,7 +135,7 @@ def progress_of(history: History, line: Line, today: date, week_starts: int = 0)
         best_sets=bests,
         weeks=weeks_of(history, line, bests, today, week_starts),
         marks=marks_of(history, line, today),
-        goals=tuple(_goal_line(goal, trend) for goal in history.goals if goal.line_id == line.id),
+        goals=tuple(_goal_line(goal, maximum_g, trend) for goal, maximum_g in goals),
         trend=_trend_curve(trend) if trend else None,
         forecast=_forecast_curve(trend, today) if trend else None,
         statement=_statement(trend, history.library.settings) if trend else None,
@@ -131,17 +143,9 @@ def progress_of(history: History, line: Line, today: date, week_starts: int = 0)
     )
 
 
-def _goal_line(goal: Goal, trend: Trend | None) -> GoalLine:
-    if trend is None or goal.kind is not GoalKind.ONE_REP_MAX or goal.value <= 0:
-        return GoalLine(goal)
-    reached = trend.date_to_reach(math.log(goal.value))
-    return GoalLine(
-        goal,
-        *(
-            None if day is None else date.fromordinal(day)
-            for day in (reached.earliest, reached.likely, reached.latest)
-        ),
-    )
+def _goal_line(goal: Goal, maximum_g: float | None, trend: Trend | None) -> GoalLine:
+    reached = reached_by(trend, maximum_g)
+    return GoalLine(goal, reached.earliest, reached.likely, reached.latest, maximum_g)
 
 
 def _trend_curve(trend: Trend) -> Curve:
