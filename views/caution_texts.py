@@ -14,12 +14,14 @@ from PySide6.QtCore import QCoreApplication
 
 from desktop.planning.roster import HeadlineCode, RosterEntry
 from desktop.training.deload import Signal
+from desktop.training.exercises import Muscle, Pattern
 from desktop.training.limits import Limit, LimitId
 from desktop.training.quantities import Unit
 from desktop.training.reasons import ReasonValue
 from desktop.training.recovery import Caution
 from desktop.training.trainee import AbsenceKind
 from views import words
+from views.exercise_words import muscle_word, pattern_word
 from views.roster_line import RosterLine
 
 translate = QCoreApplication.translate
@@ -198,6 +200,10 @@ def _signals(caution: Caution) -> str:
 def _spoken(caution: Caution, name: str, value: ReasonValue, unit: Unit, today: date) -> str:
     if name == "signals":
         return _signals(caution)
+    if name == "muscles":
+        return words.listed([muscle_word(Muscle(part)) for part in str(value).split(", ")])
+    if name == "pattern":
+        return pattern_word(Pattern(str(value)))
     if isinstance(value, date):
         return words.short_day(value, today)
     if value is None or isinstance(value, bool):
