@@ -74,7 +74,7 @@
     </message>
     <message>
         <source>Choose a trainee first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir antes un atleta.</translation>
     </message>
     <message>
         <source>Data files (*.db)</source>
@@ -1858,7 +1858,7 @@
     </message>
     <message>
         <source>each</source>
-        <translation>cada uno</translation>
+        <translation>c/u</translation>
     </message>
     <message>
         <source>first</source>
@@ -1874,7 +1874,7 @@
     </message>
     <message>
         <source>how many</source>
-        <translation>cuántos</translation>
+        <translation>unidades</translation>
     </message>
     <message>
         <source>last</source>
@@ -3850,8 +3850,8 @@
         <translation>&amp;Exportar</translation>
     </message>
     <message>
-        <source>All of {name}, {count} sessions, saved to {path}</source>
-        <translation>Todo lo de {name}, {count} sesiones, guardado en {path}</translation>
+        <source>All of {name}, {sessions}, saved to {path}</source>
+        <translation>Todo lo de {name}, {sessions}, guardado en {path}</translation>
     </message>
     <message>
         <source>Cancelled: no file was written.</source>
@@ -3859,7 +3859,7 @@
     </message>
     <message>
         <source>Choose a trainee first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir antes un atleta.</translation>
     </message>
     <message>
         <source>Everything</source>
@@ -3914,8 +3914,8 @@
         <translation>No se puede escribir {path}: {why}</translation>
     </message>
     <message>
-        <source>{trainees} trainees and {sessions} sessions saved to {path}</source>
-        <translation>{trainees} atletas y {sessions} sesiones guardados en {path}</translation>
+        <source>{trainees} and {sessions} saved to {path}</source>
+        <translation>{trainees} y {sessions} guardados en {path}</translation>
     </message>
 </context>
 <context>
@@ -5168,7 +5168,7 @@
     </message>
     <message>
         <source>&amp;Give them their data…</source>
-        <translation type="unfinished"></translation>
+        <translation>Dar&amp;le sus datos…</translation>
     </message>
     <message>
         <source>&amp;Guide</source>
@@ -5272,7 +5272,7 @@
     </message>
     <message>
         <source>Lock &amp;when idle</source>
-        <translation type="unfinished"></translation>
+        <translation>Bloquear sin ac&amp;tividad</translation>
     </message>
     <message>
         <source>Menus</source>
@@ -8798,7 +8798,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>Each record needs an id and a revision from 1 on; see {name}[{place}].</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada registro necesita un id y una revisión desde 1; véase {name}[{place}].</translation>
     </message>
     <message>
         <source>Every sixth week is a deload.</source>
@@ -8830,7 +8830,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>Give {value}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dar {value}.</translation>
     </message>
     <message>
         <source>Go back to a backup.</source>
@@ -8870,7 +8870,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>Name a new data file; everything of the file goes in there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombrar un archivo de datos nuevo; todo lo del archivo va allí.</translation>
     </message>
     <message>
         <source>No days</source>
@@ -8890,7 +8890,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>Nothing was changed. Open a backup instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se cambió nada. En su lugar, abrir una copia de seguridad.</translation>
     </message>
     <message>
         <source>One day</source>
@@ -8946,7 +8946,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>The factor on sets is above 0 and at most 1, not {factor}.</source>
-        <translation type="unfinished"></translation>
+        <translation>El factor de las series es mayor que 0 y como mucho 1, no {factor}.</translation>
     </message>
     <message>
         <source>The folder {folder} cannot be made: {strerror}.</source>
@@ -8962,7 +8962,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>The last day, {last}, is before the first, {first}.</source>
-        <translation type="unfinished"></translation>
+        <translation>El último día, {last}, es anterior al primero, {first}.</translation>
     </message>
     <message>
         <source>The library for files with a passphrase (sqlcipher3) is not installed.</source>
@@ -8978,7 +8978,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>The order on a day counts from 0, not {entry}.</source>
-        <translation type="unfinished"></translation>
+        <translation>El orden en un día se cuenta desde 0, no {entry}.</translation>
     </message>
     <message>
         <source>The passphrase does not open {file}.</source>
@@ -8998,11 +8998,11 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>The uncertainty of a start is a fraction from 0 to 1, not {plus_minus}.</source>
-        <translation type="unfinished"></translation>
+        <translation>La incertidumbre de un inicio es una fracción de 0 a 1, no {plus_minus}.</translation>
     </message>
     <message>
         <source>There are records in the data file already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya hay registros en el archivo de datos.</translation>
     </message>
     <message>
         <source>There is already {record}.</source>
@@ -9033,8 +9033,12 @@ flexiones 12/10/9</translation>
         <translation>Ya existe: {kind}.</translation>
     </message>
     <message>
-        <source>This {kind} was {what} elsewhere since it was read.</source>
-        <translation>Hubo un cambio en otro sitio desde la lectura: {kind}, {what}.</translation>
+        <source>This {kind} was changed elsewhere since it was read.</source>
+        <translation>Cambiado en otro sitio desde que se leyó: {kind}.</translation>
+    </message>
+    <message>
+        <source>This {kind} was removed elsewhere since it was read.</source>
+        <translation>Quitado en otro sitio desde que se leyó: {kind}.</translation>
     </message>
     <message>
         <source>Three days</source>
@@ -9062,7 +9066,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>Version {version} cannot be reached: rows of {tables} refer to missing ones.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se puede llegar a la versión {version}: filas de {tables} remiten a otras que faltan.</translation>
     </message>
     <message>
         <source>Wednesday</source>
@@ -9086,7 +9090,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>a following line asks above 0 to 100 %, not {percent}</source>
-        <translation type="unfinished"></translation>
+        <translation>una línea que sigue a otra pide más de 0 y hasta 100 %, no {percent}</translation>
     </message>
     <message>
         <source>a line of {exercise} called {name!r}</source>
@@ -9134,11 +9138,11 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>a rule counts repetitions or seconds held, not both</source>
-        <translation type="unfinished"></translation>
+        <translation>una regla cuenta repeticiones o segundos, no ambos</translation>
     </message>
     <message>
         <source>a start above 0 to 100 % of the maximum, not {start_percent}</source>
-        <translation type="unfinished"></translation>
+        <translation>un inicio de más de 0 y hasta 100 % del máximo, no {start_percent}</translation>
     </message>
     <message>
         <source>a trainee called {name}</source>
@@ -9146,11 +9150,11 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>a variable stands twice in the rule; each may stand once</source>
-        <translation type="unfinished"></translation>
+        <translation>una variable está dos veces en la regla; cada una puede estar una vez</translation>
     </message>
     <message>
         <source>a variation is named, not numbered</source>
-        <translation type="unfinished"></translation>
+        <translation>una variación se nombra, no se numera</translation>
     </message>
     <message>
         <source>a weekday is 0 (Monday) to 6 or null, not {weekday} - at `{at}.weekday`</source>
@@ -9159,6 +9163,14 @@ flexiones 12/10/9</translation>
     <message>
         <source>a well-equipped room</source>
         <translation>sala bien equipada</translation>
+    </message>
+    <message>
+        <source>absence</source>
+        <translation>ausencia</translation>
+    </message>
+    <message>
+        <source>activity</source>
+        <translation>actividad</translation>
     </message>
     <message>
         <source>an activity needs minutes and effort (0 to 10)</source>
@@ -9170,7 +9182,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>an estimate needs 1 to 15 repetitions, those in reserve included</source>
-        <translation type="unfinished"></translation>
+        <translation>una estimación necesita de 1 a 15 repeticiones, contando las que quedan en reserva</translation>
     </message>
     <message>
         <source>an exercise with the key {key!r}</source>
@@ -9193,6 +9205,10 @@ flexiones 12/10/9</translation>
         <translation>brazos y pantorrillas</translation>
     </message>
     <message>
+        <source>assignment</source>
+        <translation>asignación</translation>
+    </message>
+    <message>
         <source>at least one repetition or second - at `{path}.start`</source>
         <translation>al menos una repetición o un segundo - en `{path}.start`</translation>
     </message>
@@ -9202,11 +9218,15 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>back off by more than 0 and at most 50 %, not {percent}</source>
-        <translation type="unfinished"></translation>
+        <translation>retroceder más de 0 y como mucho 50 %, no {percent}</translation>
     </message>
     <message>
         <source>barbell, bench and bar</source>
         <translation>barra, banco y dominadas</translation>
+    </message>
+    <message>
+        <source>body mass</source>
+        <translation>masa corporal</translation>
     </message>
     <message>
         <source>bodyweight, but the exercise is loaded by weights</source>
@@ -9221,6 +9241,14 @@ flexiones 12/10/9</translation>
         <translation>transporte</translation>
     </message>
     <message>
+        <source>deload</source>
+        <translation>descarga</translation>
+    </message>
+    <message>
+        <source>dismissed caution</source>
+        <translation>aviso apartado</translation>
+    </message>
+    <message>
         <source>dumbbells and a bench</source>
         <translation>mancuernas y banco</translation>
     </message>
@@ -9229,16 +9257,28 @@ flexiones 12/10/9</translation>
         <translation>cada día de la semana se nombra una sola vez</translation>
     </message>
     <message>
+        <source>equipment</source>
+        <translation>equipo</translation>
+    </message>
+    <message>
+        <source>exercise</source>
+        <translation>ejercicio</translation>
+    </message>
+    <message>
         <source>frequency: 1 to 7 days a week, not {most}</source>
-        <translation type="unfinished"></translation>
+        <translation>frecuencia: 1 a 7 días por semana, no {most}</translation>
     </message>
     <message>
         <source>frequency: give a number of steps or of weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>frecuencia: dar un número de pasos o de semanas</translation>
     </message>
     <message>
         <source>give reps or hold_s, one of them - at `{path}.start`</source>
         <translation>dar reps o hold_s, uno de los dos - en `{path}.start`</translation>
+    </message>
+    <message>
+        <source>goal</source>
+        <translation>meta</translation>
     </message>
     <message>
         <source>held back with line {bad_parts}, {why_held}</source>
@@ -9249,12 +9289,24 @@ flexiones 12/10/9</translation>
         <translation>bisagra</translation>
     </message>
     <message>
+        <source>hold</source>
+        <translation>isometría</translation>
+    </message>
+    <message>
+        <source>line</source>
+        <translation>línea</translation>
+    </message>
+    <message>
         <source>line 1 must name the columns, and there is no {missing} among them: a log has the columns {columns}</source>
-        <translation type="unfinished"></translation>
+        <translation>la fila 1 debe nombrar las columnas, y entre ellas falta {missing}: un registro tiene las columnas {columns}</translation>
     </message>
     <message>
         <source>line {line} says {before}</source>
         <translation>la fila {line} dice {before}</translation>
+    </message>
+    <message>
+        <source>load</source>
+        <translation>carga</translation>
     </message>
     <message>
         <source>lunge</source>
@@ -9262,7 +9314,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>misses in a row: 1 to 5, not {misses}</source>
-        <translation type="unfinished"></translation>
+        <translation>veces seguidas sin alcanzar: 1 a 5, no {misses}</translation>
     </message>
     <message>
         <source>no date</source>
@@ -9278,7 +9330,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>no load is light enough: the lightest is {lowest:g} kg</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna carga es bastante ligera: la menor es {lowest:g} kg</translation>
     </message>
     <message>
         <source>no load: read as none</source>
@@ -9305,6 +9357,10 @@ flexiones 12/10/9</translation>
         <translation>press</translation>
     </message>
     <message>
+        <source>program</source>
+        <translation>programa</translation>
+    </message>
+    <message>
         <source>pull-up</source>
         <translation>dominada</translation>
     </message>
@@ -9313,8 +9369,12 @@ flexiones 12/10/9</translation>
         <translation>empuje</translation>
     </message>
     <message>
+        <source>remembered name</source>
+        <translation>nombre recordado</translation>
+    </message>
+    <message>
         <source>repetitions in reserve: 0 to 10, not {target_rir}</source>
-        <translation type="unfinished"></translation>
+        <translation>repeticiones en reserva: 0 a 10, no {target_rir}</translation>
     </message>
     <message>
         <source>repetitions or seconds, not both</source>
@@ -9322,23 +9382,43 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>repetitions over: 1 to 10, not {over}</source>
-        <translation type="unfinished"></translation>
+        <translation>repeticiones de más: 1 a 10, no {over}</translation>
+    </message>
+    <message>
+        <source>reps</source>
+        <translation>reps</translation>
     </message>
     <message>
         <source>row</source>
         <translation>remo</translation>
     </message>
     <message>
+        <source>session</source>
+        <translation>sesión</translation>
+    </message>
+    <message>
+        <source>session change</source>
+        <translation>cambio de sesión</translation>
+    </message>
+    <message>
         <source>sessions in a row: 1 to 10, not {sessions}</source>
-        <translation type="unfinished"></translation>
+        <translation>sesiones seguidas: 1 a 10, no {sessions}</translation>
     </message>
     <message>
         <source>set scheme: more than 0 and at most 50 %, not {percent}</source>
-        <translation type="unfinished"></translation>
+        <translation>relación entre series: más de 0 y como mucho 50 %, no {percent}</translation>
     </message>
     <message>
         <source>set {number} of {exercise} stands in line {line} already</source>
         <translation>la serie {number} de {exercise} ya está en la fila {line}</translation>
+    </message>
+    <message>
+        <source>sets</source>
+        <translation>series</translation>
+    </message>
+    <message>
+        <source>settings</source>
+        <translation>ajustes</translation>
     </message>
     <message>
         <source>size</source>
@@ -9361,6 +9441,10 @@ flexiones 12/10/9</translation>
         <translation>fuerza</translation>
     </message>
     <message>
+        <source>tempo</source>
+        <translation>tempo</translation>
+    </message>
+    <message>
         <source>the column {cell!r} is not read</source>
         <translation>la columna {cell!r} no se lee</translation>
     </message>
@@ -9374,15 +9458,19 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>the effective load is not known: give a load, or the body mass</source>
-        <translation type="unfinished"></translation>
+        <translation>no se conoce la carga efectiva: dar una carga, o la masa corporal</translation>
     </message>
     <message>
         <source>the file is empty: the first line names the columns</source>
         <translation>el archivo está vacío: la primera fila nombra las columnas</translation>
     </message>
     <message>
-        <source>the rule counts repetitions: test with repetitions</source>
+        <source>the rest from line {line} on was not read: broken quotation ({error})</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the rule counts repetitions: test with repetitions</source>
+        <translation>la regla cuenta repeticiones: probar con repeticiones</translation>
     </message>
     <message>
         <source>the rule counts {counted}, the start does not - at `{path}.rule.ranges`</source>
@@ -9390,19 +9478,23 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>the variation tested is not on this trainee&apos;s scale</source>
-        <translation type="unfinished"></translation>
+        <translation>la variación probada no está en la escala de este atleta</translation>
     </message>
     <message>
         <source>there is another program called {name!r} already; rename one of the two</source>
-        <translation type="unfinished"></translation>
+        <translation>ya hay otro programa llamado {name!r}; cambiar el nombre de uno de los dos</translation>
+    </message>
+    <message>
+        <source>there is no exercise called {name!r}{hint}</source>
+        <translation>no hay ningún ejercicio llamado {name!r}{hint}</translation>
     </message>
     <message>
         <source>there is no program {program!r}: its sessions are taken without it</source>
         <translation>no hay ningún programa {program!r}: sus sesiones se toman sin él</translation>
     </message>
     <message>
-        <source>there is no {kind} called {name!r}{hint}</source>
-        <translation>no existe con el nombre {name!r}: {kind}{hint}</translation>
+        <source>there is no trainee called {name!r}{hint}</source>
+        <translation>no hay ningún atleta llamado {name!r}{hint}</translation>
     </message>
     <message>
         <source>these exercises are not in the catalogue: {listed}</source>
@@ -9425,6 +9517,10 @@ flexiones 12/10/9</translation>
         <translation>este archivo {schema} tiene la versión {found}; este programa lee hasta la {version}: actualizar el programa</translation>
     </message>
     <message>
+        <source>trainee</source>
+        <translation>atleta</translation>
+    </message>
+    <message>
         <source>trunk</source>
         <translation>tronco</translation>
     </message>
@@ -9433,8 +9529,12 @@ flexiones 12/10/9</translation>
         <translation>campo desconocido `{key}` en `{path}`: se admite {allowed}</translation>
     </message>
     <message>
+        <source>variation</source>
+        <translation>variación</translation>
+    </message>
+    <message>
         <source>variation: give easiest and hardest, not floor and ceiling</source>
-        <translation type="unfinished"></translation>
+        <translation>variación: dar la más fácil y la más difícil, no mínimo y tope</translation>
     </message>
     <message>
         <source>weekdays are 0 (Monday) to 6 (Sunday)</source>
@@ -9470,7 +9570,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>{equation!r} is no equation: allowed are {listed}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{equation!r} no es una ecuación: se admite {listed}.</translation>
     </message>
     <message>
         <source>{exercise}</source>
@@ -9586,7 +9686,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>{file}: each trainee needs a name of their own - at `$.trainees[{number}].trainee.name`</source>
-        <translation type="unfinished"></translation>
+        <translation>{file}: cada atleta necesita un nombre propio - en `$.trainees[{number}].trainee.name`</translation>
     </message>
     <message>
         <source>{file}: {error}</source>
@@ -9606,7 +9706,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>{listed} and no {another}</source>
-        <translation type="unfinished"></translation>
+        <translation>{listed} y sin {another}</translation>
     </message>
     <message>
         <source>{load_g} g is not a load: allowed is -{max_load_g} to {max_load_g} g</source>
@@ -9618,7 +9718,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>{name} cannot be read: {value}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} no se puede leer: {value}</translation>
     </message>
     <message>
         <source>{name} has more than {most_lines} lines: split it</source>
@@ -9658,63 +9758,63 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>{name}: a floor lies above the ceiling {ceiling}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: un mínimo está por encima del tope {ceiling}</translation>
     </message>
     <message>
         <source>{name}: at most {most_text} characters, not {text}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: como mucho {most_text} caracteres, no {text}.</translation>
     </message>
     <message>
         <source>{name}: easiest and hardest belong to a variation</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: la más fácil y la más difícil son de una variación</translation>
     </message>
     <message>
         <source>{name}: every floor is at least 1</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: cada mínimo es al menos 1</translation>
     </message>
     <message>
         <source>{name}: give clean repetitions or seconds.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: dar repeticiones limpias o segundos.</translation>
     </message>
     <message>
         <source>{name}: holds a character that is no text.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: contiene un carácter que no es texto.</translation>
     </message>
     <message>
         <source>{name}: name at least one direct muscle.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: nombrar al menos un músculo directo.</translation>
     </message>
     <message>
         <source>{name}: the ceiling {ceiling} is below the floor {floor}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: el tope {ceiling} está por debajo del mínimo {floor}</translation>
     </message>
     <message>
         <source>{name}: the ceiling {ceiling} is not on the grid of {floor} in steps of {increment}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: al tope {ceiling} no se llega desde {floor} en pasos de {increment}</translation>
     </message>
     <message>
         <source>{name}: the floor is at least 1, not {floor}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: el mínimo es al menos 1, no {floor}</translation>
     </message>
     <message>
         <source>{name}: the increment is at least 1, not {increment}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: el incremento es al menos 1, no {increment}</translation>
     </message>
     <message>
         <source>{name}: the side is left, right or empty, not {side!r}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: el lado es left, right o vacío, no {side!r}.</translation>
     </message>
     <message>
         <source>{name}: there is no exercise {exercise!r}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: no existe el ejercicio {exercise!r}</translation>
     </message>
     <message>
         <source>{name}: there is no exercise {listed}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: no existe el ejercicio {listed}</translation>
     </message>
     <message>
         <source>{name}: there is no program {program!r}; import it first</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: no existe el programa {program!r}; importarlo antes</translation>
     </message>
     <message>
         <source>{path} is a folder.</source>
@@ -9846,7 +9946,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>{text}: read as two sets; it may be left and right</source>
-        <translation type="unfinished"></translation>
+        <translation>{text}: leído como dos series; puede ser izquierda y derecha</translation>
     </message>
     <message>
         <source>{text}: the decimal mark here is {decimal_mark!r}</source>
@@ -9886,7 +9986,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>{variable}: only the slowest variable may lack a ceiling</source>
-        <translation type="unfinished"></translation>
+        <translation>{variable}: solo la variable más lenta puede ir sin tope</translation>
     </message>
     <message>
         <source>{weekday}: {day}</source>
@@ -9894,15 +9994,15 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>{what}: at most {most_sets}, not {count}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{what}: como mucho {most_sets}, no {count}.</translation>
     </message>
     <message>
         <source>{what}: {least} to {most}, not {value}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{what}: {least} a {most}, no {value}.</translation>
     </message>
     <message>
         <source>{what}: {value} stands twice.</source>
-        <translation type="unfinished"></translation>
+        <translation>{what}: {value} está dos veces.</translation>
     </message>
 </context>
 <context>
@@ -10857,7 +10957,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>{count} train on this day; save and next follows the sheet</source>
-        <translation>{count} entrenan este día; guardar y siguiente sigue la hoja</translation>
+        <translation>{count} entrenan este día; «guardar y siguiente» sigue la hoja</translation>
     </message>
 </context>
 <context>
@@ -11275,7 +11375,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>Four days, holds with bars and rings</source>
-        <translation>Cuatro días, isometrías en barras y anillas</translation>
+        <translation>Cuatro días, barras y anillas</translation>
     </message>
     <message>
         <source>Front lever, pull-up, hinge</source>
@@ -11399,7 +11499,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>Three days, holds on floor and bar</source>
-        <translation>Tres días, isometrías en suelo y barra</translation>
+        <translation>Tres días, suelo y barra</translation>
     </message>
     <message>
         <source>Three short days, mixed equipment</source>
@@ -11448,35 +11548,35 @@ flexiones 12/10/9</translation>
     <name>TakeOver</name>
     <message>
         <source>1 trainee has as many sessions there, up to the same day.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 atleta tiene allí las mismas sesiones, hasta el mismo día.</translation>
     </message>
     <message>
         <source>There is no trainee in it.</source>
-        <translation type="unfinished"></translation>
+        <translation>No contiene ningún atleta.</translation>
     </message>
     <message>
         <source>no session</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna sesión</translation>
     </message>
     <message>
         <source>{count} trainees have as many sessions there, up to the same day.</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} atletas tienen allí las mismas sesiones, hasta el mismo día.</translation>
     </message>
     <message>
         <source>{name} comes in: {then}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} llega: {then}</translation>
     </message>
     <message>
         <source>{name} goes: {now}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} desaparece: {now}</translation>
     </message>
     <message>
         <source>{name}: {then}, in place of {now}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: {then}, en lugar de {now}</translation>
     </message>
     <message>
         <source>{sessions}, the last of {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{sessions}, la última del {day}</translation>
     </message>
 </context>
 <context>
@@ -11757,7 +11857,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>assisted single</source>
-        <translation>una, con apoyo</translation>
+        <translation>1, con apoyo</translation>
     </message>
     <message>
         <source>assisted up</source>
@@ -11797,7 +11897,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>box single</source>
-        <translation>una, al cajón</translation>
+        <translation>1, al cajón</translation>
     </message>
     <message>
         <source>chest</source>
@@ -12009,7 +12109,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>open tuck</source>
-        <translation>semigrupada</translation>
+        <translation>tuck abierto</translation>
     </message>
     <message>
         <source>opposite</source>
@@ -12057,15 +12157,15 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>single</source>
-        <translation>una</translation>
+        <translation>1 pierna</translation>
     </message>
     <message>
         <source>single raised</source>
-        <translation>una, en alto</translation>
+        <translation>1, en alto</translation>
     </message>
     <message>
         <source>single step</source>
-        <translation>una, escalón</translation>
+        <translation>1, escalón</translation>
     </message>
     <message>
         <source>slow</source>
@@ -12109,7 +12209,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>tuck</source>
-        <translation>grupada</translation>
+        <translation>tuck</translation>
     </message>
     <message>
         <source>two up one down</source>
@@ -12263,11 +12363,11 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>deload</source>
-        <translation>descarga</translation>
+        <translation>desc.</translation>
     </message>
     <message>
         <source>deload?</source>
-        <translation>¿descarga?</translation>
+        <translation>¿desc.?</translation>
     </message>
     <message>
         <source>done: {sets}</source>
