@@ -128,11 +128,12 @@ class KnownNames:
         self._unknown.setdefault((kind, name), []).append(line)
         closest = self._closest(kind, name)
         hint = sentence("; near it are {names}", names=", ".join(closest)) if closest else ""
-        return Problem(
-            line,
-            kind,
-            sentence("there is no {kind} called {name!r}{hint}", kind=kind, name=name, hint=hint),
+        text = (
+            sentence("there is no trainee called {name!r}{hint}", name=name, hint=hint)
+            if kind == "trainee"
+            else sentence("there is no exercise called {name!r}{hint}", name=name, hint=hint)
         )
+        return Problem(line, kind, text)
 
     def _closest(self, kind: str, name: str) -> tuple[str, ...]:
         if kind == "trainee":

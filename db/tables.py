@@ -169,7 +169,13 @@ def _text(path: Path) -> Reading:
             if len(lines) % _SLICE == 0:
                 yield min(1.0, 0.1 + 0.9 * number / total)
     except csv.Error as error:
-        remarks.append(f"the rest from line {number} on was not read: broken quotation ({error})")
+        remarks.append(
+            sentence(
+                "the rest from line {line} on was not read: broken quotation ({error})",
+                line=number,
+                error=error,
+            )
+        )
     if not lines:
         raise UnreadableTable(sentence("{file} is empty", file=path.name))
     return Table(path.name, tuple(lines), separator, remarks=tuple(remarks))

@@ -31,6 +31,7 @@ from desktop.settings import Theme as SchemeSetting
 from desktop.translators import Translators, languages, locale_for
 from views.main_window import MainWindow
 from views.record import MessageKind, Record
+from views.sentences import worded
 from views.theme import Theme
 from views.work_areas import DESK
 
@@ -139,8 +140,8 @@ class Desk(QObject):
             return None
         except StoreError as error:
             damaged = isinstance(error, DamagedFile)
-            if not (damaged and self.keeper.offer_backup(path, str(error))):
-                self.tell(str(error), error.remedy)
+            if not (damaged and self.keeper.offer_backup(path, worded(error))):
+                self.tell(worded(error), worded(error.remedy))
             return None
 
     def _show(self, path: Path, record: Record) -> None:
@@ -285,7 +286,7 @@ class Desk(QObject):
             try:
                 found = problems_of(database)
             except StoreError as error:
-                found = [str(error)]
+                found = [worded(error)]
             with suppress(RuntimeError):  # the desk went before its file was looked through
                 self.checked.emit(database, found)
 
@@ -338,7 +339,7 @@ class Desk(QObject):
             try:
                 fill_demo(path, date.today())
             except StoreError as error:
-                self.tell(str(error), error.remedy)
+                self.tell(worded(error), worded(error.remedy))
                 return
         self.open(path)
 

@@ -17,6 +17,7 @@ from db.errors import PassphraseNeeded, StoreError
 from desktop import paths
 from desktop.settings import Settings
 from views.record import Record
+from views.sentences import worded
 from views.theme import Theme
 
 if TYPE_CHECKING:
@@ -109,7 +110,7 @@ class Keeper(QObject):
         try:
             kept = keeping.restore(backup, date.today())
         except StoreError as error:
-            self._desk.tell(str(error), error.remedy)
+            self._desk.tell(worded(error), worded(error.remedy))
             return
         text = translate("Application", "Went back to the backup; what was there is in {name}")
         self._reopen(keeping.path, keeping.passphrase, text.format(name=kept.name))
@@ -138,7 +139,7 @@ class Keeper(QObject):
         """Ask for the passphrase of a file, and open it."""
         from views.passphrase import PassphraseQuestion
 
-        sentence = str(error)
+        sentence = worded(error)
         if isinstance(error, PassphraseNeeded):
             text = translate("Application", "{name} is locked by a passphrase.")
             sentence = text.format(name=path.name)
@@ -270,7 +271,7 @@ class Keeper(QObject):
         try:
             said = act()
         except StoreError as error:
-            said, passphrase = f"{error} {error.remedy}", keeping.passphrase
+            said, passphrase = f"{worded(error)} {worded(error.remedy)}", keeping.passphrase
         self._reopen(keeping.path, passphrase, said)
 
     def _reopen(self, path: Path, passphrase: str, said: str) -> None:

@@ -11,9 +11,11 @@ import ast
 from collections.abc import Iterator
 from pathlib import Path
 
+from db.changes import Kind
 from desktop.catalogue import load_catalogue
 from desktop.limits import load_limits
 from desktop.planning.starters import starters
+from desktop.training.position import Variable
 from desktop.training.volume import MARKS
 
 ROOT = Path(__file__).resolve().parent.parent
@@ -72,6 +74,8 @@ def _keys() -> Iterator[Message]:
 
 
 def _sentences() -> Iterator[Message]:
+    for named in (*Kind, *Variable):
+        yield "Sentences", named.value
     for package in ("db", "desktop"):
         for path in sorted((ROOT / package).rglob("*.py")):
             for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):

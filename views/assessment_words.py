@@ -17,6 +17,7 @@ from desktop.training.session import AskedSet
 from views import words
 from views.exercise_words import variation_name
 from views.reason_texts import correctable_text
+from views.sentences import worded
 
 translate = QCoreApplication.translate
 
@@ -107,7 +108,7 @@ def start_why_text(read: StartRead, correctable: int) -> str:
     why none could be read.
     """
     if read.why:
-        return translate("Tests", "No start could be read: {why}").format(why=read.why)
+        return translate("Tests", "No start could be read: {why}").format(why=worded(read.why))
     if read.plus_minus is None:
         said = [translate("Tests", "Read from this test; how far off is not known")]
     else:

@@ -23,7 +23,7 @@ from desktop.training.volume import Volume
 from views import words
 from views.day_words import day_name
 from views.exercise_words import pattern_word
-from views.language import small
+from views.sentences import small
 
 translate = QCoreApplication.translate
 

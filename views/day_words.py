@@ -9,7 +9,7 @@ from desktop.training.exercises import Exercise, Pattern
 from desktop.training.program import TrainingDay
 from views import words
 from views.exercise_words import pattern_word
-from views.language import begun_small
+from views.sentences import begun_small
 
 _MOST_HELD: Final = 3
 

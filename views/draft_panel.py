@@ -31,6 +31,7 @@ from views.draft_source import DraftSource
 from views.draft_wishes import DraftWishesBlock
 from views.language import program_said
 from views.record import Record
+from views.sentences import worded
 from views.theme import Theme
 
 ACT_KEY: Final = "Ctrl+Return"
@@ -97,7 +98,7 @@ class DraftPanel(QWidget):
             wishes = wishes_of(self._record.repository, said, self._trainee_id, self._today)
             work = draft_work(self._record.repository, wishes)
         except InvalidWish as wrong:
-            text = str(wrong)
+            text = worded(wrong)
             self.wishes.refuse(f"{text[:1].upper()}{text[1:]}.")
             return
         except StoreError as error:

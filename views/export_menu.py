@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QMainWindow, QMenu
 from db.errors import StoreError
 from views import calendar_words as words
 from views.record import MessageKind, Record
+from views.sentences import worded
 from views.theme import Theme
 
 if TYPE_CHECKING:
@@ -200,7 +201,7 @@ class ExportMenu(QObject):
             self._record.reported(error)
         elif isinstance(error, OSError):
             text = self.tr("{path} cannot be written: {why}")
-            why = error.strerror or str(error)
+            why = error.strerror or worded(error)
             said = text.format(path=error.filename, why=why)
             self._record.say(said, MessageKind.ERROR)
         else:

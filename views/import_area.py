@@ -43,6 +43,7 @@ from views.import_page import ImportPage
 from views.import_texts import brought, prospect_text, thing_text
 from views.import_welcome import ImportDone, ImportWelcome, ParcelPage
 from views.record import MessageKind, Record
+from views.sentences import worded
 from views.steps_runner import StepsRunner
 from views.theme import Theme
 from views.work_area import WorkArea
@@ -337,7 +338,7 @@ class ImportArea(WorkArea):
         self.parcel = parcel
         name = self._path.name if self._path is not None else ""
         things = [thing_text(each) for each in parcel.things]
-        self.parcel_page.say(name, self.tr("before it is taken in"), things, parcel.wrong)
+        self.parcel_page.say(name, self.tr("before it is taken in"), things, worded(parcel.wrong))
         self._stack.setCurrentWidget(self.parcel_page)
         self.parcel_page.take.setFocus(Qt.FocusReason.OtherFocusReason)
 
@@ -393,4 +394,4 @@ def _holds_everything(path: Path) -> bool:
 
 
 def _sentence(error: Exception) -> str:
-    return error.strerror or str(error) if isinstance(error, OSError) else str(error)
+    return error.strerror or worded(error) if isinstance(error, OSError) else worded(error)

@@ -22,6 +22,7 @@ from views.import_options import ImportOptions
 from views.import_table import ImportTable
 from views.import_texts import fate_word, prospect_text, table_text, take_word
 from views.name_questions import NameQuestions
+from views.sentences import worded
 from views.theme import Theme
 from views.work_panel import progress_bar
 
@@ -99,7 +100,7 @@ class ImportPage(QWidget):
         self._say(arriving, prospect)
 
     def _say(self, arriving: ArrivingTable, prospect: Prospect) -> None:
-        self.said.setText(" ".join((prospect_text(prospect), *arriving.table.remarks)))
+        self.said.setText(" ".join((prospect_text(prospect), *map(worded, arriving.table.remarks))))
         agreed = self.doubtful.on
         left = sum(
             1 for line in prospect.lines

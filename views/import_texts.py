@@ -18,6 +18,7 @@ from desktop.training.session import SetDone
 from desktop.training.table_mapping import Role
 from views import words
 from views.blocks import Tone
+from views.sentences import worded
 
 translate = QCoreApplication.translate
 
@@ -81,7 +82,7 @@ def fate_word(fate: Fate) -> str:
 
 def line_text(line: LineFate, exercise: Callable[[str], str], unit: Unit) -> str:
     """A line as read, or why not: "24/11/2026 · Bow · Back squat · 3 × 5 at 60 kg"."""
-    why = "; ".join(line.reasons)
+    why = "; ".join(map(worded, line.reasons))
     if line.fate in (Fate.REFUSED, Fate.HELD) or not line.rows:
         return why
     read = _read(line.rows, exercise, unit)

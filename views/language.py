@@ -1,26 +1,24 @@
 """Language: what data bring to the screens, in the language that the coach has chosen.
 
-Shipped exercises, ready-made programs, sources and the sentences of the store are English where
-they are kept; here they are said in the language of the screens. What the coach named is left as it
-was typed. QtCore only.
+Shipped exercises, ready-made programs and sources are English where they are kept; here they are
+said in the language of the screens. What the coach named is left as it was typed. QtCore only.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import replace
-from typing import Any, Final
+from typing import Any
 
 from PySide6.QtCore import QCoreApplication, QLocale
 
 from desktop.training.exercises import Exercise, HeightWords, Variation
 from desktop.training.program import Phase, Program
-from desktop.training.sentence import Case, Sentence
+from desktop.training.sentence import Sentence
 from desktop.training.volume import Mark
+from views.sentences import worded
 
 translate = QCoreApplication.translate
-
-_CAPITAL_NOUNS: Final = (QLocale.Language.German, QLocale.Language.Luxembourgish)
 
 
 class ExerciseNames:
@@ -82,32 +80,6 @@ def marks_said(marks: Iterable[Mark]) -> str:
     return "\n".join(f"{one.sets}: {mark_said(one)}. {source_said(one.source)}" for one in marks)
 
 
-def said(text: object) -> str:
-    """What the store or a use case says: an error, a sentence, a value in one."""
-    if isinstance(text, BaseException):
-        text = text.args[0] if text.args and isinstance(text.args[0], Sentence) else str(text)
-    if not isinstance(text, Sentence):
-        return str(text)
-    pattern = translate("Sentences", text.pattern)
-    spoken = pattern.format(**{name: said(value) for name, value in text.values.items()})
-    match text.case:
-        case Case.CAPITAL:
-            return spoken[:1].upper() + spoken[1:]
-        case Case.SMALL:
-            return small(spoken)
-    return spoken
-
-
-def small(text: str) -> str:
-    """A name within a sentence: in small letters, where the language writes nouns so."""
-    return text if QLocale().language() in _CAPITAL_NOUNS else text.lower()
-
-
-def begun_small(text: str) -> str:
-    """A name behind another word: begun small, where the language writes nouns so."""
-    return f"{small(text[:1])}{text[1:]}"
-
-
 def _variation(variation: Variation) -> Variation:
     name = translate("ExerciseVariations", variation.name)
     if name == variation.name:
@@ -132,5 +104,5 @@ def _phase(phase: Phase) -> Phase:
 
 def _shipped(text: Any) -> str:
     if isinstance(text, Sentence):
-        return said(text)
+        return worded(text)
     return translate("Starters", text) if text else ""

@@ -12,8 +12,8 @@ from desktop.training.quantities import Unit
 from views import words
 from views.blocks import Block, Label, WordButton
 from views.flow import FlowLayout
-from views.language import begun_small
 from views.reason_texts import reason_text
+from views.sentences import begun_small
 from views.severity_mark import SeverityMark
 from views.theme import Theme
 

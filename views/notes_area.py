@@ -49,6 +49,7 @@ from views.notes_texts import (
     take_word,
 )
 from views.record import MessageKind, Record
+from views.sentences import worded
 from views.session_texts import why_text
 from views.theme import Theme
 from views.work_area import WorkArea
@@ -316,7 +317,7 @@ class NotesArea(WorkArea):
         try:
             text = read_note_file(path)
         except (CannotRead, OSError) as error:
-            self.record.say(str(error), MessageKind.ERROR)
+            self.record.say(worded(error), MessageKind.ERROR)
             return
         self.page.text.answers = ()
         self.page.text.setPlainText(text)

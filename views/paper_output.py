@@ -10,6 +10,7 @@ from PySide6.QtCore import QObject, QStandardPaths, Qt
 from PySide6.QtWidgets import QFileDialog, QWidget
 
 from views.record import MessageKind, Record
+from views.sentences import worded
 from views.sheet_parts import Sheet
 from views.sheet_texts import SheetError
 from views.sheets import print_sheet, set_paper, write_sheet
@@ -49,7 +50,7 @@ class PaperOutput(QObject):
         try:
             write_sheet(sheet, path)
         except SheetError as error:
-            self._record.say(str(error), MessageKind.ERROR)
+            self._record.say(worded(error), MessageKind.ERROR)
         else:
             text = self.tr("Report saved to {path}")
             self._record.say(text.format(path=path), MessageKind.DONE)

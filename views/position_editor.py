@@ -13,8 +13,8 @@ from desktop.training.position import Position, Surroundings
 from desktop.training.quantities import Unit
 from views import words
 from views.blocks import Label, MainButton, WordButton
-from views.language import small
 from views.number_fields import FieldError, LoadField, WholeField
+from views.sentences import small
 from views.theme import Theme
 
 

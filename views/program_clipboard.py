@@ -22,6 +22,7 @@ from desktop.training.program import Program
 from desktop.training.program_edits import DayPlace, SlotPlace
 from views import words
 from views.program_page import PHASE, Place, ProgramPage
+from views.sentences import worded
 
 FORMAT: Final = "application/x-rungwise-part"
 
@@ -67,7 +68,7 @@ class ProgramClipboard(QObject):
         try:
             part = part_from(text, kind, self._page.scene.exercises)
         except CannotPaste as wrong:
-            said = str(wrong)
+            said = worded(wrong)
             self._say(f"{said[:1].upper()}{said[1:]}.")
             return
         at = self._page.scene.at if place == PHASE or isinstance(place, str) else place

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
 
 from desktop.planning.program_weeks import ProgramWeeks
 from views.record import MessageKind, Record
+from views.sentences import worded
 from views.theme import Theme
 
 if TYPE_CHECKING:
@@ -58,7 +59,7 @@ class ProgramPrinting(QObject):
         try:
             write_program_pdf(self._now(), path, self._theme.paper)
         except SheetError as error:
-            self._record.say(str(error), MessageKind.ERROR)
+            self._record.say(worded(error), MessageKind.ERROR)
         else:
             text = self.tr("Program saved to {path}")
             self._record.say(text.format(path=path), MessageKind.DONE)

@@ -24,6 +24,7 @@ from views.blocks import Label, WordButton
 from views.captioned import ChoiceBox
 from views.number_fields import FieldError, LoadField, NumberField, WholeField
 from views.rule_words import then_word, variable_name
+from views.sentences import worded
 from views.theme import Theme
 
 NAME_WIDTH: Final = 92
@@ -157,7 +158,7 @@ class RangeRow(QWidget):
             ranged = self._made()
             wrong = self._wrong(ranged, slowest)
         except InvalidRule as error:
-            wrong = str(error)
+            wrong = worded(error)
         self.error.setText(wrong)
         return None if wrong else ranged
 

@@ -20,6 +20,7 @@ from db.changes import Changes, Kind
 from db.errors import Conflict, StoreError
 from views.lineage import Lineage
 from views.roster_source import RosterSource
+from views.sentences import worded
 from views.take_command import Place, TakeCommand
 from views.undo_commands import Desk, RemoveCommand, ReplaceCommand, SaveCommand, StoreCommand
 
@@ -225,11 +226,11 @@ class Record(QObject):
         return True
 
     def _names_of_lines(self, trainee_id: int) -> dict[int | None, str]:
-        exercises = {each.key: each.name for each in self.repository.exercises(retired=True)}
+        from desktop.planning.history import read_library
+
+        exercises = read_library(self.repository).exercises
         return {
-            line.id: ", ".join(
-                part for part in (exercises.get(line.exercise, line.exercise), line.name) if part
-            )
+            line.id: ", ".join(part for part in (exercises[line.exercise].name, line.name) if part)
             for line in self.repository.lines(trainee_id)
         }
 
@@ -242,12 +243,12 @@ class Record(QObject):
         self.changed.emit(changes)
 
     def _failed(self, error: StoreError) -> None:
-        remedy = error.remedy or (
+        remedy = worded(error.remedy) or (
             self.tr("Look at it again, then repeat the change.")
             if isinstance(error, Conflict)
             else ""
         )
-        self.say(" ".join(part for part in (str(error), remedy) if part), MessageKind.ERROR)
+        self.say(" ".join(part for part in (worded(error), remedy) if part), MessageKind.ERROR)
         if isinstance(error, Conflict):
             self._wrote(_EVERYTHING)
 

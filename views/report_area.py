@@ -25,6 +25,7 @@ from views.number_fields import FieldError
 from views.paper import Paper
 from views.paper_output import PaperOutput, file_name
 from views.record import MessageKind, Record
+from views.sentences import worded
 from views.sheet_parts import Sheet
 from views.sheet_preview import SheetPreview
 from views.sheet_texts import SheetError
@@ -117,7 +118,7 @@ class ReportArea(WorkArea):
         except StoreError as error:
             self.record.reported(error)
         except (ReportError, SheetError) as error:
-            self._show_nothing(str(error))
+            self._show_nothing(worded(error))
         else:
             self._show_sheet(sheet)
 
@@ -137,13 +138,13 @@ class ReportArea(WorkArea):
         try:
             self._show_sheet(lay_out_month(month, Paper(self.papers.code)))
         except SheetError as error:
-            self._show_nothing(str(error))
+            self._show_nothing(worded(error))
 
     def _went_wrong(self, error: Exception) -> None:
         if isinstance(error, StoreError):
             self.record.reported(error)
         elif isinstance(error, ReportError):
-            self._show_nothing(str(error))
+            self._show_nothing(worded(error))
         else:
             raise error
 

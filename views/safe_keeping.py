@@ -18,6 +18,7 @@ from db.errors import StoreError
 from desktop.planning.safe_keeping import Backup, Contents, Difference, Preview, SafeKeeping
 from views import words
 from views.blocks import Label, MainButton, Page, WordButton
+from views.sentences import worded
 from views.theme import Theme
 
 translate = QCoreApplication.translate
@@ -90,7 +91,7 @@ class SafeKeepingPanel(QDialog):
         try:
             self._backups = self._keeping.backups()
         except StoreError as error:
-            self._say(f"{error} {error.remedy}")
+            self._say(f"{worded(error)} {worded(error.remedy)}")
             return
         for backup in self._backups:
             self.list.addItem(QListWidgetItem(_named(backup)))
@@ -107,7 +108,7 @@ class SafeKeepingPanel(QDialog):
         try:
             seen = self._keeping.preview(self._backups[row])
         except StoreError as error:
-            self._say(str(error))
+            self._say(worded(error))
             return
         self.then.setText(contents_text(seen.then, self._today))
         self.changes.setText(changes_text(seen))

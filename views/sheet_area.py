@@ -25,6 +25,7 @@ from views.no_sheet import NoSheet
 from views.number_fields import FieldError
 from views.paper import Paper
 from views.record import MessageKind, Record
+from views.sentences import worded
 from views.sheet_parts import Sheet
 from views.sheet_preview import SheetPreview
 from views.sheet_texts import SheetError, belongs_to
@@ -108,7 +109,7 @@ class SheetArea(WorkArea):
         try:
             self.sheet = self._group_sheet() if self.grouped else self._own_sheet(plan)
         except (SheetError, StoreError) as error:
-            self.sheet, why = None, str(error)
+            self.sheet, why = None, worded(error)
         self.preview.show_sheet(self.sheet)
         self._show_empty(why)
         for button in (self.save, self.print):
@@ -170,7 +171,7 @@ class SheetArea(WorkArea):
         try:
             write_sheet(self.sheet, path)
         except SheetError as error:
-            self.record.say(str(error), MessageKind.ERROR)
+            self.record.say(worded(error), MessageKind.ERROR)
         else:
             text = self.tr("Sheet saved to {path}")
             self.record.say(text.format(path=path), MessageKind.DONE)

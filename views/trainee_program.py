@@ -16,6 +16,7 @@ from desktop.training.program import Program, Slot
 from desktop.training.program_edits import SlotPlace, slot_at
 from views.program_page import ProgramPage
 from views.record import Record
+from views.sentences import worded
 
 
 class TraineeProgram(QObject):
@@ -48,7 +49,7 @@ class TraineeProgram(QObject):
         try:
             given = assign(self._record.repository, history.trainee_id, program.id, start, weekdays)
         except CannotAssign as wrong:
-            text = str(wrong)
+            text = worded(wrong)
             page.assign_panel.say(f"{text[:1].upper()}{text[1:]}.")
             return
         text = self.tr("Give {program} to {name}").format(

@@ -21,9 +21,10 @@ from desktop.training.volume import MARKS
 from desktop.training.weeks import Expected
 from views import words
 from views.caution_texts import caution_text
-from views.language import begun_small, mark_said, source_said
+from views.language import mark_said, source_said
 from views.phase_line import phase_name
 from views.reason_texts import reason_text
+from views.sentences import begun_small
 from views.slot_face import work_words
 from views.weeks_rows import BarRow, DayRow, RatioRow, Row, SlotRow, TitleRow
 
@@ -88,7 +89,7 @@ def _when(weeks: ProgramWeeks, week: WeekColumn, today: date | None = None) -> s
     phase = phase_name(weeks.program.phases[week.phase])
     parts = [translate("Weeks", "Week {number}").format(number=words.number(week.number)), phase]
     if week.easier:
-        parts.append(translate("Weeks", "deload"))
+        parts.append(translate("Slots", "deload"))  # the heading of the week is shorter
     elif week.proposed:
         parts.append(translate("Weeks", "a deload is proposed"))
     if weeks.dated and today is not None:

@@ -110,7 +110,7 @@ class VariableRange:
     floors: tuple[tuple[str, int], ...] = ()
 
     def __post_init__(self) -> None:
-        name = self.variable.value
+        name = self.variable
         if self.increment < 1:
             raise InvalidRule(
                 sentence(
