@@ -157,9 +157,9 @@ class SessionForm(WorkArea):
         if not self.showing_outcomes:
             self.typing.begin(self.page.place)
 
-    def _show_opened(self, opened: Opened) -> None:
+    def _show_opened(self, opened: Opened, *, hidden: bool = False) -> None:
         self.effects.hide()
-        self.typing.open(opened)
+        self.typing.open(opened, hidden=hidden)
         if opened.changed:
             self.keeper.keep()
         self._say_heading()
@@ -242,7 +242,7 @@ class SessionForm(WorkArea):
             self._busy = False
         if saved is not None:
             self._session_id, self._another = saved.id, False
-            self._show_opened(self.desk.reopened(opened, saved))
+            self._show_opened(self.desk.reopened(opened, saved), hidden=True)
             self._show_outcomes()
             self.record.say(self.tr("Saved"), MessageKind.DONE)
 
@@ -321,6 +321,7 @@ class SessionForm(WorkArea):
         self.outer.addWidget(self._feet)
 
     def _show_form(self) -> None:
+        self.typing.fill()
         self._middle.setCurrentWidget(self.page)
         self._feet.setCurrentWidget(self.typing.foot)
 

@@ -40,6 +40,7 @@ class SessionTyping(QObject):
         self._record, self._desk = record, desk
         self._history: TypingHistory[Opened] = TypingHistory()
         self._asked_about: tuple[CellPlace, SetDraft] | None = None
+        self._unfilled = False
         self.opened: Opened | None = None
         self.page = page
         self.foot = SessionFoot(theme)
@@ -52,13 +53,22 @@ class SessionTyping(QObject):
         """The session as typed so far."""
         return self.opened.draft if self.opened else None
 
-    def open(self, opened: Opened) -> None:
-        """Type in another session."""
+    def open(self, opened: Opened, *, hidden: bool = False) -> None:
+        """Type in another session. ``hidden``: something else stands in front of the cells, which
+        are filled when `fill` is called.
+        """
         self._history.clear()
         self._asked_about = None
         self.choice.hide()
         self.opened = opened
-        self._show_all()
+        self._unfilled = True
+        if not hidden:
+            self.fill()
+
+    def fill(self) -> None:
+        """Fill the cells with the session opened, where that was put off."""
+        if self._unfilled:
+            self._show_all()
 
     def begin(self, place: CellPlace | None = None) -> None:
         """Put the cursor where typing goes on."""
@@ -112,6 +122,7 @@ class SessionTyping(QObject):
         self.changed.emit(False)
 
     def _show_all(self) -> None:
+        self._unfilled = False
         if self.opened is not None:
             self.page.show_opened(self.opened)
             self.foot.begin(self.opened.draft)
