@@ -9,14 +9,14 @@ from datetime import date, timedelta
 from typing import Final
 
 _MONTHS: Final = (
-    "jan", "feb", "mar|mär|mrz", "apr|abr", "may|mai", "jun", "jul", "aug|ago", "sep", "oct|okt",
+    "jan|ene", "feb", "mar|mär|mrz", "apr|abr", "may|mai", "jun", "jul", "aug|ago", "sep", "oct|okt",
     "nov", "dec|dez|dic",
 )  # fmt: skip
 _WEEKDAYS: Final = (
-    "mon|monday|montag|lunes|mo", "tue|tues|tuesday|dienstag|martes|di",
-    "wed|wednesday|mittwoch|miércoles|miercoles|mi", "thu|thur|thurs|thursday|donnerstag|jueves|do",
-    "fri|friday|freitag|viernes|fr", "sat|saturday|samstag|sonnabend|sábado|sabado|sa",
-    "sun|sunday|sonntag|domingo|so",
+    "mon|monday|montag|lunes|lun|mo", "tue|tues|tuesday|dienstag|martes|mar|di",
+    "wed|wednesday|mittwoch|miércoles|miercoles|mié|mie|mi",
+    "thu|thur|thurs|thursday|donnerstag|jueves|jue|do", "fri|friday|freitag|viernes|vie|fr",
+    "sat|saturday|samstag|sonnabend|sábado|sabado|sáb|sab|sa", "sun|sunday|sonntag|domingo|dom|so",
 )  # fmt: skip
 _NEAR_DAYS: Final = {"today": 0, "heute": 0, "hoy": 0, "yesterday": 1, "gestern": 1, "ayer": 1}
 
