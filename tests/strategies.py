@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from datetime import date
 from typing import Any, TypeVar
 
+from hypothesis import settings
 from hypothesis import strategies as st
 
 from desktop.training.coach import CoachSettings
@@ -79,6 +80,12 @@ from desktop.training.trainee import (
 )
 
 T = TypeVar("T")
+
+
+def examples(times: float) -> settings:
+    """So many times the examples of the profile in use, for what costs less or more than most."""
+    return settings(max_examples=max(1, round(settings().max_examples * times)))
+
 
 # Words and quantities
 

@@ -13,7 +13,7 @@ from tempfile import TemporaryDirectory
 from typing import Any
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from db.briefs import KeptBrief
@@ -44,6 +44,7 @@ from desktop.training.trainee import (
     Goal,
     GoalKind,
 )
+from tests.strategies import examples
 from tests.strength_room import DAY, MONDAY, OWNED, WEEK, Room, as_asked, open_room, two_short
 
 Act = Callable[[Room, date, int], None]
@@ -178,7 +179,7 @@ def trained(tmp_path_factory: pytest.TempPathFactory) -> tuple[Room, tuple[Path,
     return room, tuple(files)
 
 
-@settings(max_examples=12)
+@examples(0.4)
 @given(
     st.integers(0, MOST_WEEKS),
     st.lists(

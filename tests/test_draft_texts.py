@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from desktop.catalogue import load_catalogue
 from desktop.drafting.drafts import draft
 from desktop.drafting.wishes import (
@@ -32,6 +34,7 @@ def told(days: int, minutes: int, kind: EquipmentClass, **more: object) -> dict[
     return said
 
 
+@pytest.mark.slow
 def test_every_explanation_is_a_sentence(english: None) -> None:
     drafts = [
         told(1, 75, EquipmentClass.NONE),

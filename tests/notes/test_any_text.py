@@ -6,13 +6,14 @@ import re
 from dataclasses import replace
 from decimal import Decimal
 
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from desktop.notes.reader import read_notes
 from desktop.notes.reading import Reading, ReadSet
 from desktop.training.quantities import MAX_LOAD_G, Unit, grams
 from tests.notes.corpus import KNOWN, corpus
+from tests.strategies import examples
 
 WORDS = sorted({word for noted in corpus() for word in re.split(r"(\s+)", noted.text)})
 ODD = [
@@ -33,7 +34,7 @@ def reading_of(text: str, unit: Unit) -> Reading:
     return read_notes(text, replace(KNOWN, unit=unit))
 
 
-@settings(max_examples=300)
+@examples(3)
 @given(notes, units)
 def test_any_text_gives_a_reading_that_covers_it(text: str, unit: Unit) -> None:
     reading = reading_of(text, unit)
@@ -47,7 +48,7 @@ def test_any_text_gives_a_reading_that_covers_it(text: str, unit: Unit) -> None:
         assert 0 <= question.span.start <= question.span.end <= len(text)
 
 
-@settings(max_examples=300)
+@examples(3)
 @given(notes, units)
 def test_no_number_is_invented(text: str, unit: Unit) -> None:
     numbers = numbers_in(text)
@@ -69,7 +70,6 @@ def test_no_number_is_invented(text: str, unit: Unit) -> None:
     assert all(entry.pain in numbers | {0} for entry in reading.entries)
 
 
-@settings(max_examples=60)
 @given(notes, units)
 def test_every_alternative_settles_its_question(text: str, unit: Unit) -> None:
     known = replace(KNOWN, unit=unit)
