@@ -53,12 +53,23 @@ class Repository:
         said: Callable[[Exercise], Exercise] | None = None,
     ) -> None:
         self.database = database
-        self.said = said
+        self._said = said
         self._aggregates = Aggregates(database, now)
         self._watch = Watch(database)
         self._sessions = KeptSessions(database)
         self._shared_version = 0
         self._memories: dict[type[Any], Any] = {}
+
+    @property
+    def said(self) -> Callable[[Exercise], Exercise] | None:
+        """How exercises are called in the coach's language; None: as they are stored."""
+        return self._said
+
+    @said.setter
+    def said(self, said: Callable[[Exercise], Exercise] | None) -> None:
+        self._said = said
+        self._shared_version += 1
+        self._memories.clear()
 
     def memory(self, kind: type[M]) -> M:
         """The one ``kind`` of memory of what was computed from this file: made at first asking,
@@ -128,7 +139,7 @@ class Repository:
     def exercises(self, retired: bool = False) -> tuple[Exercise, ...]:
         """The exercises by name; ``retired`` ones too where asked for."""
         stored = self.stored_exercises(retired)
-        found = stored if self.said is None else map(self.said, stored)
+        found = stored if self._said is None else map(self._said, stored)
         return tuple(sorted(found, key=lambda exercise: name_key(exercise.name)))
 
     def stored_exercises(self, retired: bool = False) -> tuple[Exercise, ...]:
@@ -146,7 +157,7 @@ class Repository:
         exercise = self._one(Exercise, schema.Exercise.key == key)
         if exercise is None:
             raise NotFound(sentence("There is no exercise called {key!r}.", key=key))
-        return exercise if self.said is None else self.said(exercise)
+        return exercise if self._said is None else self._said(exercise)
 
     def lines(self, trainee_id: int) -> tuple[Line, ...]:
         """The trainee's lines by exercise and name."""

@@ -8,7 +8,7 @@ from datetime import date
 from typing import Final
 
 from PySide6.QtCore import QCoreApplication, Qt, Signal
-from PySide6.QtGui import QPainter, QPaintEvent
+from PySide6.QtGui import QKeySequence, QPainter, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from db.repository import Repository
@@ -97,8 +97,9 @@ class ProgramShelf(Page):
         super().__init__(theme, parent)
         self._theme = theme
         self.rows: list[ShelfRow] = []
+        native = QKeySequence.SequenceFormat.NativeText
         self.new = MainButton(self.tr("New program"))
-        self.new.setToolTip(NEW_KEY)
+        self.new.setToolTip(QKeySequence(NEW_KEY).toString(native))
         self.new.clicked.connect(self.new_wanted)
         self.draft = keyed_word(self.tr("Draft a program"), DRAFT_KEY, tone="")
         self.draft.clicked.connect(self.draft_wanted)
