@@ -2,6 +2,127 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en_GB">
 <context>
+    <name>AbsenceBlock</name>
+    <message>
+        <source>A session of these days is on record; it counts as ever.</source>
+        <translation>Hay una sesión registrada en estos días; cuenta como siempre.</translation>
+    </message>
+    <message>
+        <source>Back since today</source>
+        <translation>De vuelta desde hoy</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Cambiar</translation>
+    </message>
+    <message>
+        <source>Days away</source>
+        <translation>Días de ausencia</translation>
+    </message>
+    <message>
+        <source>None on record. Note an illness or a journey, and the gap explains itself.</source>
+        <translation>Ninguno registrado. Anotar una enfermedad o un viaje, y la pausa se explica sola.</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>Remove: {absence}</source>
+        <translation>Quitar: {absence}</translation>
+    </message>
+    <message>
+        <source>{count} sessions of these days are on record; they count as ever.</source>
+        <translation>Hay {count} sesiones registradas en estos días; cuentan como siempre.</translation>
+    </message>
+    <message>
+        <source>{name}: {absence}</source>
+        <translation>{name}: {absence}</translation>
+    </message>
+</context>
+<context>
+    <name>AbsenceForm</name>
+    <message>
+        <source>Change these days</source>
+        <translation>Cambiar estos días</translation>
+    </message>
+    <message>
+        <source>First day away</source>
+        <translation>Primer día de ausencia</translation>
+    </message>
+    <message>
+        <source>Last day away; empty: it goes on</source>
+        <translation>Último día de ausencia; vacío: continúa</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Dejarlo</translation>
+    </message>
+    <message>
+        <source>Needed: the first day, such as {example}.</source>
+        <translation>Falta: el primer día, como {example}.</translation>
+    </message>
+    <message>
+        <source>Note on the days away</source>
+        <translation>Nota sobre los días de ausencia</translation>
+    </message>
+    <message>
+        <source>Note these days</source>
+        <translation>Anotar estos días</translation>
+    </message>
+    <message>
+        <source>On record already: {absence}. Put that one right, or take other days.</source>
+        <translation>Ya registrado: {absence}. Corregirlo, o tomar otros días.</translation>
+    </message>
+    <message>
+        <source>The last day is {first} at the earliest; leave it empty if it goes on.</source>
+        <translation>El último día es, como pronto, el {first}; dejarlo vacío si continúa.</translation>
+    </message>
+    <message>
+        <source>Why away</source>
+        <translation>Motivo de la ausencia</translation>
+    </message>
+    <message>
+        <source>first day</source>
+        <translation>primer día</translation>
+    </message>
+    <message>
+        <source>last day (empty: goes on)</source>
+        <translation>último día (vacío: continúa)</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>nota</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation>motivo</translation>
+    </message>
+</context>
+<context>
+    <name>Absences</name>
+    <message>
+        <source>Days away, ill or injured count as days without training; only days of a deload do not. From {repeat} days without an exercise on, the last is asked again; from {lighter} on less, from {easier} on clearly less, from {restart} on a new start is needed. No session is expected on these days.</source>
+        <translation>Los días de ausencia, enfermedad o lesión cuentan como días sin entrenar; solo los de descarga no. Desde {repeat} días sin un ejercicio se pide otra vez lo último; desde {lighter}, menos; desde {easier}, bastante menos; desde {restart} hace falta un inicio nuevo. No se espera ninguna sesión en estos días.</translation>
+    </message>
+    <message>
+        <source>Next session: {day}.</source>
+        <translation>Próxima sesión: {day}.</translation>
+    </message>
+    <message>
+        <source>No session is planned ahead.</source>
+        <translation>No hay ninguna sesión planeada.</translation>
+    </message>
+    <message>
+        <source>{kind} from {first} on</source>
+        <translation>{kind} desde el {first}</translation>
+    </message>
+    <message>
+        <source>{kind} since {first}</source>
+        <translation>{kind} desde el {first}</translation>
+    </message>
+</context>
+<context>
     <name>Activities</name>
     <message>
         <source>Day of the activity</source>
@@ -59,7 +180,7 @@
     </message>
     <message>
         <source>If one in four is missed</source>
-        <translation>Si una de cada cuatro no se alcanza</translation>
+        <translation>Si 1 de 4 no se alcanza</translation>
     </message>
 </context>
 <context>
@@ -3945,6 +4066,188 @@
     </message>
 </context>
 <context>
+    <name>GoalForm</name>
+    <message>
+        <source>Another exercise, a few letters of its name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change the goal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day of the goal; empty: open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exercise of the goal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation type="unfinished">Dejarlo</translation>
+    </message>
+    <message>
+        <source>Load of the goal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needed: 1 to {most} repetitions.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needed: 1 to {most} seconds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needed: a load above 0.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needed: a variation.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needed: the exercise. Type a few letters, Return takes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note on the goal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Repetitions of the goal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seconds of the goal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set the goal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This day is over: from {today} on, or leave it empty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Variation of the goal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the goal is measured in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a few letters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another exercise…</source>
+        <translation type="unfinished">otro ejercicio…</translation>
+    </message>
+    <message>
+        <source>any</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by (empty: open)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>exercise</source>
+        <translation type="unfinished">ejercicio</translation>
+    </message>
+    <message>
+        <source>for reps (empty: 1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>load {unit}</source>
+        <translation type="unfinished">carga {unit}</translation>
+    </message>
+    <message>
+        <source>measured in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation type="unfinished">nota</translation>
+    </message>
+    <message>
+        <source>reps</source>
+        <translation type="unfinished">reps</translation>
+    </message>
+    <message>
+        <source>seconds</source>
+        <translation type="unfinished">segundos</translation>
+    </message>
+    <message>
+        <source>variation</source>
+        <translation type="unfinished">variación</translation>
+    </message>
+    <message>
+        <source>which one</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Goals</name>
+    <message>
+        <source>Best so far {amount}, on {day}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No estimate of the maximum: too many repetitions, or no body mass.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No forecast yet: four sessions over two weeks make a trend.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing on record yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reached on {day}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is an estimated maximum of {load}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>added load</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>load</source>
+        <translation type="unfinished">carga</translation>
+    </message>
+    <message>
+        <source>repetitions</source>
+        <translation type="unfinished">repeticiones</translation>
+    </message>
+    <message>
+        <source>seconds held</source>
+        <translation type="unfinished">segundos aguantados</translation>
+    </message>
+    <message>
+        <source>variation</source>
+        <translation type="unfinished">variación</translation>
+    </message>
+    <message>
+        <source>{line}: {goal}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{line}: {goal} by {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Guide</name>
     <message>
         <source>Back</source>
@@ -4158,7 +4461,7 @@
     </message>
     <message>
         <source>refused</source>
-        <translation>rechazada</translation>
+        <translation>inválida</translation>
     </message>
     <message>
         <source>reps in reserve</source>
@@ -4237,7 +4540,7 @@
     </message>
     <message>
         <source>All lines, doubtful ones, refused ones</source>
-        <translation>Todas las filas, las dudosas, las rechazadas</translation>
+        <translation>Todas las filas, las dudosas, las inválidas</translation>
     </message>
     <message>
         <source>All of it is in.</source>
@@ -4411,7 +4714,7 @@
     </message>
     <message>
         <source>refused</source>
-        <translation>rechazada</translation>
+        <translation>inválida</translation>
     </message>
     <message>
         <source>who?</source>
@@ -4470,7 +4773,7 @@
     </message>
     <message>
         <source>× Refused {count}</source>
-        <translation>× Rechazadas {count}</translation>
+        <translation>× Inválidas {count}</translation>
     </message>
 </context>
 <context>
@@ -9466,7 +9769,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>the rest from line {line} on was not read: broken quotation ({error})</source>
-        <translation type="unfinished"></translation>
+        <translation>el resto desde la fila {line} no se leyó: comillas sin cerrar ({error})</translation>
     </message>
     <message>
         <source>the rule counts repetitions: test with repetitions</source>
@@ -12675,7 +12978,7 @@ flexiones 12/10/9</translation>
     <name>_Headings</name>
     <message>
         <source>Fastest first</source>
-        <translation>Primero la más rápida</translation>
+        <translation>Por rapidez</translation>
     </message>
     <message>
         <source>by</source>
