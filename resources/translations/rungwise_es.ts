@@ -4066,185 +4066,208 @@
     </message>
 </context>
 <context>
+    <name>GoalBlock</name>
+    <message>
+        <source>Change</source>
+        <translation type="unfinished">Cambiar</translation>
+    </message>
+    <message>
+        <source>Goals</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None set. A goal is drawn into the chart of its exercise, and the trend says when it comes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation type="unfinished">Quitar</translation>
+    </message>
+</context>
+<context>
     <name>GoalForm</name>
     <message>
         <source>Another exercise, a few letters of its name</source>
-        <translation type="unfinished"></translation>
+        <translation>Otro ejercicio, unas letras de su nombre</translation>
     </message>
     <message>
         <source>Change the goal</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar la meta</translation>
     </message>
     <message>
         <source>Day of the goal; empty: open</source>
-        <translation type="unfinished"></translation>
+        <translation>Día de la meta; vacío: abierto</translation>
     </message>
     <message>
         <source>Exercise of the goal</source>
-        <translation type="unfinished"></translation>
+        <translation>Ejercicio de la meta</translation>
     </message>
     <message>
         <source>Leave it</source>
-        <translation type="unfinished">Dejarlo</translation>
+        <translation>Dejarlo</translation>
     </message>
     <message>
         <source>Load of the goal</source>
-        <translation type="unfinished"></translation>
+        <translation>Carga de la meta</translation>
     </message>
     <message>
         <source>Needed: 1 to {most} repetitions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Falta: de 1 a {most} repeticiones.</translation>
     </message>
     <message>
         <source>Needed: 1 to {most} seconds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Falta: de 1 a {most} segundos.</translation>
     </message>
     <message>
         <source>Needed: a load above 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>Falta: una carga mayor que 0.</translation>
     </message>
     <message>
         <source>Needed: a variation.</source>
-        <translation type="unfinished"></translation>
+        <translation>Falta: una variación.</translation>
     </message>
     <message>
         <source>Needed: the exercise. Type a few letters, Return takes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Falta: el ejercicio. Escribir unas letras, Intro acepta.</translation>
     </message>
     <message>
         <source>Note on the goal</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota sobre la meta</translation>
     </message>
     <message>
         <source>Repetitions of the goal</source>
-        <translation type="unfinished"></translation>
+        <translation>Repeticiones de la meta</translation>
     </message>
     <message>
         <source>Seconds of the goal</source>
-        <translation type="unfinished"></translation>
+        <translation>Segundos de la meta</translation>
     </message>
     <message>
         <source>Set the goal</source>
-        <translation type="unfinished"></translation>
+        <translation>Fijar la meta</translation>
     </message>
     <message>
         <source>This day is over: from {today} on, or leave it empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Este día ya pasó: desde el {today}, o dejarlo vacío.</translation>
     </message>
     <message>
         <source>Variation of the goal</source>
-        <translation type="unfinished"></translation>
+        <translation>Variación de la meta</translation>
     </message>
     <message>
         <source>What the goal is measured in</source>
-        <translation type="unfinished"></translation>
+        <translation>En qué se mide la meta</translation>
     </message>
     <message>
         <source>a few letters</source>
-        <translation type="unfinished"></translation>
+        <translation>unas letras</translation>
     </message>
     <message>
         <source>another exercise…</source>
-        <translation type="unfinished">otro ejercicio…</translation>
+        <translation>otro ejercicio…</translation>
     </message>
     <message>
         <source>any</source>
-        <translation type="unfinished"></translation>
+        <translation>cualquiera</translation>
     </message>
     <message>
         <source>by (empty: open)</source>
-        <translation type="unfinished"></translation>
+        <translation>para el (vacío: abierto)</translation>
     </message>
     <message>
         <source>exercise</source>
-        <translation type="unfinished">ejercicio</translation>
+        <translation>ejercicio</translation>
     </message>
     <message>
         <source>for reps (empty: 1)</source>
-        <translation type="unfinished"></translation>
+        <translation>en reps (vacío: 1)</translation>
     </message>
     <message>
         <source>load {unit}</source>
-        <translation type="unfinished">carga {unit}</translation>
+        <translation>carga {unit}</translation>
     </message>
     <message>
         <source>measured in</source>
-        <translation type="unfinished"></translation>
+        <translation>se mide en</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished">nota</translation>
+        <translation>nota</translation>
     </message>
     <message>
         <source>reps</source>
-        <translation type="unfinished">reps</translation>
+        <translation>reps</translation>
     </message>
     <message>
         <source>seconds</source>
-        <translation type="unfinished">segundos</translation>
+        <translation>segundos</translation>
     </message>
     <message>
         <source>variation</source>
-        <translation type="unfinished">variación</translation>
+        <translation>variación</translation>
     </message>
     <message>
         <source>which one</source>
-        <translation type="unfinished"></translation>
+        <translation>cuál</translation>
     </message>
 </context>
 <context>
     <name>Goals</name>
     <message>
         <source>Best so far {amount}, on {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo mejor hasta ahora: {amount}, el {day}.</translation>
     </message>
     <message>
         <source>No estimate of the maximum: too many repetitions, or no body mass.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin máximo estimado: demasiadas repeticiones, o sin masa corporal.</translation>
     </message>
     <message>
         <source>No forecast yet: four sessions over two weeks make a trend.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún sin previsión: cuatro sesiones en dos semanas dan una tendencia.</translation>
     </message>
     <message>
         <source>Nothing on record yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay nada registrado.</translation>
     </message>
     <message>
         <source>Reached on {day}.</source>
+        <translation>Alcanzada el {day}.</translation>
+    </message>
+    <message>
+        <source>Remove the goal {goal}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>That is an estimated maximum of {load}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eso es un máximo estimado de {load}.</translation>
     </message>
     <message>
         <source>added load</source>
-        <translation type="unfinished"></translation>
+        <translation>lastre</translation>
     </message>
     <message>
         <source>load</source>
-        <translation type="unfinished">carga</translation>
+        <translation>carga</translation>
     </message>
     <message>
         <source>repetitions</source>
-        <translation type="unfinished">repeticiones</translation>
+        <translation>repeticiones</translation>
     </message>
     <message>
         <source>seconds held</source>
-        <translation type="unfinished">segundos aguantados</translation>
+        <translation>segundos aguantados</translation>
     </message>
     <message>
         <source>variation</source>
-        <translation type="unfinished">variación</translation>
+        <translation>variación</translation>
     </message>
     <message>
         <source>{line}: {goal}</source>
-        <translation type="unfinished"></translation>
+        <translation>{line}: {goal}</translation>
     </message>
     <message>
         <source>{line}: {goal} by {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{line}: {goal} para el {day}</translation>
     </message>
 </context>
 <context>
@@ -4290,7 +4313,7 @@
     </message>
     <message>
         <source>Health screening on</source>
-        <translation>Cuestionario de salud el</translation>
+        <translation>Cuestionario el</translation>
     </message>
     <message>
         <source>Other activities</source>
@@ -4298,11 +4321,11 @@
     </message>
     <message>
         <source>a yes: needs clearance</source>
-        <translation>algún sí: pide autorización</translation>
+        <translation>un sí: autorización</translation>
     </message>
     <message>
         <source>all recorded here</source>
-        <translation>todas se anotan aquí</translation>
+        <translation>anotadas aquí</translation>
     </message>
     <message>
         <source>day</source>
@@ -4314,7 +4337,7 @@
     </message>
     <message>
         <source>no to every question</source>
-        <translation>no a todas las preguntas</translation>
+        <translation>todo no</translation>
     </message>
     <message>
         <source>not asked yet</source>
@@ -5655,7 +5678,7 @@
     <name>NameQuestions</name>
     <message>
         <source>1 name is not known here. Its lines wait until you say what it means.</source>
-        <translation>Aquí no se conoce 1 nombre. Sus filas esperan hasta que se diga qué significa.</translation>
+        <translation>1 nombre desconocido. Sus filas esperan a que se aclare.</translation>
     </message>
     <message>
         <source>All of them are told. They are kept with the mapping.</source>
@@ -5667,11 +5690,11 @@
     </message>
     <message>
         <source>Nearest for all</source>
-        <translation>El más cercano para todos</translation>
+        <translation>Los más cercanos</translation>
     </message>
     <message>
         <source>{count} names are not known here. Their lines wait until you say what they mean.</source>
-        <translation>Aquí no se conocen {count} nombres. Sus filas esperan hasta que se diga qué significan.</translation>
+        <translation>{count} nombres desconocidos. Sus filas esperan a que se aclaren.</translation>
     </message>
 </context>
 <context>
@@ -12994,7 +13017,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>when a slower one moves</source>
-        <translation>cuando avanza una más lenta</translation>
+        <translation>si avanza una más lenta</translation>
     </message>
 </context>
 <context>
