@@ -20,6 +20,7 @@ from views.desk_model import Shown
 from views.desk_order import order_of, order_text
 from views.desk_table import DeskTable
 from views.desk_words import counted, desk_cells
+from views.flow_layout import FlowLayout, together
 from views.general_caution import general_caution
 from views.record import Record
 from views.theme import Theme
@@ -68,7 +69,7 @@ class DeskOverview(WorkArea):
         return (
             (self.tr("Open the screen that the cell speaks of"), self.tr("Return")),
             (self.tr("Print the sheet of the row"), self.tr("Shift+Return")),
-            (self.tr("Filter"), "Ctrl+F"),
+            (self.tr("Filter"), _native("Ctrl+F")),
             (self.tr("Sort by the column stood on, or the other way round"), "S"),
             (self.tr("All, who trains today, who needs attention"), "A, T, N"),
         )
@@ -107,17 +108,18 @@ class DeskOverview(WorkArea):
         )
         self.who.offer(choices, Shown.ALL)
         self.board = Block(self.theme)
-        self._above = QHBoxLayout()
+        self._above, self._search = FlowLayout(), QHBoxLayout()
+        self._search.addStretch(1)
+        self._search.addWidget(self.sorted)
+        self._search.addWidget(self.filter)
         self._above.addWidget(self.who)
-        self._above.addStretch(1)
-        self._above.addWidget(self.sorted)
-        self._above.addWidget(self.filter)
+        self._above.addWidget(together(self._search, growing=True))
         self.board.body.addLayout(self._above)
         self.board.body.addWidget(self.table, 1)
-        self._foot = QHBoxLayout()
-        self._foot.addWidget(self.said, 1, Qt.AlignmentFlag.AlignVCenter)
-        self._foot.addWidget(self.sheet, 0, Qt.AlignmentFlag.AlignVCenter)
-        self._foot.addWidget(self.go, 0, Qt.AlignmentFlag.AlignVCenter)
+        self._foot = FlowLayout()
+        self.said.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        for widget in (self.said, self.sheet, self.go):
+            self._foot.addWidget(widget)
         self.board.body.addLayout(self._foot)
         self.note = Label(general_caution(), "small", "muted", wrap=True)
         self._column = QVBoxLayout()
@@ -213,6 +215,9 @@ class DeskOverview(WorkArea):
         self.board.body.setContentsMargins(1, inside, 1, inside)
         self.board.body.setSpacing(0)
         self._above.setContentsMargins(small, 0, inside, self.theme.px(4))
+        self._above.setSpacing(self.theme.px(6))
+        self._search.setSpacing(self.theme.px(6))
+        self.said.setMinimumWidth(self.theme.px(320))
         self._foot.setContentsMargins(inside, inside, small, 0)
         self._foot.setSpacing(self.theme.grid())
         self.said.setFixedHeight(2 * self.said.fontMetrics().lineSpacing())

@@ -9,8 +9,8 @@ from datetime import date, timedelta
 from typing import Final
 
 _MONTHS: Final = (
-    "jan|ene", "feb", "mar|mär|mrz", "apr|abr", "may|mai", "jun", "jul", "aug|ago", "sep", "oct|okt",
-    "nov", "dec|dez|dic",
+    "jan|ene", "feb", "mar|mär|mrz", "apr|abr", "may|mai", "jun", "jul", "aug|ago", "sep",
+    "oct|okt", "nov", "dec|dez|dic",
 )  # fmt: skip
 _WEEKDAYS: Final = (
     "mon|monday|montag|lunes|lun|mo", "tue|tues|tuesday|dienstag|martes|mar|di",
@@ -23,10 +23,14 @@ _NEAR_DAYS: Final = {"today": 0, "heute": 0, "hoy": 0, "yesterday": 1, "gestern"
 _MONTH: Final = rf"(?P<month>{'|'.join(_MONTHS)})[a-zäéû]*\.?"
 _SHORT: Final = r"(?:mo|di|mi|do|fr|sa|so)"
 _LONG: Final = "|".join(name for one in _WEEKDAYS for name in one.split("|") if len(name) > 2)
-_WEEKDAY: Final = (
-    rf"(?P<weekday>{_LONG}"
-    rf"|{_SHORT}(?=[.,][ \t]*[0-9]))"
+_DAY_FOLLOWS: Final = (
+    r"[.,][ \t]*[0-9]|[ \t]+[0-3]?[0-9]\.(?:"
+    rf"[ \t]*(?:{'|'.join(_MONTHS)})"
+    r"|[01]?[0-9]\.(?:(?:20)?[0-9]{2})?(?![0-9])"
+    r"|[01][0-9](?![0-9.]))"
 )
+"""What must follow a weekday of two letters, since "do" and "so" are words: ". 23", " 23.11."."""
+_WEEKDAY: Final = rf"(?P<weekday>{_LONG}|{_SHORT}(?={_DAY_FOLLOWS}))"
 _YEAR: Final = r"(?P<year>20[0-9]{2}|[0-9]{2})"
 _END: Final = r"(?=$|[ \t]*[:,;()\[\]#*_–—-]|[ \t])(?![ \t]*[x×*][ \t]*[0-9])"
 _FORMS: Final = (
