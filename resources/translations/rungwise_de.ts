@@ -2,6 +2,127 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en_GB">
 <context>
+    <name>AbsenceBlock</name>
+    <message>
+        <source>A session of these days is on record; it counts as ever.</source>
+        <translation>Eine Einheit aus diesen Tagen ist aufgezeichnet; sie zählt wie immer.</translation>
+    </message>
+    <message>
+        <source>Back since today</source>
+        <translation>Seit heute zurück</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Ändern</translation>
+    </message>
+    <message>
+        <source>Days away</source>
+        <translation>Abwesenheit</translation>
+    </message>
+    <message>
+        <source>None on record. Note an illness or a journey, and the gap explains itself.</source>
+        <translation>Keine aufgezeichnet. Krankheit oder Reise notieren, dann erklärt sich die Lücke von selbst.</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>Remove: {absence}</source>
+        <translation>Entfernen: {absence}</translation>
+    </message>
+    <message>
+        <source>{count} sessions of these days are on record; they count as ever.</source>
+        <translation>{count} Einheiten aus diesen Tagen sind aufgezeichnet; sie zählen wie immer.</translation>
+    </message>
+    <message>
+        <source>{name}: {absence}</source>
+        <translation>{name}: {absence}</translation>
+    </message>
+</context>
+<context>
+    <name>AbsenceForm</name>
+    <message>
+        <source>Change these days</source>
+        <translation>Diese Tage ändern</translation>
+    </message>
+    <message>
+        <source>First day away</source>
+        <translation>Erster Tag der Abwesenheit</translation>
+    </message>
+    <message>
+        <source>Last day away; empty: it goes on</source>
+        <translation>Letzter Tag der Abwesenheit; leer: sie dauert an</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Needed: the first day, such as {example}.</source>
+        <translation>Es fehlt der erste Tag, etwa {example}</translation>
+    </message>
+    <message>
+        <source>Note on the days away</source>
+        <translation>Notiz zur Abwesenheit</translation>
+    </message>
+    <message>
+        <source>Note these days</source>
+        <translation>Diese Tage notieren</translation>
+    </message>
+    <message>
+        <source>On record already: {absence}. Put that one right, or take other days.</source>
+        <translation>Schon aufgezeichnet: {absence}; jene berichtigen oder andere Tage nehmen.</translation>
+    </message>
+    <message>
+        <source>The last day is {first} at the earliest; leave it empty if it goes on.</source>
+        <translation>Der letzte Tag ist frühestens {first}; leer lassen, wenn es andauert.</translation>
+    </message>
+    <message>
+        <source>Why away</source>
+        <translation>Warum abwesend</translation>
+    </message>
+    <message>
+        <source>first day</source>
+        <translation>erster Tag</translation>
+    </message>
+    <message>
+        <source>last day (empty: goes on)</source>
+        <translation>letzter Tag (leer: dauert an)</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation>warum</translation>
+    </message>
+</context>
+<context>
+    <name>Absences</name>
+    <message>
+        <source>Days away, ill or injured count as days without training; only days of a deload do not. From {repeat} days without an exercise on, the last is asked again; from {lighter} on less, from {easier} on clearly less, from {restart} on a new start is needed. No session is expected on these days.</source>
+        <translation>Tage abwesend, krank oder verletzt zählen als Tage ohne Training; nur Deload-Tage nicht. Ab {repeat} Tagen ohne eine Übung gilt das Letzte noch einmal, ab {lighter} weniger, ab {easier} deutlich weniger, ab {restart} ist ein neuer Start nötig. An diesen Tagen wird keine Einheit erwartet.</translation>
+    </message>
+    <message>
+        <source>Next session: {day}.</source>
+        <translation>Am {day} ist die nächste Einheit.</translation>
+    </message>
+    <message>
+        <source>No session is planned ahead.</source>
+        <translation>Keine Einheit ist geplant.</translation>
+    </message>
+    <message>
+        <source>{kind} from {first} on</source>
+        <translation>{kind} ab {first}</translation>
+    </message>
+    <message>
+        <source>{kind} since {first}</source>
+        <translation>{kind} seit {first}</translation>
+    </message>
+</context>
+<context>
     <name>Activities</name>
     <message>
         <source>Day of the activity</source>
@@ -55,11 +176,11 @@
     <name>Ahead</name>
     <message>
         <source>If all goes as asked</source>
-        <translation>Wenn alles wie vorgegeben läuft</translation>
+        <translation>Alles wie vorgegeben</translation>
     </message>
     <message>
         <source>If one in four is missed</source>
-        <translation>Wenn jede vierte verfehlt wird</translation>
+        <translation>Jede vierte verfehlt</translation>
     </message>
 </context>
 <context>
@@ -864,7 +985,7 @@
     </message>
     <message>
         <source>A deload runs until {day}.</source>
-        <translation>Ein Deload läuft bis {day}.</translation>
+        <translation>Bis {day} läuft ein Deload.</translation>
     </message>
     <message>
         <source>Every 5.6 ± 2.3 weeks for 6.4 ± 1.7 days, less volume and load, more in reserve, the same exercises and days: survey of 246 competitive athletes, Rogerson 2024, Sports Med Open 10:26, DOI 10.1186/s40798-024-00691-y. Less intensity, volume and closeness to failure: Bell 2023, Sports Med Open 9:87, DOI 10.1186/s40798-023-00633-0. Every 4-8 weeks: Bell 2025, Strength Cond J. By how much to cut is published nowhere: the factors are yours. The thresholds of the signs, and two at once, are common practice.</source>
@@ -1121,7 +1242,7 @@
     </message>
     <message>
         <source>There is a deload already: {days}.</source>
-        <translation>Es gibt schon einen Deload: {days}.</translation>
+        <translation>Den Deload {days} gibt es schon.</translation>
     </message>
     <message>
         <source>These are your settings: they hold for everybody from now on; the weeks between, where no program says how many.</source>
@@ -1649,7 +1770,7 @@
     </message>
     <message>
         <source>advanced</source>
-        <translation>Fortgeschritten</translation>
+        <translation>Erfahren</translation>
     </message>
     <message>
         <source>as above</source>
@@ -3945,6 +4066,211 @@
     </message>
 </context>
 <context>
+    <name>GoalBlock</name>
+    <message>
+        <source>Change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Goals</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None set. A goal is drawn into the chart of its exercise, and the trend says when it comes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation type="unfinished">Entfernen</translation>
+    </message>
+</context>
+<context>
+    <name>GoalForm</name>
+    <message>
+        <source>Another exercise, a few letters of its name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change the goal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day of the goal; empty: open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exercise of the goal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Load of the goal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needed: 1 to {most} repetitions.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needed: 1 to {most} seconds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needed: a load above 0.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needed: a variation.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needed: the exercise. Type a few letters, Return takes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note on the goal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Repetitions of the goal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seconds of the goal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set the goal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This day is over: from {today} on, or leave it empty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Variation of the goal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the goal is measured in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a few letters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another exercise…</source>
+        <translation type="unfinished">andere Übung…</translation>
+    </message>
+    <message>
+        <source>any</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by (empty: open)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>exercise</source>
+        <translation type="unfinished">Übung</translation>
+    </message>
+    <message>
+        <source>for reps (empty: 1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>load {unit}</source>
+        <translation type="unfinished">Last {unit}</translation>
+    </message>
+    <message>
+        <source>measured in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation type="unfinished">Notiz</translation>
+    </message>
+    <message>
+        <source>reps</source>
+        <translation type="unfinished">Wdh</translation>
+    </message>
+    <message>
+        <source>seconds</source>
+        <translation type="unfinished">Sekunden</translation>
+    </message>
+    <message>
+        <source>variation</source>
+        <translation type="unfinished">Variante</translation>
+    </message>
+    <message>
+        <source>which one</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Goals</name>
+    <message>
+        <source>Best so far {amount}, on {day}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No estimate of the maximum: too many repetitions, or no body mass.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No forecast yet: four sessions over two weeks make a trend.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing on record yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reached on {day}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove the goal {goal}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is an estimated maximum of {load}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>added load</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>load</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>repetitions</source>
+        <translation type="unfinished">Wiederholungen</translation>
+    </message>
+    <message>
+        <source>seconds held</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>variation</source>
+        <translation type="unfinished">Variante</translation>
+    </message>
+    <message>
+        <source>{line}: {goal}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{line}: {goal} by {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Guide</name>
     <message>
         <source>Back</source>
@@ -3995,7 +4321,7 @@
     </message>
     <message>
         <source>a yes: needs clearance</source>
-        <translation>ein Ja: Freigabe nötig</translation>
+        <translation>Ja: Freigabe nötig</translation>
     </message>
     <message>
         <source>all recorded here</source>
@@ -4011,7 +4337,7 @@
     </message>
     <message>
         <source>no to every question</source>
-        <translation>nein auf jede Frage</translation>
+        <translation>überall nein</translation>
     </message>
     <message>
         <source>not asked yet</source>
@@ -4598,7 +4924,7 @@
     </message>
     <message>
         <source>There has been no deload for {weeks} weeks, since {since}.</source>
-        <translation>Seit {weeks} Wochen gab es keinen Deload, seit {since}.</translation>
+        <translation>Seit {since}, also seit {weeks} Wochen, gab es keinen Deload.</translation>
     </message>
     <message>
         <source>This has probably stopped growing ({probability} likely): change a variable or plan a deload.</source>
@@ -4628,7 +4954,7 @@
     </message>
     <message>
         <source>Line</source>
-        <translation>Zeile</translation>
+        <translation>Nr</translation>
     </message>
     <message>
         <source>Read as</source>
@@ -5608,7 +5934,7 @@
     </message>
     <message>
         <source>{sets} on {days}.</source>
-        <translation>{sets} am {days}.</translation>
+        <translation>Am {days}: {sets}.</translation>
     </message>
     <message>
         <source>{work} at ?</source>
@@ -6370,7 +6696,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>advanced</source>
-        <translation>Fortgeschritten</translation>
+        <translation>Erfahren</translation>
     </message>
     <message>
         <source>female</source>
@@ -7340,7 +7666,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Body mass</source>
-        <translation>Körpergewicht</translation>
+        <translation>Relativ</translation>
     </message>
     <message>
         <source>Compare with something</source>
@@ -7400,7 +7726,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Table, body mass</source>
-        <translation>Tabelle, Körpergewicht</translation>
+        <translation>Tabelle, relativ zum Körpergewicht</translation>
     </message>
     <message>
         <source>What is shown</source>
@@ -7726,7 +8052,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>From the re-test{on_day}</source>
-        <translation>Aus dem neuen Test{on_day}</translation>
+        <translation>Aus neuem Test{on_day} gelesen</translation>
     </message>
     <message>
         <source>Held {before} in every set{on_day}: now {after}</source>
@@ -7778,11 +8104,11 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Set by the coach{on_day}</source>
-        <translation>Vom Coach gesetzt{on_day}</translation>
+        <translation>Vom Coach{on_day} gesetzt</translation>
     </message>
     <message>
         <source>Set by the coach{on_day}: {note}</source>
-        <translation>Vom Coach gesetzt{on_day}: {note}</translation>
+        <translation>Vom Coach{on_day} gesetzt: {note}</translation>
     </message>
     <message>
         <source>Start from a test</source>
@@ -8493,7 +8819,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Repetitions</source>
-        <translation>Wiederholungen</translation>
+        <translation>Wdh</translation>
     </message>
     <message>
         <source>Repetitions grow first, then a set is added, then the load takes a step.</source>
@@ -8656,7 +8982,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>In it: {trainees}, {sessions}, the last of {day}.</source>
-        <translation>Darin: {trainees}, {sessions}, die letzte vom {day}.</translation>
+        <translation>Darin, bis {day}: {trainees}, {sessions}.</translation>
     </message>
     <message>
         <source>In it: {trainees}, {sessions}.</source>
@@ -9034,11 +9360,11 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>This {kind} was changed elsewhere since it was read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anderswo geändert, seit es gelesen wurde: {kind}.</translation>
     </message>
     <message>
         <source>This {kind} was removed elsewhere since it was read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anderswo entfernt, seit es gelesen wurde: {kind}.</translation>
     </message>
     <message>
         <source>Three days</source>
@@ -9166,11 +9492,11 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>absence</source>
-        <translation type="unfinished"></translation>
+        <translation>Abwesenheit</translation>
     </message>
     <message>
         <source>activity</source>
-        <translation type="unfinished">Aktivität</translation>
+        <translation>Aktivität</translation>
     </message>
     <message>
         <source>an activity needs minutes and effort (0 to 10)</source>
@@ -9178,7 +9504,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>an advanced trainee</source>
-        <translation>Fortgeschrittene</translation>
+        <translation>Erfahrene</translation>
     </message>
     <message>
         <source>an estimate needs 1 to 15 repetitions, those in reserve included</source>
@@ -9206,7 +9532,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>assignment</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuweisung</translation>
     </message>
     <message>
         <source>at least one repetition or second - at `{path}.start`</source>
@@ -9226,7 +9552,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>body mass</source>
-        <translation type="unfinished">Körpergewicht</translation>
+        <translation>Körpergewicht</translation>
     </message>
     <message>
         <source>bodyweight, but the exercise is loaded by weights</source>
@@ -9242,11 +9568,11 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>deload</source>
-        <translation type="unfinished">Deload</translation>
+        <translation>Deload</translation>
     </message>
     <message>
         <source>dismissed caution</source>
-        <translation type="unfinished"></translation>
+        <translation>zurückgestellter Hinweis</translation>
     </message>
     <message>
         <source>dumbbells and a bench</source>
@@ -9258,11 +9584,11 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausstattung</translation>
     </message>
     <message>
         <source>exercise</source>
-        <translation type="unfinished">Übung</translation>
+        <translation>Übung</translation>
     </message>
     <message>
         <source>frequency: 1 to 7 days a week, not {most}</source>
@@ -9278,7 +9604,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>goal</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziel</translation>
     </message>
     <message>
         <source>held back with line {bad_parts}, {why_held}</source>
@@ -9290,11 +9616,11 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>hold</source>
-        <translation type="unfinished">Haltezeit</translation>
+        <translation>Haltezeit</translation>
     </message>
     <message>
         <source>line</source>
-        <translation type="unfinished"></translation>
+        <translation>Linie</translation>
     </message>
     <message>
         <source>line 1 must name the columns, and there is no {missing} among them: a log has the columns {columns}</source>
@@ -9306,7 +9632,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>load</source>
-        <translation type="unfinished"></translation>
+        <translation>Last</translation>
     </message>
     <message>
         <source>lunge</source>
@@ -9358,7 +9684,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>program</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>pull-up</source>
@@ -9370,7 +9696,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>remembered name</source>
-        <translation type="unfinished"></translation>
+        <translation>gemerkter Name</translation>
     </message>
     <message>
         <source>repetitions in reserve: 0 to 10, not {target_rir}</source>
@@ -9386,7 +9712,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>reps</source>
-        <translation type="unfinished">Wdh</translation>
+        <translation>Wdh</translation>
     </message>
     <message>
         <source>row</source>
@@ -9394,11 +9720,11 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>session</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit</translation>
     </message>
     <message>
         <source>session change</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung einer Einheit</translation>
     </message>
     <message>
         <source>sessions in a row: 1 to 10, not {sessions}</source>
@@ -9414,11 +9740,11 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>sets</source>
-        <translation type="unfinished">Sätze</translation>
+        <translation>Sätze</translation>
     </message>
     <message>
         <source>settings</source>
-        <translation type="unfinished"></translation>
+        <translation>Einstellungen</translation>
     </message>
     <message>
         <source>size</source>
@@ -9442,7 +9768,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>tempo</source>
-        <translation type="unfinished">Tempo</translation>
+        <translation>Tempo</translation>
     </message>
     <message>
         <source>the column {cell!r} is not read</source>
@@ -9465,6 +9791,10 @@ Liegestütze 12/10/9</translation>
         <translation>die Datei ist leer: die erste Zeile nennt die Spalten</translation>
     </message>
     <message>
+        <source>the rest from line {line} on was not read: broken quotation ({error})</source>
+        <translation>der Rest ab Zeile {line} wurde nicht gelesen: Anführungszeichen fehlt ({error})</translation>
+    </message>
+    <message>
         <source>the rule counts repetitions: test with repetitions</source>
         <translation>die Regel zählt Wiederholungen: mit Wiederholungen testen</translation>
     </message>
@@ -9482,7 +9812,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>there is no exercise called {name!r}{hint}</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Übung heißt {name!r}{hint}</translation>
     </message>
     <message>
         <source>there is no program {program!r}: its sessions are taken without it</source>
@@ -9490,7 +9820,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>there is no trainee called {name!r}{hint}</source>
-        <translation type="unfinished"></translation>
+        <translation>niemand heißt {name!r}{hint}</translation>
     </message>
     <message>
         <source>these exercises are not in the catalogue: {listed}</source>
@@ -9514,7 +9844,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>trainee</source>
-        <translation type="unfinished">Person</translation>
+        <translation>Person</translation>
     </message>
     <message>
         <source>trunk</source>
@@ -9526,7 +9856,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>variation</source>
-        <translation type="unfinished">Variante</translation>
+        <translation>Variante</translation>
     </message>
     <message>
         <source>variation: give easiest and hardest, not floor and ceiling</source>
@@ -11347,7 +11677,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Five days, mixed equipment, for size</source>
-        <translation>Fünf Tage, gemischte Ausstattung, Muskelaufbau</translation>
+        <translation>Fünf Tage, gemischt, Muskelaufbau</translation>
     </message>
     <message>
         <source>Floor space and a wall, nothing else. Pulling needs something to pull on, so this has none: add a row or a pull-up as soon as there is a bar. Repetitions or seconds grow first, then the variation gets harder. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
@@ -11371,7 +11701,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Four days, holds with bars and rings</source>
-        <translation>Vier Tage, Halten mit Stangen und Ringen</translation>
+        <translation>Vier Tage, Halten, Stangen und Ringe</translation>
     </message>
     <message>
         <source>Front lever, pull-up, hinge</source>
@@ -11495,11 +11825,11 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Three days, holds on floor and bar</source>
-        <translation>Drei Tage, Halten an Boden und Stange</translation>
+        <translation>Drei Tage, Halten, Boden und Stange</translation>
     </message>
     <message>
         <source>Three short days, mixed equipment</source>
-        <translation>Drei kurze Tage, gemischte Ausstattung</translation>
+        <translation>Drei kurze Tage, gemischt</translation>
     </message>
     <message>
         <source>Two days of squat and hinge, two of push and pull, none of them following one of its kind; about 50 minutes each, with barbell, discs, a bench and a bar to hang from. The second block asks fewer repetitions with more load. Every load starts light on purpose: set each trainee&apos;s own, or put an assessment first. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
@@ -11507,7 +11837,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Two days, bodyweight and a bar</source>
-        <translation>Zwei Tage, Körpergewicht und eine Stange</translation>
+        <translation>Zwei Tage, Körpergewicht und Stange</translation>
     </message>
     <message>
         <source>Two days, dumbbells and a bench</source>
@@ -11572,7 +11902,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>{sessions}, the last of {day}</source>
-        <translation>{sessions}, die letzte vom {day}</translation>
+        <translation>{sessions} bis {day}</translation>
     </message>
 </context>
 <context>
@@ -12671,7 +13001,7 @@ Liegestütze 12/10/9</translation>
     <name>_Headings</name>
     <message>
         <source>Fastest first</source>
-        <translation>Schnellste zuerst</translation>
+        <translation>Schnell zuerst</translation>
     </message>
     <message>
         <source>by</source>
