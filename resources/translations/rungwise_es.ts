@@ -1899,6 +1899,10 @@
         <translation>Añadir un ejercicio</translation>
     </message>
     <message>
+        <source>Days away</source>
+        <translation type="unfinished">Días de ausencia</translation>
+    </message>
+    <message>
         <source>Next training day</source>
         <translation>Próximo día de entrenamiento</translation>
     </message>
@@ -4069,19 +4073,19 @@
     <name>GoalBlock</name>
     <message>
         <source>Change</source>
-        <translation type="unfinished">Cambiar</translation>
+        <translation>Cambiar</translation>
     </message>
     <message>
         <source>Goals</source>
-        <translation type="unfinished"></translation>
+        <translation>Metas</translation>
     </message>
     <message>
         <source>None set. A goal is drawn into the chart of its exercise, and the trend says when it comes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna fijada. Una meta se dibuja en el gráfico de su ejercicio, y la tendencia dice cuándo llega.</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished">Quitar</translation>
+        <translation>Quitar</translation>
     </message>
 </context>
 <context>
@@ -4235,7 +4239,7 @@
     </message>
     <message>
         <source>Remove the goal {goal}</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar la meta {goal}</translation>
     </message>
     <message>
         <source>That is an estimated maximum of {load}.</source>
@@ -5357,6 +5361,10 @@
 <context>
     <name>MainWindow</name>
     <message>
+        <source>Choose a trainee first.</source>
+        <translation type="unfinished">Elegir antes un atleta.</translation>
+    </message>
+    <message>
         <source>Here is what was being typed when the program ended.</source>
         <translation>Aquí está lo que se escribía cuando el programa terminó.</translation>
     </message>
@@ -5617,6 +5625,10 @@
         <translation>Parte siguiente de la pantalla</translation>
     </message>
     <message>
+        <source>Note &amp;days away…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Open the &amp;demo scenario</source>
         <translation>Abrir el caso de &amp;demostración</translation>
     </message>
@@ -5627,6 +5639,10 @@
     <message>
         <source>S&amp;maller text</source>
         <translation>&amp;Texto más pequeño</translation>
+    </message>
+    <message>
+        <source>Set a &amp;goal…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Tab</source>
