@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import replace
 from datetime import datetime
 from typing import Any, TypeVar
@@ -83,7 +83,10 @@ class Aggregates:
     def save(self, aggregates: Iterable[Any]) -> Changes:
         """Write aggregates in order; new ones where ``id`` is None."""
         with self._database.transaction():
-            return self.changes([self._save(aggregate) for aggregate in aggregates])
+            saved: list[Any] = []
+            for alike in _in_runs(aggregates):
+                saved += self._save(alike)
+            return self.changes(saved)
 
     def remove(self, aggregates: Iterable[Any]) -> Changes:
         """Remove aggregates and their dependants; ``saved`` is all of it, as it was. The drafts of
@@ -91,13 +94,12 @@ class Aggregates:
         """
         with self._database.transaction():
             doomed: dict[tuple[Kind, int], Any] = {}
-            for aggregate in aggregates:
-                shelf = self.shelf(type(aggregate))
-                self._gather(shelf, shelf.current(self._database, aggregate), doomed)
+            for shelf, alike in self._by_shelf(aggregates):
+                self._gather(shelf, shelf.current(self._database, alike), doomed)
             removed = sorted(doomed.values(), key=self._rank)
             drafts = self._drafts_of(removed)
-            for aggregate in reversed(removed):
-                self.shelf(type(aggregate)).remove(self._database, aggregate)
+            for shelf, alike in reversed(self._by_shelf(removed)):
+                shelf.remove(self._database, alike)
         changes = self.changes(removed)
         return changes._replace(saved=(*changes.saved, *drafts))
 
@@ -108,8 +110,8 @@ class Aggregates:
         given = tuple(aggregates)
         records = tuple(each for each in given if not isinstance(each, StoredDraft))
         with self._database.transaction():
-            for aggregate in sorted(records, key=self._rank):
-                self.shelf(type(aggregate)).restore(self._database, aggregate)
+            for shelf, alike in self._by_shelf(sorted(records, key=self._rank)):
+                shelf.restore(self._database, alike)
             for each in given:
                 if isinstance(each, StoredDraft):
                     put_draft(self._database, each)
@@ -123,12 +125,24 @@ class Aggregates:
         touched = frozenset(trainee for trainee in trainees if trainee is not None)
         return Changes(kinds, frozenset() if None in trainees else touched, saved)
 
-    def _save(self, aggregate: Any) -> Any:
-        if isinstance(aggregate, CoachSettings):
-            return self._save_settings(aggregate)
-        shelf = self.shelf(type(aggregate))
-        write = shelf.insert if aggregate.id is None else shelf.update
-        return write(self._database, aggregate)
+    def _save(self, alike: list[Any]) -> list[Any]:
+        """Write a run of aggregates of one kind, all of them new or all there already."""
+        first = alike[0]
+        if isinstance(first, CoachSettings):
+            return [self._save_settings(settings) for settings in alike]
+        shelf = self.shelf(type(first))
+        if first.id is None:
+            return shelf.insert(self._database, alike)
+        if shelf.unique:  # one may take the name that another has just given up
+            return [saved for each in alike for saved in shelf.update(self._database, [each])]
+        return shelf.update(self._database, alike)
+
+    def _by_shelf(self, aggregates: Iterable[Any]) -> list[tuple[Shelf[Any], list[Any]]]:
+        """Aggregates by shelf, in the order of the first of each."""
+        found: dict[type, list[Any]] = {}
+        for aggregate in aggregates:
+            found.setdefault(type(aggregate), []).append(aggregate)
+        return [(self.shelf(record), alike) for record, alike in found.items()]
 
     def _save_settings(self, settings: CoachSettings) -> CoachSettings:
         check_settings(settings)
@@ -146,16 +160,14 @@ class Aggregates:
         return saved
 
     def _gather(
-        self, shelf: Shelf[Any], aggregate: Any, doomed: dict[tuple[Kind, int], Any]
+        self, shelf: Shelf[Any], aggregates: Iterable[Any], doomed: dict[tuple[Kind, int], Any]
     ) -> None:
-        if (shelf.kind, aggregate.id) in doomed:
-            return
-        doomed[shelf.kind, aggregate.id] = aggregate
-        for dependants in shelf.dependants:
+        """Note these among the ``doomed``, with all that depends on them."""
+        new = {each.id: each for each in aggregates if (shelf.kind, each.id) not in doomed}
+        doomed.update(((shelf.kind, identity), each) for identity, each in new.items())
+        for dependants in shelf.dependants if new else ():
             other = self._by_kind[dependants.kind]
-            owned = getattr(other.table, dependants.column) == aggregate.id
-            for dependant in other.read(self._database, owned):
-                self._gather(other, dependant, doomed)
+            self._gather(other, other.owned(self._database, dependants.column, new), doomed)
 
     def _drafts_of(self, removed: Iterable[Any]) -> tuple[StoredDraft, ...]:
         """What was being typed for the trainees among those removed; at rest, since nothing of it
@@ -175,6 +187,27 @@ class Aggregates:
         if isinstance(aggregate, CoachSettings):
             return Kind.SETTINGS
         return self.shelf(type(aggregate)).kind
+
+
+def _in_runs(aggregates: Iterable[Any]) -> Iterator[list[Any]]:
+    """Aggregates in order, cut where the kind changes, or whether they are new; and before one
+    comes a second time.
+    """
+    run: list[Any] = []
+    before: object = None
+    seen: set[int] = set()
+    for each in aggregates:
+        identity = getattr(each, "id", None)
+        sort = type(each), identity is None
+        if run and (sort != before or identity in seen):
+            yield run
+            run, seen = [], set()
+        run.append(each)
+        before = sort
+        if identity is not None:
+            seen.add(identity)
+    if run:
+        yield run
 
 
 def _trainee_of(aggregate: Any) -> int | None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from typing import Any
 
@@ -12,7 +12,7 @@ from db.changes import Kind
 from db.codec import from_text, to_text
 from db.database import Database
 from db.errors import InvalidRecord
-from db.shelf import Shelf, parts_by_owner
+from db.shelf import Shelf, delete_of, identity_of, parts_by_owner
 from db.validity import check_exercise
 from desktop.training.exercises import (
     BodyShare,
@@ -51,17 +51,21 @@ class ExerciseShelf(Shelf[Exercise]):
     def called(self, aggregate: Exercise) -> str:
         return sentence("an exercise with the key {key!r}", key=aggregate.key)
 
-    def check(self, aggregate: Exercise) -> None:
-        check_exercise(aggregate)
+    def check(self, aggregates: Sequence[Exercise]) -> None:
+        for exercise in aggregates:
+            check_exercise(exercise)
 
-    def update(self, database: Database, aggregate: Exercise) -> Exercise:
-        stored = self.one(database, schema.Exercise.id == aggregate.id)
-        if stored is not None and stored.key != aggregate.key:
-            raise InvalidRecord(
-                sentence("The key of an exercise stays as it is: {key!r}.", key=stored.key),
-                field="key",
-            )
-        return super().update(database, aggregate)
+    def update(self, database: Database, aggregates: Sequence[Exercise]) -> list[Exercise]:
+        stored = self.owned(database, "id", map(identity_of, aggregates))
+        keys = {exercise.id: exercise.key for exercise in stored}
+        for exercise in aggregates:
+            key = keys.get(exercise.id, exercise.key)
+            if key != exercise.key:
+                raise InvalidRecord(
+                    sentence("The key of an exercise stays as it is: {key!r}.", key=key),
+                    field="key",
+                )
+        return super().update(database, aggregates)
 
     def refuse_if_needed(self, database: Database, aggregate: Exercise) -> None:
         for table, what in _USERS:
@@ -93,28 +97,28 @@ class ExerciseShelf(Shelf[Exercise]):
             for row in rows
         )
 
-    def write_parts(self, database: Database, aggregate: Exercise) -> None:
-        identity = aggregate.id
-        database.execute_many(
-            "INSERT INTO muscle_share (exercise_id, place, muscle, direct) VALUES (?, ?, ?, ?)",
+    def write_parts(self, database: Database, aggregates: Sequence[Exercise]) -> None:
+        database.insert(
+            "muscle_share (exercise_id, place, muscle, direct)",
             [
-                (identity, place, muscle.value, direct)
-                for direct, muscles in ((1, aggregate.direct), (0, aggregate.indirect))
+                (exercise.id, place, muscle.value, direct)
+                for exercise in aggregates
+                for direct, muscles in ((1, exercise.direct), (0, exercise.indirect))
                 for place, muscle in enumerate(muscles)
             ],
         )
-        database.execute_many(
-            "INSERT INTO variation (exercise_id, place, key, name, family, geometry_kind,"
-            " geometry, needs) VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
+        database.insert(
+            "variation (exercise_id, place, key, name, family, geometry_kind, geometry, needs)",
             [
-                (identity, place, v.key, v.name, v.family, *_geometry(v), to_text(v.needs))
-                for place, v in enumerate(aggregate.variations)
+                (exercise.id, place, v.key, v.name, v.family, *_geometry(v), to_text(v.needs))
+                for exercise in aggregates
+                for place, v in enumerate(exercise.variations)
             ],
         )
 
-    def delete_parts(self, database: Database, identity: int) -> None:
+    def delete_parts(self, database: Database, identities: list[int]) -> None:
         for table in ("muscle_share", "variation"):
-            database.execute(f"DELETE FROM {table} WHERE exercise_id = ?", (identity,))
+            delete_of(database, table, "exercise_id", identities)
 
 
 def catalogue_source(database: Database) -> str | None:
@@ -139,15 +143,18 @@ def sync_catalogue(
         if _fact(database, _DIGEST) == digest:
             return ()
         stored = {exercise.key: exercise for exercise in shelf.read(database)}
-        written = [
-            _written(database, shelf, exercise, stored.get(exercise.key)) for exercise in catalogue
-        ]
+        new = [exercise for exercise in catalogue if exercise.key not in stored]
         keys = {exercise.key for exercise in catalogue}
-        for key, exercise in stored.items():
-            if key not in keys and not exercise.own and not exercise.retired:
-                written.append(shelf.update(database, replace(exercise, retired=True)))
+        wanted = [_renewed(each, stored[each.key]) for each in catalogue if each.key in stored]
+        wanted += [
+            replace(exercise, retired=True)
+            for key, exercise in stored.items()
+            if key not in keys and not exercise.own
+        ]
+        changed = [exercise for exercise in wanted if exercise != stored[exercise.key]]
+        written = (*shelf.insert(database, new), *shelf.update(database, changed))
         _note(database, _DIGEST, digest)
-    return tuple(exercise for exercise in written if exercise is not None)
+    return written
 
 
 def _fact(database: Database, name: str) -> str | None:
@@ -163,20 +170,16 @@ def _note(database: Database, name: str, value: str) -> None:
     )
 
 
-def _written(
-    database: Database, shelf: ExerciseShelf, shipped: Exercise, stored: Exercise | None
-) -> Exercise | None:
-    if stored is None:
-        return shelf.insert(database, shipped)
+def _renewed(shipped: Exercise, stored: Exercise) -> Exercise:
+    """What is to stand in place of a stored exercise; one of the coach's own is left as it is."""
     if stored.own:
-        return None
-    wanted = replace(
+        return stored
+    return replace(
         shipped,
         id=stored.id,
         revision=stored.revision,
         retired=stored.retired or shipped.retired,
     )
-    return None if wanted == stored else shelf.update(database, wanted)
 
 
 def _muscles(identities: list[int]) -> Any:

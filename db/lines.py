@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any
 
 from db import schema
@@ -9,7 +10,7 @@ from db.changes import Kind
 from db.codec import to_text
 from db.database import Database
 from db.errors import InvalidRecord
-from db.shelf import Dependants, Reference, Shelf, parts_by_owner
+from db.shelf import Dependants, Reference, Shelf, delete_of, parts_by_owner
 from db.trainees import OF_TRAINEE
 from db.validity import check_line
 from desktop.training.program import Line, LineStart, Override, RuleRevision
@@ -33,8 +34,9 @@ class LineShelf(Shelf[Line]):
             "a line of {exercise} called {name!r}", exercise=aggregate.exercise, name=aggregate.name
         )
 
-    def check(self, aggregate: Line) -> None:
-        check_line(aggregate)
+    def check(self, aggregates: Sequence[Line]) -> None:
+        for line in aggregates:
+            check_line(line)
 
     def refuse_if_needed(self, database: Database, aggregate: Line) -> None:
         count = database.execute(
@@ -65,35 +67,35 @@ class LineShelf(Shelf[Line]):
             for row in rows
         )
 
-    def write_parts(self, database: Database, aggregate: Line) -> None:
-        identity = aggregate.id
-        database.execute_many(
-            "INSERT INTO rule_revision (line_id, place, day, rule) VALUES (?, ?, ?, ?)",
+    def write_parts(self, database: Database, aggregates: Sequence[Line]) -> None:
+        database.insert(
+            "rule_revision (line_id, place, day, rule)",
             [
-                (identity, place, r.day.toordinal(), to_text(r.rule))
-                for place, r in enumerate(aggregate.revisions)
+                (line.id, place, r.day.toordinal(), to_text(r.rule))
+                for line in aggregates
+                for place, r in enumerate(line.revisions)
             ],
         )
-        database.execute_many(
-            "INSERT INTO line_start (line_id, place, day, position, kind, plus_minus)"
-            " VALUES (?, ?, ?, ?, ?, ?)",
+        database.insert(
+            "line_start (line_id, place, day, position, kind, plus_minus)",
             [
-                (identity, place, s.day.toordinal(), to_text(s.position), s.kind, s.plus_minus)
-                for place, s in enumerate(aggregate.starts)
+                (line.id, place, s.day.toordinal(), to_text(s.position), s.kind, s.plus_minus)
+                for line in aggregates
+                for place, s in enumerate(line.starts)
             ],
         )
-        database.execute_many(
-            "INSERT INTO line_override (line_id, place, day, position, note, entry)"
-            " VALUES (?, ?, ?, ?, ?, ?)",
+        database.insert(
+            "line_override (line_id, place, day, position, note, entry)",
             [
-                (identity, place, o.day.toordinal(), to_text(o.position), o.note, o.entry)
-                for place, o in enumerate(aggregate.overrides)
+                (line.id, place, o.day.toordinal(), to_text(o.position), o.note, o.entry)
+                for line in aggregates
+                for place, o in enumerate(line.overrides)
             ],
         )
 
-    def delete_parts(self, database: Database, identity: int) -> None:
+    def delete_parts(self, database: Database, identities: list[int]) -> None:
         for table in _PARTS:
-            database.execute(f"DELETE FROM {table} WHERE line_id = ?", (identity,))
+            delete_of(database, table, "line_id", identities)
 
 
 def _rules(identities: list[int]) -> Any:

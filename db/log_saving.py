@@ -14,7 +14,7 @@ from desktop.training.program import Line
 from desktop.training.session import Session
 from desktop.training.trainee import Trainee
 
-_SLICE: Final = 20
+_SLICE: Final = 100
 
 
 @dataclass(frozen=True, slots=True)

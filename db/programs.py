@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any
 
 from db import schema
 from db.changes import Kind
 from db.codec import to_text
 from db.database import Database
-from db.shelf import Dependants, Shelf, missing, parts_by_owner
+from db.shelf import Dependants, Shelf, delete_of, missing, parts_by_owner
 from db.validity import check_program
 from desktop.training.program import Phase, Program, Slot, TrainingDay
 from desktop.training.sentence import sentence
@@ -26,17 +27,19 @@ class ProgramShelf(Shelf[Program]):
     def called(self, aggregate: Program) -> str:
         return sentence("a program called {name}", name=aggregate.name)
 
-    def check(self, aggregate: Program) -> None:
-        check_program(aggregate)
+    def check(self, aggregates: Sequence[Program]) -> None:
+        for program in aggregates:
+            check_program(program)
 
-    def check_references(self, database: Database, aggregate: Program) -> None:
-        known = {row[0] for row in database.execute("SELECT key FROM exercise")}
-        for p, phase in enumerate(aggregate.phases):
-            for d, day in enumerate(phase.days):
-                for s, slot in enumerate(day.slots):
-                    if slot.exercise not in known:
-                        where = f"phases[{p}].days[{d}].slots[{s}].exercise"
-                        raise missing("exercise", slot.exercise, where)
+    def check_references(self, database: Database, aggregates: Sequence[Program]) -> None:
+        keys = {row[0] for row in database.execute("SELECT key FROM exercise")}
+        for program in aggregates:
+            for p, phase in enumerate(program.phases):
+                for d, day in enumerate(phase.days):
+                    for s, slot in enumerate(day.slots):
+                        if slot.exercise not in keys:
+                            where = f"phases[{p}].days[{d}].slots[{s}].exercise"
+                            raise missing("exercise", slot.exercise, where)
 
     def build(self, database: Database, rows: list[tuple[Any, ...]]) -> tuple[Program, ...]:
         identities = [row[0] for row in rows]
@@ -51,32 +54,27 @@ class ProgramShelf(Shelf[Program]):
             for row in rows
         )
 
-    def write_parts(self, database: Database, aggregate: Program) -> None:
+    def write_parts(self, database: Database, aggregates: Sequence[Program]) -> None:
         phases: list[tuple[object, ...]] = []
         days: list[tuple[object, ...]] = []
         slots: list[tuple[object, ...]] = []
-        for p, phase in enumerate(aggregate.phases):
-            phases.append((aggregate.id, p, phase.name, phase.weeks, phase.purpose.value))
-            for d, day in enumerate(phase.days):
-                days.append((aggregate.id, p, d, day.name, day.weekday))
-                slots += [(aggregate.id, p, d, s, *_row(slot)) for s, slot in enumerate(day.slots)]
-        database.execute_many(
-            "INSERT INTO phase (program_id, place, name, weeks, purpose) VALUES (?, ?, ?, ?, ?)",
-            phases,
-        )
-        database.execute_many(
-            "INSERT INTO training_day (program_id, phase_place, place, name, weekday)"
-            " VALUES (?, ?, ?, ?, ?)",
-            days,
-        )
-        database.execute_many(
-            "INSERT INTO slot (program_id, phase_place, day_place, place, exercise, rule, start,"
-            " line_name, rest_s, tempo, pair, note) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        for program in aggregates:
+            for p, phase in enumerate(program.phases):
+                phases.append((program.id, p, phase.name, phase.weeks, phase.purpose.value))
+                for d, day in enumerate(phase.days):
+                    days.append((program.id, p, d, day.name, day.weekday))
+                    place = (program.id, p, d)
+                    slots += [(*place, s, *_row(slot)) for s, slot in enumerate(day.slots)]
+        database.insert("phase (program_id, place, name, weeks, purpose)", phases)
+        database.insert("training_day (program_id, phase_place, place, name, weekday)", days)
+        database.insert(
+            "slot (program_id, phase_place, day_place, place, exercise, rule, start, line_name,"
+            " rest_s, tempo, pair, note)",
             slots,
         )
 
-    def delete_parts(self, database: Database, identity: int) -> None:
-        database.execute("DELETE FROM phase WHERE program_id = ?", (identity,))
+    def delete_parts(self, database: Database, identities: list[int]) -> None:
+        delete_of(database, "phase", "program_id", identities)
 
 
 def _row(slot: Slot) -> tuple[object, ...]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import replace
 from datetime import UTC, date, datetime
 from typing import Any
@@ -13,9 +13,19 @@ from db.changes import Kind
 from db.codec import from_text, to_text
 from db.database import Database
 from db.errors import InvalidRecord
-from db.shelf import NUMBERS, Dependants, Shelf, identity_of, in_pieces, missing
+from db.session_days import DaysTaken
+from db.shelf import (
+    NUMBERS,
+    Dependants,
+    Shelf,
+    delete_of,
+    identity_of,
+    in_pieces,
+    known,
+    missing,
+)
 from db.trainees import OF_TRAINEE
-from db.validity import check_session
+from db.validity import check_sessions
 from desktop.training.sentence import sentence
 from desktop.training.session import (
     AskedSet,
@@ -66,18 +76,27 @@ class SessionShelf(Shelf[Session]):
                 found += sessions_where(database, f"s.id IN ({marks})", piece)
         return tuple(sorted(found, key=lambda session: (session.day, session.entry)))
 
-    def insert(self, database: Database, aggregate: Session) -> Session:
-        saved = super().insert(database, self._behind_others(database, aggregate))
-        self._log(database, saved, ChangeKind.ENTERED, None)
+    def insert(self, database: Database, aggregates: Sequence[Session]) -> list[Session]:
+        days = DaysTaken(database, aggregates)
+        saved = super().insert(database, [days.behind_others(each) for each in aggregates])
+        self._log(database, ChangeKind.ENTERED, [(session, None) for session in saved])
         return saved
 
-    def update(self, database: Database, aggregate: Session) -> Session:
-        before = self.current(database, aggregate)
-        if aggregate.day != before.day:  # on its own day it stands where the coach puts it
-            aggregate = self._behind_others(database, aggregate)
-        saved = super().update(database, aggregate)
-        if saved != replace(before, revision=saved.revision):
-            self._log(database, saved, ChangeKind.CORRECTED, before)
+    def update(self, database: Database, aggregates: Sequence[Session]) -> list[Session]:
+        before = self.current(database, aggregates)
+        days = DaysTaken(database, (*before, *aggregates))
+        placed = [
+            # On its own day it stands where the coach puts it.
+            days.stays(now) if now.day == was.day else days.behind_others(now, was)
+            for now, was in zip(aggregates, before, strict=True)
+        ]
+        saved = super().update(database, placed)
+        corrected = [
+            (now, was)
+            for now, was in zip(saved, before, strict=True)
+            if now != replace(was, revision=now.revision)
+        ]
+        self._log(database, ChangeKind.CORRECTED, corrected)
         return saved
 
     def columns(self, aggregate: Session) -> dict[str, Any]:
@@ -87,63 +106,55 @@ class SessionShelf(Shelf[Session]):
             if name not in NUMBERS
         }
 
-    def check(self, aggregate: Session) -> None:
-        check_session(aggregate)
+    def check_references(self, database: Database, aggregates: Sequence[Session]) -> None:
+        super().check_references(database, aggregates)
+        lines = [line for session in aggregates for line in session.lines]
+        owners = dict(_owners(database, {line.line_id for line in lines}))
+        keys = known(database, schema.Exercise, "key", [line.exercise for line in lines])
+        for session in aggregates:
+            for index, line in enumerate(session.lines):
+                if line.line_id not in owners:
+                    raise missing("line_id", line.line_id, f"lines[{index}].line_id")
+                if owners[line.line_id] != session.trainee_id:
+                    raise InvalidRecord(
+                        sentence(
+                            "The line of {exercise} belongs to another trainee.",
+                            exercise=line.exercise,
+                        ),
+                        field=f"lines[{index}].line_id",
+                    )
+                if line.exercise not in keys:
+                    raise missing("exercise", line.exercise, f"lines[{index}].exercise")
 
-    def check_references(self, database: Database, aggregate: Session) -> None:
-        super().check_references(database, aggregate)
-        owners = _known(database, "line", "id, trainee_id", [x.line_id for x in aggregate.lines])
-        keys = _known(database, "exercise", "key, id", [x.exercise for x in aggregate.lines])
-        for index, line in enumerate(aggregate.lines):
-            if line.line_id not in owners:
-                raise missing("line_id", line.line_id, f"lines[{index}].line_id")
-            if owners[line.line_id] != aggregate.trainee_id:
-                raise InvalidRecord(
-                    sentence(
-                        "The line of {exercise} belongs to another trainee.", exercise=line.exercise
-                    ),
-                    field=f"lines[{index}].line_id",
-                )
-            if line.exercise not in keys:
-                raise missing("exercise", line.exercise, f"lines[{index}].exercise")
+    def check(self, aggregates: Sequence[Session]) -> None:
+        check_sessions(aggregates)
 
-    def write_parts(self, database: Database, aggregate: Session) -> None:
-        day = aggregate.day.toordinal()
-        lines: list[tuple[object, ...]] = []
-        sets: list[tuple[object, ...]] = []
-        for place, line in enumerate(aggregate.lines):
-            lines.append((aggregate.id, place, *_line_row(line)))
-            head = (aggregate.id, place)
-            tail = (line.line_id, line.exercise, day)
-            sets += [(*head, n, *tail, *_set_row(done)) for n, done in enumerate(line.sets)]
-        database.execute_many(
-            f"INSERT INTO line_done (session_id, place, {_LINE_COLUMNS})"
-            " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-            lines,
-        )
-        database.execute_many(
-            "INSERT INTO set_done (session_id, line_place, place, line_id, exercise, day,"
-            f" {SET_COLUMNS}) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-            sets,
+    def write_parts(self, database: Database, aggregates: Sequence[Session]) -> None:
+        rows = _Rows()
+        for session in aggregates:
+            rows.take(session)
+        database.insert(f"line_done (session_id, place, {_LINE_COLUMNS})", rows.lines)
+        database.insert(
+            f"set_done (session_id, line_place, place, line_id, exercise, day, {SET_COLUMNS})",
+            rows.sets,
         )
 
-    def delete_parts(self, database: Database, identity: int) -> None:
-        database.execute("DELETE FROM line_done WHERE session_id = ?", (identity,))
-
-    def _behind_others(self, database: Database, session: Session) -> Session:
-        taken = database.execute(
-            "SELECT id, entry FROM session WHERE trainee_id = ? AND day = ?",
-            (session.trainee_id, session.day.toordinal()),
-        )
-        others = [entry for identity, entry in taken if identity != session.id]
-        return replace(session, entry=max(others) + 1) if session.entry in others else session
+    def delete_parts(self, database: Database, identities: list[int]) -> None:
+        delete_of(database, "line_done", "session_id", identities)
 
     def _log(
-        self, database: Database, session: Session, what: ChangeKind, before: Session | None
+        self,
+        database: Database,
+        what: ChangeKind,
+        written: Sequence[tuple[Session, Session | None]],
     ) -> None:
-        identity = identity_of(session)
-        change = SessionChange(session.trainee_id, identity, self._now(), what, before)
-        self._changes.insert(database, change)
+        """Note sessions that were written, each with what stood before."""
+        now = self._now()
+        changes = [
+            SessionChange(session.trainee_id, identity_of(session), now, what, before)
+            for session, before in written
+        ]
+        self._changes.insert(database, changes)
 
 
 class SessionChangeShelf(Shelf[SessionChange]):
@@ -229,37 +240,52 @@ class AskedSets(dict[str, tuple[AskedSet, ...]]):
         return asked
 
 
-def _line_row(line: LineDone) -> tuple[object, ...]:
-    # Rows instead of objects: what is asked is the bulk of a file otherwise.
-    asked = [
-        (a.load_g, a.reps, a.seconds, a.variation, a.tempo_s, a.rir, a.open_ended, a.stop_at)
-        for a in line.asked
-    ]
-    return (
-        line.line_id,
-        line.exercise,
-        to_text(asked),
-        line.deload,
-        line.test,
-        line.skipped,
-        line.reason,
-        line.note,
-    )
+class _Rows:
+    """Rows of the parts of sessions. What several share, by identity, is put together once."""
+
+    def __init__(self) -> None:
+        self.lines: list[tuple[object, ...]] = []
+        self.sets: list[tuple[object, ...]] = []
+        self._asked: dict[tuple[int, ...], str] = {}
+        self._done: dict[int, tuple[object, ...]] = {}
+
+    def take(self, session: Session) -> None:
+        """Add the rows of a session that has its identity. It is kept by whoever called."""
+        identity, day = session.id, session.day.toordinal()
+        for place, line in enumerate(session.lines):
+            line_id, exercise = line.line_id, line.exercise
+            self.lines.append(
+                (
+                    identity, place, line_id, exercise, self._asked_text(line.asked),
+                    line.deload, line.test, line.skipped, line.reason, line.note,
+                )
+            )  # fmt: skip
+            for number, done in enumerate(line.sets):
+                row = self._done.get(id(done))
+                if row is None:
+                    row = self._done[id(done)] = _set_row(done)
+                self.sets.append((identity, place, number, line_id, exercise, day, *row))
+
+    def _asked_text(self, asked: tuple[AskedSet, ...]) -> str:
+        key = tuple(map(id, asked))
+        text = self._asked.get(key)
+        if text is None:
+            # Rows instead of objects: what is asked is the bulk of a file otherwise.
+            text = self._asked[key] = to_text(
+                [
+                    (a.load_g, a.reps, a.seconds, a.variation, a.tempo_s, a.rir, a.open_ended,
+                     a.stop_at)
+                    for a in asked
+                ]
+            )  # fmt: skip
+        return text
 
 
 def _set_row(done: SetDone) -> tuple[object, ...]:
     return (
-        done.load_g,
-        done.reps,
-        done.seconds,
-        done.variation,
-        done.rir,
-        done.tempo_s,
-        done.warm_up,
-        done.pain,
-        done.side,
-        done.note,
-    )
+        done.load_g, done.reps, done.seconds, done.variation, done.rir, done.tempo_s,
+        done.warm_up, done.pain, done.side, done.note,
+    )  # fmt: skip
 
 
 def _set(row: tuple[Any, ...]) -> SetDone:
@@ -292,14 +318,12 @@ def _of(alias: str, columns: str) -> str:
     return ", ".join(f"{alias}.{column.strip()}" for column in columns.split(","))
 
 
-def _known(
-    database: Database, table: str, columns: str, wanted: Sequence[object]
-) -> dict[Any, Any]:
-    distinct = sorted(set(wanted), key=str)
-    marks = ", ".join("?" * len(distinct))
-    first = columns.split(",")[0]
-    sql = f"SELECT {columns} FROM {table} WHERE {first} IN ({marks})"
-    return dict(database.execute(sql, distinct)) if distinct else {}
+def _owners(database: Database, line_ids: Iterable[int]) -> Iterator[tuple[int, int]]:
+    """Whose each line is, where there is one."""
+    table = schema.Line
+    for piece in in_pieces(line_ids):
+        query = table.select(table.id, table.trainee_id).where(table.id.in_(piece))
+        yield from database.rows(query)
 
 
 def utc_now() -> datetime:

@@ -2,12 +2,12 @@
 
 What belongs to an aggregate (the sets of a session) goes in and out with it. Each write of an
 existing one names the revision that it was read at, so that two writers never overwrite each
-other silently.
+other silently. Many are written, removed and restored by as many statements as one.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import Any, Generic, TypeVar
 
@@ -18,6 +18,7 @@ from db.schema import Aggregate
 from desktop.training.sentence import sentence
 
 A = TypeVar("A")
+V = TypeVar("V")
 
 NUMBERS = frozenset({"id", "revision"})
 
@@ -52,8 +53,9 @@ class Shelf(Generic[A]):
     dependants: tuple[Dependants, ...] = ()
 
     def __init__(self) -> None:
-        table = self.table
-        self._names = tuple(field.name for field in table._meta.sorted_fields)
+        fields = self.table._meta.sorted_fields
+        self._names = tuple(field.name for field in fields)
+        self._own = tuple(field for field in fields if field.name not in NUMBERS)
 
     def read(
         self, database: Database, *conditions: Any, order: Sequence[Any] = ()
@@ -69,53 +71,71 @@ class Shelf(Generic[A]):
         """The first aggregate that meets all ``conditions``, or None."""
         return next(iter(self.read(database, *conditions)), None)
 
-    def insert(self, database: Database, aggregate: A) -> A:
-        """Write a new aggregate; it comes back with its identity and its first revision."""
-        columns = self._columns_checked(database, aggregate)
-        identity = database.change(self.table.insert(**columns, revision=1))
-        saved = self.renewed(aggregate, identity, 1)
-        self.write_parts(database, saved)
+    def owned(self, database: Database, column: str, owners: Iterable[int]) -> list[A]:
+        """The aggregates whose ``column`` is one of ``owners``."""
+        field = getattr(self.table, column)
+        found = (self.read(database, field.in_(piece)) for piece in in_pieces(owners))
+        return [aggregate for piece in found for aggregate in piece]
+
+    def current(self, database: Database, aggregates: Sequence[A]) -> list[A]:
+        """Aggregates as they are stored; Conflict where one is no longer as it was read."""
+        stored = self.owned(database, "id", map(identity_of, aggregates))
+        by_id = {identity_of(each): each for each in stored}
+        found = [by_id.get(identity_of(each)) for each in aggregates]
+        for wanted, there in zip(aggregates, found, strict=True):
+            if there is None or revision_of(there) != revision_of(wanted):
+                raise self._conflict(removed=there is None)
+        return [there for there in found if there is not None]
+
+    def insert(self, database: Database, aggregates: Sequence[A]) -> list[A]:
+        """Write new aggregates, within a transaction; they come back with their identities and
+        their first revision.
+        """
+        self._check_all(database, aggregates)
+        first = self._last_identity(database) + 1
+        saved = [self.renewed(each, first + n, 1) for n, each in enumerate(aggregates)]
+        self._put(database, saved)
         return saved
 
-    def update(self, database: Database, aggregate: A) -> A:
-        """Write a changed aggregate; Conflict where it is no longer as it was read."""
-        columns = self._columns_checked(database, aggregate)
-        identity, revision = identity_of(aggregate), revision_of(aggregate)
-        query = self.table.update(**columns, revision=revision + 1).where(
-            self.table.id == identity, self.table.revision == revision
+    def update(self, database: Database, aggregates: Sequence[A]) -> list[A]:
+        """Write changed aggregates, each of them once; Conflict where one is no longer as it was
+        read.
+        """
+        self._check_all(database, aggregates)
+        columns = ", ".join(f"{field.column_name} = ?" for field in self._own)
+        written = database.execute_many(
+            f"UPDATE {self._table_name} SET {columns}, revision = revision + 1"
+            " WHERE id = ? AND revision = ?",
+            [(*self._row(x), identity_of(x), revision_of(x)) for x in aggregates],
         )
-        if not database.change(query):
-            raise self._conflict(database, aggregate)
-        saved = self.renewed(aggregate, identity, revision + 1)
-        self.delete_parts(database, identity)
+        if written != len(aggregates):
+            there = known(database, self.table, "id", map(identity_of, aggregates))
+            gone = any(identity_of(x) not in there for x in aggregates)
+            raise self._conflict(removed=bool(gone))
+        saved = [self.renewed(x, identity_of(x), revision_of(x) + 1) for x in aggregates]
+        for piece in in_pieces(map(identity_of, saved)):
+            self.delete_parts(database, piece)
         self.write_parts(database, saved)
         return saved
 
-    def restore(self, database: Database, aggregate: A) -> A:
-        """Write an aggregate that was removed, as itself."""
-        identity = identity_of(aggregate)
-        if database.rows(self.table.select(self.table.id).where(self.table.id == identity)):
+    def restore(self, database: Database, aggregates: Sequence[A]) -> None:
+        """Write aggregates that were removed, as themselves."""
+        identities = set(map(identity_of, aggregates))
+        if len(identities) < len(aggregates) or known(database, self.table, "id", identities):
             raise Conflict(
                 sentence("This {kind} is already there.", kind=self.kind),
                 sentence("Nothing was changed."),
             )
-        columns = self._columns_checked(database, aggregate)
-        revision = revision_of(aggregate)
-        database.change(self.table.insert(**columns, id=identity, revision=revision))
-        self.write_parts(database, aggregate)
-        return aggregate
+        self._check_all(database, aggregates)
+        self._put(database, aggregates)
 
-    def current(self, database: Database, aggregate: A) -> A:
-        """The aggregate as it is stored; Conflict where it is no longer as it was read."""
-        stored = self.one(database, self.table.id == identity_of(aggregate))
-        if stored is None or revision_of(stored) != revision_of(aggregate):
-            raise self._conflict(database, aggregate)
-        return stored
-
-    def remove(self, database: Database, aggregate: A) -> None:
-        """Remove a stored aggregate with its parts; InvalidRecord while something needs it."""
-        self.refuse_if_needed(database, aggregate)
-        database.change(self.table.delete().where(self.table.id == identity_of(aggregate)))
+    def remove(self, database: Database, aggregates: Sequence[A]) -> None:
+        """Remove stored aggregates with their parts; InvalidRecord while something needs one."""
+        for aggregate in aggregates:
+            self.refuse_if_needed(database, aggregate)
+        for piece in in_pieces(map(identity_of, aggregates)):
+            self.delete_parts(database, piece)
+            database.change(self.table.delete().where(self.table.id.in_(piece)))
 
     # What a kind with parts of its own does otherwise
 
@@ -127,11 +147,11 @@ class Shelf(Generic[A]):
         """The values of the row, without identity and revision."""
         return {name: getattr(aggregate, name) for name in self._names if name not in NUMBERS}
 
-    def write_parts(self, database: Database, aggregate: A) -> None:
-        """Write the rows of other tables that belong to the aggregate."""
+    def write_parts(self, database: Database, aggregates: Sequence[A]) -> None:
+        """Write the rows of other tables that belong to the aggregates."""
 
-    def delete_parts(self, database: Database, identity: int) -> None:
-        """Remove the rows of other tables that belong to the aggregate."""
+    def delete_parts(self, database: Database, identities: list[int]) -> None:
+        """Remove the rows of other tables that belong to the aggregates of these identities."""
 
     def called(self, aggregate: A) -> str:
         """What to call the aggregate in a sentence: "a trainee called Ada". For each kind with
@@ -139,16 +159,17 @@ class Shelf(Generic[A]):
         """
         raise NotImplementedError
 
-    def check(self, aggregate: A) -> None:
-        """Raise InvalidRecord where the aggregate in itself breaks a rule of the data."""
+    def check(self, aggregates: Sequence[A]) -> None:
+        """Raise InvalidRecord where one of the aggregates in itself breaks a rule of the data."""
 
-    def check_references(self, database: Database, aggregate: A) -> None:
-        """Raise InvalidRecord where the aggregate names a record that is not there."""
+    def check_references(self, database: Database, aggregates: Sequence[A]) -> None:
+        """Raise InvalidRecord where one of the aggregates names a record that is not there."""
         for reference in self.references:
-            value = getattr(aggregate, reference.field)
-            same = getattr(reference.table, reference.by) == value
-            if not database.rows(reference.table.select(reference.table.id).where(same)):
-                raise missing(reference.field, value)
+            wanted = [getattr(aggregate, reference.field) for aggregate in aggregates]
+            there = known(database, reference.table, reference.by, wanted)
+            for value in wanted:
+                if value not in there:
+                    raise missing(reference.field, value)
 
     def refuse_if_needed(self, database: Database, aggregate: A) -> None:
         """Raise InvalidRecord where the aggregate cannot be removed."""
@@ -158,31 +179,65 @@ class Shelf(Generic[A]):
         renewed: A = replace(aggregate, id=identity, revision=revision)  # type: ignore[type-var]
         return renewed
 
-    def _columns_checked(self, database: Database, aggregate: A) -> dict[str, Any]:
-        self.check(aggregate)
-        self.check_references(database, aggregate)
-        self._refuse_double(database, aggregate)
-        return self.columns(aggregate)
+    @property
+    def _table_name(self) -> str:
+        name: str = self.table._meta.table_name
+        return name
 
-    def _refuse_double(self, database: Database, aggregate: A) -> None:
-        if not self.unique:
-            return
-        same = [getattr(self.table, name) == getattr(aggregate, name) for name in self.unique]
-        query = self.table.select(self.table.id).where(*same)
-        if any(row[0] != identity_of(aggregate) for row in database.rows(query)):
-            raise InvalidRecord(
-                sentence("There is already {record}.", record=self.called(aggregate)),
-                sentence("Change the one that is there, or choose another."),
-                field=self.unique[-1],
-            )
+    def _row(self, aggregate: A) -> tuple[Any, ...]:
+        """The columns as they stand in the file, without identity and revision."""
+        values = self.columns(aggregate)
+        return tuple(field.db_value(values[field.name]) for field in self._own)
 
-    def _conflict(self, database: Database, aggregate: A) -> Conflict:
-        stored = self.one(database, self.table.id == identity_of(aggregate))
-        what = "removed" if stored is None else "changed"
+    def _put(self, database: Database, aggregates: Sequence[A]) -> None:
+        names = ", ".join(field.column_name for field in self._own)
+        database.insert(
+            f"{self._table_name} ({names}, id, revision)",
+            [(*self._row(x), identity_of(x), revision_of(x)) for x in aggregates],
+        )
+        self.write_parts(database, aggregates)
+
+    def _last_identity(self, database: Database) -> int:
+        """The highest identity ever given."""
+        sql = "SELECT seq FROM sqlite_sequence WHERE name = ?"
+        rows = database.execute(sql, (self._table_name,))
+        return int(rows[0][0]) if rows else 0
+
+    def _check_all(self, database: Database, aggregates: Sequence[A]) -> None:
+        self.check(aggregates)
+        self.check_references(database, aggregates)
+        if self.unique:
+            self._refuse_doubles(database, aggregates)
+
+    def _refuse_doubles(self, database: Database, aggregates: Sequence[A]) -> None:
+        fields = [getattr(self.table, name) for name in self.unique]
+        seen: set[tuple[Any, ...]] = set()
+        for piece in in_pieces(aggregates):
+            told = [tuple(getattr(each, name) for name in self.unique) for each in piece]
+            alike = [
+                field.in_(list(dict.fromkeys(values)))
+                for field, values in zip(fields, zip(*told, strict=True), strict=True)
+            ]
+            rows = database.rows(self.table.select(self.table.id, *fields).where(*alike))
+            owners = {tuple(values): identity for identity, *values in rows}
+            for each, values in zip(piece, told, strict=True):
+                identity = identity_of(each)
+                if values in seen or owners.get(values, identity) != identity:
+                    raise InvalidRecord(
+                        sentence("There is already {record}.", record=self.called(each)),
+                        sentence("Change the one that is there, or choose another."),
+                        field=self.unique[-1],
+                    )
+                seen.add(values)
+
+    def _conflict(self, removed: bool) -> Conflict:
+        text = (
+            sentence("This {kind} was removed elsewhere since it was read.", kind=self.kind)
+            if removed
+            else sentence("This {kind} was changed elsewhere since it was read.", kind=self.kind)
+        )
         return Conflict(
-            sentence(
-                "This {kind} was {what} elsewhere since it was read.", kind=self.kind, what=what
-            ),
+            text,
             sentence("Read it again and repeat the change. Nothing was overwritten."),
         )
 
@@ -201,6 +256,7 @@ def revision_of(aggregate: Any) -> int:
 def missing(field: str, value: object, where: str = "") -> InvalidRecord:
     """The error for a ``field`` that names a record which is not there."""
     what = field.removesuffix("_id").replace("_", " ")
+    what = Kind(what) if what in set(Kind) else what
     text = (
         sentence("There is no {what} with the number {value}.", what=what, value=value)
         if field.endswith("_id")
@@ -213,11 +269,29 @@ def missing(field: str, value: object, where: str = "") -> InvalidRecord:
     )
 
 
-def in_pieces(identities: Iterable[int]) -> Iterable[list[int]]:
-    """The identities in lists that are short enough for one query."""
-    listed = list(identities)
+def known(
+    database: Database, table: type[Aggregate], by: str, wanted: Iterable[Any]
+) -> frozenset[Any]:
+    """Which of the values stand in the column ``by`` of a table."""
+    field = getattr(table, by)
+    return frozenset(
+        value
+        for piece in in_pieces(dict.fromkeys(wanted))
+        for (value,) in database.rows(table.select(field).where(field.in_(piece)))
+    )
+
+
+def in_pieces(values: Iterable[V]) -> Iterator[list[V]]:
+    """The values in lists that are short enough for one query."""
+    listed = list(values)
     for start in range(0, len(listed), _MOST_PARAMETERS):
         yield listed[start : start + _MOST_PARAMETERS]
+
+
+def delete_of(database: Database, table: str, column: str, owners: list[int]) -> None:
+    """Delete the rows of a piece of ``owners``, named by ``column``."""
+    marks = ", ".join("?" * len(owners))
+    database.execute(f"DELETE FROM {table} WHERE {column} IN ({marks})", owners)
 
 
 def parts_by_owner(

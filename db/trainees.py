@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from typing import Any
+from collections.abc import Callable, Sequence
+from typing import Any, TypeVar
 
 from db import schema
 from db.changes import Kind
@@ -31,6 +32,8 @@ from desktop.training.trainee import (
     RememberedName,
     Trainee,
 )
+
+A = TypeVar("A")
 
 OF_TRAINEE = Reference("trainee_id", schema.Trainee)
 
@@ -63,138 +66,72 @@ class TraineeShelf(Shelf[Trainee]):
     def called(self, aggregate: Trainee) -> str:
         return sentence("a trainee called {name}", name=aggregate.name)
 
-    def check(self, aggregate: Trainee) -> None:
-        check_trainee(aggregate)
+    def check(self, aggregates: Sequence[Trainee]) -> None:
+        for trainee in aggregates:
+            check_trainee(trainee)
 
 
-class BodyMassShelf(Shelf[BodyMass]):
-    """Body mass, once a day at most."""
+class FactShelf(Shelf[A]):
+    """One kind of dated facts about trainees.
 
-    kind = Kind.BODY_MASS
-    record = BodyMass
-    table = schema.BodyMass
-    unique = ("trainee_id", "day")
-    references = (OF_TRAINEE,)
+    ``check`` raises InvalidRecord where a fact cannot be; ``once`` names what there is once only,
+    and ``called`` says what to call it; ``also`` are references beside that to the trainee.
+    """
 
-    def called(self, aggregate: BodyMass) -> str:
-        return sentence("a body mass for {day}", day=aggregate.day)
+    def __init__(
+        self,
+        kind: Kind,
+        record: type[A],
+        table: type[schema.OfTrainee],
+        check: Callable[[A], None] = lambda _fact: None,
+        *,
+        once: str = "",
+        called: Callable[[A], str] = lambda _fact: "",
+        also: tuple[Reference, ...] = (),
+    ) -> None:
+        self.kind = kind
+        self.record = record
+        self.table = table
+        self.unique = ("trainee_id", once) if once else ()
+        self.references = (OF_TRAINEE, *also)
+        self._check = check
+        self._called = called
+        super().__init__()
 
-    def check(self, aggregate: BodyMass) -> None:
-        check_body_mass(aggregate)
+    def called(self, aggregate: A) -> str:
+        return self._called(aggregate)
 
-
-class EquipmentShelf(Shelf[EquipmentFrom]):
-    """What a trainee can use, from a day on."""
-
-    kind = Kind.EQUIPMENT
-    record = EquipmentFrom
-    table = schema.EquipmentFrom
-    unique = ("trainee_id", "day")
-    references = (OF_TRAINEE,)
-
-    def called(self, aggregate: EquipmentFrom) -> str:
-        return sentence("a list of equipment from {day}", day=aggregate.day)
-
-
-class AssignmentShelf(Shelf[Assignment]):
-    """Which program a trainee follows, from when to when."""
-
-    kind = Kind.ASSIGNMENT
-    record = Assignment
-    table = schema.Assignment
-    references = (OF_TRAINEE, Reference("program_id", schema.Program))
-
-    def check(self, aggregate: Assignment) -> None:
-        check_assignment(aggregate)
-
-
-class ActivityShelf(Shelf[Activity]):
-    """Other activities."""
-
-    kind = Kind.ACTIVITY
-    record = Activity
-    table = schema.Activity
-    references = (OF_TRAINEE,)
-
-    def check(self, aggregate: Activity) -> None:
-        check_activity(aggregate)
-
-
-class DeloadShelf(Shelf[DeloadWindow]):
-    """Easier weeks."""
-
-    kind = Kind.DELOAD
-    record = DeloadWindow
-    table = schema.DeloadWindow
-    references = (OF_TRAINEE,)
-
-    def check(self, aggregate: DeloadWindow) -> None:
-        check_deload(aggregate)
-
-
-class AbsenceShelf(Shelf[Absence]):
-    """Spans without training."""
-
-    kind = Kind.ABSENCE
-    record = Absence
-    table = schema.Absence
-    references = (OF_TRAINEE,)
-
-    def check(self, aggregate: Absence) -> None:
-        check_absence(aggregate)
-
-
-class GoalShelf(Shelf[Goal]):
-    """Goals on a line."""
-
-    kind = Kind.GOAL
-    record = Goal
-    table = schema.Goal
-    references = (OF_TRAINEE, Reference("line_id", schema.Line))
-
-    def check(self, aggregate: Goal) -> None:
-        check_goal(aggregate)
-
-
-class DismissedShelf(Shelf[DismissedCaution]):
-    """Cautions set aside."""
-
-    kind = Kind.DISMISSED
-    record = DismissedCaution
-    table = schema.DismissedCaution
-    references = (OF_TRAINEE,)
-
-    def check(self, aggregate: DismissedCaution) -> None:
-        check_dismissed(aggregate)
-
-
-class RememberedNameShelf(Shelf[RememberedName]):
-    """What trainees call exercises in their notes."""
-
-    kind = Kind.REMEMBERED_NAME
-    record = RememberedName
-    table = schema.RememberedName
-    unique = ("trainee_id", "text")
-    references = (OF_TRAINEE, Reference("exercise", schema.Exercise, "key"))
-
-    def called(self, aggregate: RememberedName) -> str:
-        return sentence("a meaning of {text!r}", text=aggregate.text)
-
-    def check(self, aggregate: RememberedName) -> None:
-        check_remembered_name(aggregate)
+    def check(self, aggregates: Sequence[A]) -> None:
+        for fact in aggregates:
+            self._check(fact)
 
 
 def shelves_of_trainees() -> tuple[Shelf[Any], ...]:
     """One shelf for each kind of this file."""
     return (
         TraineeShelf(),
-        BodyMassShelf(),
-        EquipmentShelf(),
-        AssignmentShelf(),
-        ActivityShelf(),
-        DeloadShelf(),
-        AbsenceShelf(),
-        GoalShelf(),
-        DismissedShelf(),
-        RememberedNameShelf(),
-    )
+        FactShelf(
+            Kind.BODY_MASS, BodyMass, schema.BodyMass, check_body_mass,
+            once="day", called=lambda mass: sentence("a body mass for {day}", day=mass.day),
+        ),
+        FactShelf(
+            Kind.EQUIPMENT, EquipmentFrom, schema.EquipmentFrom,
+            once="day", called=lambda had: sentence("a list of equipment from {day}", day=had.day),
+        ),
+        FactShelf(
+            Kind.ASSIGNMENT, Assignment, schema.Assignment, check_assignment,
+            also=(Reference("program_id", schema.Program),),
+        ),
+        FactShelf(Kind.ACTIVITY, Activity, schema.Activity, check_activity),
+        FactShelf(Kind.DELOAD, DeloadWindow, schema.DeloadWindow, check_deload),
+        FactShelf(Kind.ABSENCE, Absence, schema.Absence, check_absence),
+        FactShelf(
+            Kind.GOAL, Goal, schema.Goal, check_goal, also=(Reference("line_id", schema.Line),)
+        ),
+        FactShelf(Kind.DISMISSED, DismissedCaution, schema.DismissedCaution, check_dismissed),
+        FactShelf(
+            Kind.REMEMBERED_NAME, RememberedName, schema.RememberedName, check_remembered_name,
+            once="text", called=lambda name: sentence("a meaning of {text!r}", text=name.text),
+            also=(Reference("exercise", schema.Exercise, "key"),),
+        ),
+    )  # fmt: skip

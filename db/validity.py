@@ -107,8 +107,16 @@ def check_assignment(assignment: Assignment) -> None:
     _in_order(assignment.start, assignment.ended, "ended")
 
 
-def check_session(session: Session) -> None:
-    """Effort 0-10, wellness 1-5, and every set with loads, repetitions and pain that can be."""
+def check_sessions(sessions: Iterable[Session]) -> None:
+    """Effort 0-10, wellness 1-5, and every set with loads, repetitions and pain that can be; a set
+    that stands in several places is looked at once.
+    """
+    sound: set[int] = set()
+    for session in sessions:
+        _check_session(session, sound)
+
+
+def _check_session(session: Session, sound: set[int]) -> None:
     _number("session effort", session.effort, 0, 10, "effort")
     _within("minutes", session.minutes, 0, MOST_MINUTES, "minutes")
     _within("week of the program", session.week, 1, 10_000, "week")
@@ -126,9 +134,15 @@ def check_session(session: Session) -> None:
         _count(f"{line.exercise}: sets", len(line.sets), where)
         _count(f"{line.exercise}: sets asked", len(line.asked), where)
         for number, asked in enumerate(line.asked):
-            _check_asked(asked, f"{line.exercise}, set {number + 1}", f"{where}.asked[{number}]")
+            if id(asked) not in sound:
+                name = f"{line.exercise}, set {number + 1}"
+                _check_asked(asked, name, f"{where}.asked[{number}]")
+                sound.add(id(asked))
         for number, done in enumerate(line.sets):
-            _check_done(done, f"{line.exercise}, set {number + 1}", f"{where}.sets[{number}]")
+            if id(done) not in sound:
+                name = f"{line.exercise}, set {number + 1}"
+                _check_done(done, name, f"{where}.sets[{number}]")
+                sound.add(id(done))
 
 
 def _check_asked(asked: AskedSet, name: str, where: str) -> None:
