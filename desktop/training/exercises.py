@@ -106,9 +106,9 @@ class HoldGeometry:
     """
 
     hold: str
-    hip_deg: float = 0
-    knee_deg: float = 0
-    straddle_deg: float = 0
+    hip_deg: float = 0.0
+    knee_deg: float = 0.0
+    straddle_deg: float = 0.0
     one_leg: bool = False
 
 
