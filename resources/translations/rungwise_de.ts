@@ -1899,6 +1899,10 @@
         <translation>Übung hinzufügen</translation>
     </message>
     <message>
+        <source>Days away</source>
+        <translation>Abwesenheit</translation>
+    </message>
+    <message>
         <source>Next training day</source>
         <translation>Nächster Trainingstag</translation>
     </message>
@@ -4069,205 +4073,205 @@
     <name>GoalBlock</name>
     <message>
         <source>Change</source>
-        <translation type="unfinished"></translation>
+        <translation>Ändern</translation>
     </message>
     <message>
         <source>Goals</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziele</translation>
     </message>
     <message>
         <source>None set. A goal is drawn into the chart of its exercise, and the trend says when it comes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keines gesetzt. Ein Ziel wird ins Diagramm seiner Übung gezeichnet, und der Trend sagt, wann es kommt.</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished">Entfernen</translation>
+        <translation>Entfernen</translation>
     </message>
 </context>
 <context>
     <name>GoalForm</name>
     <message>
         <source>Another exercise, a few letters of its name</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Übung, ein paar Buchstaben des Namens</translation>
     </message>
     <message>
         <source>Change the goal</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziel ändern</translation>
     </message>
     <message>
         <source>Day of the goal; empty: open</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag des Ziels; leer: offen</translation>
     </message>
     <message>
         <source>Exercise of the goal</source>
-        <translation type="unfinished"></translation>
+        <translation>Übung des Ziels</translation>
     </message>
     <message>
         <source>Leave it</source>
-        <translation type="unfinished"></translation>
+        <translation>Abbrechen</translation>
     </message>
     <message>
         <source>Load of the goal</source>
-        <translation type="unfinished"></translation>
+        <translation>Last des Ziels</translation>
     </message>
     <message>
         <source>Needed: 1 to {most} repetitions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nötig: 1 bis {most} Wiederholungen.</translation>
     </message>
     <message>
         <source>Needed: 1 to {most} seconds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nötig: 1 bis {most} Sekunden.</translation>
     </message>
     <message>
         <source>Needed: a load above 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nötig: eine Last über 0.</translation>
     </message>
     <message>
         <source>Needed: a variation.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nötig: eine Variante.</translation>
     </message>
     <message>
         <source>Needed: the exercise. Type a few letters, Return takes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es fehlt die Übung. Ein paar Buchstaben eingeben, Return übernimmt.</translation>
     </message>
     <message>
         <source>Note on the goal</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz zum Ziel</translation>
     </message>
     <message>
         <source>Repetitions of the goal</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholungen des Ziels</translation>
     </message>
     <message>
         <source>Seconds of the goal</source>
-        <translation type="unfinished"></translation>
+        <translation>Sekunden des Ziels</translation>
     </message>
     <message>
         <source>Set the goal</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziel setzen</translation>
     </message>
     <message>
         <source>This day is over: from {today} on, or leave it empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Tag ist vorbei: ab {today}, oder leer lassen.</translation>
     </message>
     <message>
         <source>Variation of the goal</source>
-        <translation type="unfinished"></translation>
+        <translation>Variante des Ziels</translation>
     </message>
     <message>
         <source>What the goal is measured in</source>
-        <translation type="unfinished"></translation>
+        <translation>Worin das Ziel gemessen wird</translation>
     </message>
     <message>
         <source>a few letters</source>
-        <translation type="unfinished"></translation>
+        <translation>ein paar Buchstaben</translation>
     </message>
     <message>
         <source>another exercise…</source>
-        <translation type="unfinished">andere Übung…</translation>
+        <translation>andere Übung…</translation>
     </message>
     <message>
         <source>any</source>
-        <translation type="unfinished"></translation>
+        <translation>beliebig</translation>
     </message>
     <message>
         <source>by (empty: open)</source>
-        <translation type="unfinished"></translation>
+        <translation>bis (leer: offen)</translation>
     </message>
     <message>
         <source>exercise</source>
-        <translation type="unfinished">Übung</translation>
+        <translation>Übung</translation>
     </message>
     <message>
         <source>for reps (empty: 1)</source>
-        <translation type="unfinished"></translation>
+        <translation>für Wdh (leer: 1)</translation>
     </message>
     <message>
         <source>load {unit}</source>
-        <translation type="unfinished">Last {unit}</translation>
+        <translation>Last {unit}</translation>
     </message>
     <message>
         <source>measured in</source>
-        <translation type="unfinished"></translation>
+        <translation>gemessen in</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished">Notiz</translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>reps</source>
-        <translation type="unfinished">Wdh</translation>
+        <translation>Wdh</translation>
     </message>
     <message>
         <source>seconds</source>
-        <translation type="unfinished">Sekunden</translation>
+        <translation>Sekunden</translation>
     </message>
     <message>
         <source>variation</source>
-        <translation type="unfinished">Variante</translation>
+        <translation>Variante</translation>
     </message>
     <message>
         <source>which one</source>
-        <translation type="unfinished"></translation>
+        <translation>welche</translation>
     </message>
 </context>
 <context>
     <name>Goals</name>
     <message>
         <source>Best so far {amount}, on {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestleistung am {day}: {amount}.</translation>
     </message>
     <message>
         <source>No estimate of the maximum: too many repetitions, or no body mass.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Schätzung des Maximums: zu viele Wiederholungen oder kein Körpergewicht.</translation>
     </message>
     <message>
         <source>No forecast yet: four sessions over two weeks make a trend.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Vorhersage: vier Einheiten über zwei Wochen ergeben einen Trend.</translation>
     </message>
     <message>
         <source>Nothing on record yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts aufgezeichnet.</translation>
     </message>
     <message>
         <source>Reached on {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Am {day} erreicht.</translation>
     </message>
     <message>
         <source>Remove the goal {goal}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziel {goal} entfernen</translation>
     </message>
     <message>
         <source>That is an estimated maximum of {load}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist ein geschätztes Maximum von {load}.</translation>
     </message>
     <message>
         <source>added load</source>
-        <translation type="unfinished"></translation>
+        <translation>Zusatzlast</translation>
     </message>
     <message>
         <source>load</source>
-        <translation type="unfinished"></translation>
+        <translation>Last</translation>
     </message>
     <message>
         <source>repetitions</source>
-        <translation type="unfinished">Wiederholungen</translation>
+        <translation>Wiederholungen</translation>
     </message>
     <message>
         <source>seconds held</source>
-        <translation type="unfinished"></translation>
+        <translation>gehaltene Sekunden</translation>
     </message>
     <message>
         <source>variation</source>
-        <translation type="unfinished">Variante</translation>
+        <translation>Variante</translation>
     </message>
     <message>
         <source>{line}: {goal}</source>
-        <translation type="unfinished"></translation>
+        <translation>{line}: {goal}</translation>
     </message>
     <message>
         <source>{line}: {goal} by {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{line}: {goal} bis {day}</translation>
     </message>
 </context>
 <context>
@@ -5357,6 +5361,10 @@
 <context>
     <name>MainWindow</name>
     <message>
+        <source>Choose a trainee first.</source>
+        <translation>Erst eine Person wählen.</translation>
+    </message>
+    <message>
         <source>Here is what was being typed when the program ended.</source>
         <translation>Hier ist, was gerade eingegeben wurde, als Rungwise endete.</translation>
     </message>
@@ -5617,6 +5625,10 @@
         <translation>Nächster Teil des Bereichs</translation>
     </message>
     <message>
+        <source>Note &amp;days away…</source>
+        <translation>Ab&amp;wesenheit notieren…</translation>
+    </message>
+    <message>
         <source>Open the &amp;demo scenario</source>
         <translation>&amp;Demo-Szenario öffnen</translation>
     </message>
@@ -5627,6 +5639,10 @@
     <message>
         <source>S&amp;maller text</source>
         <translation>&amp;Kleinere Schrift</translation>
+    </message>
+    <message>
+        <source>Set a &amp;goal…</source>
+        <translation>&amp;Ziel setzen…</translation>
     </message>
     <message>
         <source>Tab</source>
