@@ -31,7 +31,6 @@ from desktop.settings import Theme as SchemeSetting
 from desktop.translators import Translators, languages, locale_for
 from views.main_window import MainWindow
 from views.record import MessageKind, Record
-from views.sentences import worded
 from views.theme import Theme
 from views.work_areas import DESK
 
@@ -130,6 +129,7 @@ class Desk(QObject):
 
     def _opened(self, path: Path, create: bool, passphrase: str = "") -> Repository | None:
         from desktop.data_file import open_data_file
+        from views.sentences import worded  # only where something went wrong
 
         try:
             repository = open_data_file(path, create, passphrase)
@@ -283,6 +283,8 @@ class Desk(QObject):
         from threading import Thread
 
         def look_through() -> None:
+            from views.sentences import worded  # only where something went wrong
+
             try:
                 found = problems_of(database)
             except StoreError as error:
@@ -333,6 +335,7 @@ class Desk(QObject):
     def _open_demo(self) -> None:
         """The demo has a data file of its own, filled the first time."""
         from desktop.data_file import fill_demo
+        from views.sentences import worded  # only where something went wrong
 
         path = paths.data_folder() / "demo.db"
         if not path.exists():

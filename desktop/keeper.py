@@ -17,7 +17,6 @@ from db.errors import PassphraseNeeded, StoreError
 from desktop import paths
 from desktop.settings import Settings
 from views.record import Record
-from views.sentences import worded
 from views.theme import Theme
 
 if TYPE_CHECKING:
@@ -105,6 +104,8 @@ class Keeper(QObject):
         self.panel.show()
 
     def _go_back(self, keeping: SafeKeeping, backup: Backup) -> None:
+        from views.sentences import worded  # only where something went wrong
+
         if keeping.damaged:  # no window may hold on to it
             self._desk.close()
         try:
@@ -138,6 +139,7 @@ class Keeper(QObject):
     def ask_passphrase(self, path: Path, error: StoreError) -> None:
         """Ask for the passphrase of a file, and open it."""
         from views.passphrase import PassphraseQuestion
+        from views.sentences import worded  # only where something went wrong
 
         sentence = worded(error)
         if isinstance(error, PassphraseNeeded):
@@ -267,6 +269,8 @@ class Keeper(QObject):
 
     def _alone(self, keeping: SafeKeeping, act: Callable[[], str], passphrase: str) -> None:
         """Do something with the file while nobody has it open here, and open it again."""
+        from views.sentences import worded  # only where something went wrong
+
         self._desk.close()
         try:
             said = act()

@@ -14,7 +14,6 @@ from PySide6.QtWidgets import QMainWindow, QMenu
 from db.errors import StoreError
 from views import calendar_words as words
 from views.record import MessageKind, Record
-from views.sentences import worded
 from views.theme import Theme
 
 if TYPE_CHECKING:
@@ -197,6 +196,8 @@ class ExportMenu(QObject):
             self._record.say(said)
 
     def _wrong(self, error: Exception) -> None:
+        from views.sentences import worded  # only where something went wrong
+
         if isinstance(error, StoreError):
             self._record.reported(error)
         elif isinstance(error, OSError):

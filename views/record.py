@@ -20,7 +20,6 @@ from db.changes import Changes, Kind
 from db.errors import Conflict, StoreError
 from views.lineage import Lineage
 from views.roster_source import RosterSource
-from views.sentences import worded
 from views.take_command import Place, TakeCommand
 from views.undo_commands import Desk, RemoveCommand, ReplaceCommand, SaveCommand, StoreCommand
 
@@ -243,6 +242,8 @@ class Record(QObject):
         self.changed.emit(changes)
 
     def _failed(self, error: StoreError) -> None:
+        from views.sentences import worded  # only where something went wrong
+
         remedy = worded(error.remedy) or (
             self.tr("Look at it again, then repeat the change.")
             if isinstance(error, Conflict)
