@@ -51,6 +51,14 @@ def scene() -> Iterator[Scene]:
     database.close()
 
 
+@pytest.fixture(scope="module")
+def stored() -> Iterator[Scene]:
+    """The scene for tests that write nothing."""
+    database = Database.open(":memory:")
+    yield open_scene(database)
+    database.close()
+
+
 @pytest.fixture
 def area(qtbot: QtBot, scene: Scene) -> ProgressArea:
     made = ProgressArea(Record(scene.repository), TODAY, Theme("light", calm=True))
@@ -107,9 +115,9 @@ def told(scene: Scene, statement: Statement, *goals: GoalLine) -> str:
     ],
 )  # fmt: skip
 def test_the_statement_says_gain_interval_and_plateau(
-    scene: Scene, gain: float, low: float, high: float, plateau: float, words: str
+    stored: Scene, gain: float, low: float, high: float, plateau: float, words: str
 ) -> None:
-    assert told(scene, Statement(gain, low, high, plateau, 80_000)) == words
+    assert told(stored, Statement(gain, low, high, plateau, 80_000)) == words
 
 
 @pytest.mark.parametrize(
@@ -124,19 +132,19 @@ def test_the_statement_says_gain_interval_and_plateau(
     ],
 )
 def test_the_statement_says_when_the_goal_comes(
-    scene: Scene, earliest: int | None, latest: int | None, words: str
+    stored: Scene, earliest: int | None, latest: int | None, words: str
 ) -> None:
-    goal = Goal(scene.trainee_id, 1, GoalKind.ONE_REP_MAX, 82_000)
+    goal = Goal(stored.trainee_id, 1, GoalKind.ONE_REP_MAX, 82_000)
     days = [None if each is None else TODAY + each * DAY for each in (earliest, latest)]
     line = GoalLine(goal, days[0], None, days[1])
-    said = told(scene, Statement(0.006, 0.002, 0.01, 0.05, 80_000), line)
+    said = told(stored, Statement(0.006, 0.002, 0.01, 0.05, 80_000), line)
     assert said.endswith(words)
 
 
-def test_a_wish_is_named_beside_its_forecast(scene: Scene) -> None:
-    goal = Goal(scene.trainee_id, 1, GoalKind.ONE_REP_MAX, 82_000, by=TODAY + 400 * DAY)
+def test_a_wish_is_named_beside_its_forecast(stored: Scene) -> None:
+    goal = Goal(stored.trainee_id, 1, GoalKind.ONE_REP_MAX, 82_000, by=TODAY + 400 * DAY)
     line = GoalLine(goal, TODAY + 11 * DAY, None, TODAY + 114 * DAY)
-    said = told(scene, Statement(0.006, 0.002, 0.01, 0.05, 80_000), line)
+    said = told(stored, Statement(0.006, 0.002, 0.01, 0.05, 80_000), line)
     assert "82 kg (wanted by 31 December 2027) between 7 December and 20 March." in said
 
 
@@ -148,10 +156,12 @@ def test_a_wish_is_named_beside_its_forecast(scene: Scene) -> None:
         (3, "One more session makes a trend."),
     ],
 )
-def test_too_few_sessions_say_how_many_are_missing(scene: Scene, sessions: int, words: str) -> None:
-    history = read_history(scene.repository, scene.trainee_id)
+def test_too_few_sessions_say_how_many_are_missing(
+    stored: Scene, sessions: int, words: str
+) -> None:
+    history = read_history(stored.repository, stored.trainee_id)
     first = history.sessions[: 3 * sessions]
-    line = history.line(scene.line_id("back-squat"))
+    line = history.line(stored.line_id("back-squat"))
     found = progress_of(history.with_sessions(first), line, first[-1].day)
     said = statement_text(found, Unit.KG)
     assert said.startswith("Best so far (Mon 10 Aug): 5 × 67.5 kg.") or sessions > 1
@@ -169,26 +179,26 @@ def test_sessions_too_close_together_say_from_when_on(scene: Scene) -> None:
     assert said.endswith("A trend needs two weeks: from 7 December on.")
 
 
-def test_sets_beyond_what_equations_take_say_so(scene: Scene) -> None:
-    found = replace(progress_in(scene, "push-up"), points=(), statement=None, goals=())
+def test_sets_beyond_what_equations_take_say_so(stored: Scene) -> None:
+    found = replace(progress_in(stored, "push-up"), points=(), statement=None, goals=())
     said = statement_text(found, Unit.KG)
     assert said.endswith("Such sets give no estimate of the maximum, so no trend.")
 
 
-def test_a_long_pause_is_told(scene: Scene) -> None:
-    history = read_history(scene.repository, scene.trainee_id)
-    line = history.line(scene.line_id("back-squat"))
+def test_a_long_pause_is_told(stored: Scene) -> None:
+    history = read_history(stored.repository, stored.trainee_id)
+    line = history.line(stored.line_id("back-squat"))
     said = statement_text(progress_of(history, line, TODAY + 30 * DAY), Unit.KG)
     assert said.endswith("Last done 33 days ago.")
 
 
-def test_a_hold_tells_its_best_and_its_goal(scene: Scene) -> None:
-    said = statement_text(progress_in(scene, "l-sit"), Unit.KG)
+def test_a_hold_tells_its_best_and_its_goal(stored: Scene) -> None:
+    said = statement_text(progress_in(stored, "l-sit"), Unit.KG)
     assert said == "Best so far (Wed 25 Nov): 24 s, one leg straight. Goal: 30 s."
 
 
-def test_a_session_is_read_out_with_its_doubts(scene: Scene) -> None:
-    found = progress_in(scene, "back-squat")
+def test_a_session_is_read_out_with_its_doubts(stored: Scene) -> None:
+    found = progress_in(stored, "back-squat")
     series = series_of(found, Shown.ESTIMATE, Unit.KG)
     ache = next(spot for spot in series.spots if spot.best.day == FIRST + 9 * WEEK)
     assert spot_text(ache, series, TODAY, {}) == (
@@ -199,8 +209,8 @@ def test_a_session_is_read_out_with_its_doubts(scene: Scene) -> None:
     assert "uncertain" in spot_text(twelve, series, TODAY, {})
 
 
-def test_a_bodyweight_set_is_read_out_with_its_variation(scene: Scene) -> None:
-    found = progress_in(scene, "push-up")
+def test_a_bodyweight_set_is_read_out_with_its_variation(stored: Scene) -> None:
+    found = progress_in(stored, "push-up")
     names = {step.key: step.name for step in found.scale}
     series = series_of(found, Shown.LOAD, Unit.KG)
     said = spot_text(series.spots[0], series, TODAY, names)
@@ -209,20 +219,20 @@ def test_a_bodyweight_set_is_read_out_with_its_variation(scene: Scene) -> None:
     )
 
 
-def test_a_week_is_read_out_against_its_plan(scene: Scene) -> None:
-    weeks = progress_in(scene, "back-squat").weeks
+def test_a_week_is_read_out_against_its_plan(stored: Scene) -> None:
+    weeks = progress_in(stored, "back-squat").weeks
     assert week_text(weeks[7], TODAY) == "Week of Mon 28 Sept: 2 of 4 hard sets planned"
-    unplanned = progress_in(scene, "push-up").weeks[0]
+    unplanned = progress_in(stored, "push-up").weeks[0]
     assert week_text(unplanned, TODAY) == "Week of Mon 10 Aug: 3 hard sets, none planned"
 
 
-def test_the_legend_explains_what_is_to_be_seen_and_nothing_else(scene: Scene) -> None:
-    squat = series_of(progress_in(scene, "back-squat"), Shown.ESTIMATE, Unit.KG)
+def test_the_legend_explains_what_is_to_be_seen_and_nothing_else(stored: Scene) -> None:
+    squat = series_of(progress_in(stored, "back-squat"), Shown.ESTIMATE, Unit.KG)
     assert legend_text(squat) == (
         "■ up to 5 reps   ● 6 to 10 reps   ○ 11 reps and more, uncertain   "
         "paler: deload or pain, not counted   ★ best so far   ▲ pain"
     )
-    hold = series_of(progress_in(scene, "l-sit"), Shown.HOLD, Unit.KG)
+    hold = series_of(progress_in(stored, "l-sit"), Shown.HOLD, Unit.KG)
     assert legend_text(hold) == "★ best so far"
 
 
