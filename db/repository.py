@@ -149,7 +149,8 @@ class Repository:
 
     def exercises_called(self, keys: Iterable[str]) -> dict[str, Exercise]:
         """The exercises with these keys, retired ones too, by key; keys of none are left out."""
-        found = self._read(Exercise, schema.Exercise.key.in_(sorted(keys)))
+        stored = self._read(Exercise, schema.Exercise.key.in_(sorted(keys)))
+        found = stored if self._said is None else map(self._said, stored)
         return {exercise.key: exercise for exercise in found}
 
     def exercise(self, key: str) -> Exercise:

@@ -613,6 +613,16 @@ def test_what_is_not_there_is_said(world: World, read: Callable[[Repository], An
 # The catalogue
 
 
+def test_exercises_are_called_alike_however_they_are_asked_for(world: World) -> None:
+    repository = world.repository
+    repository.said = lambda each: replace(each, name=f"{each.name}!")
+    name = repository.exercise("squat").name
+    assert name.endswith("!")
+    assert repository.exercises_called(["squat"])["squat"].name == name
+    assert name in {each.name for each in repository.exercises()}
+    assert name not in {each.name for each in repository.stored_exercises()}
+
+
 def test_the_catalogue_is_written_once_and_leaves_own_exercises_alone(world: World) -> None:
     repository = world.repository
     mine = world.saved(exercise("sled", own=True, cue="mine"))
