@@ -60,7 +60,7 @@
     </message>
     <message>
         <source>Needed: the first day, such as {example}.</source>
-        <translation>Es fehlt der erste Tag, etwa {example}</translation>
+        <translation>Es fehlt der erste Tag, etwa {example}.</translation>
     </message>
     <message>
         <source>Note on the days away</source>
@@ -4216,6 +4216,25 @@
     </message>
 </context>
 <context>
+    <name>GoalHere</name>
+    <message>
+        <source>A further goal</source>
+        <translation>Ein weiteres Ziel</translation>
+    </message>
+    <message>
+        <source>Goal of {line}</source>
+        <translation>Ziel von {line}</translation>
+    </message>
+    <message>
+        <source>Goal…</source>
+        <translation>Ziel…</translation>
+    </message>
+    <message>
+        <source>Remove the goal</source>
+        <translation>Ziel entfernen</translation>
+    </message>
+</context>
+<context>
     <name>Goals</name>
     <message>
         <source>Best so far {amount}, on {day}.</source>
@@ -5501,10 +5520,6 @@
         <translation>&amp;Suchen…</translation>
     </message>
     <message>
-        <source>&amp;Give them their data…</source>
-        <translation>&amp;Daten mitgeben…</translation>
-    </message>
-    <message>
         <source>&amp;Guide</source>
         <translation>&amp;Handbuch</translation>
     </message>
@@ -5599,6 +5614,10 @@
     <message>
         <source>Everywhere</source>
         <translation>Überall</translation>
+    </message>
+    <message>
+        <source>Gi&amp;ve them their data…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Lan&amp;guage</source>
@@ -7731,6 +7750,10 @@ Liegestütze 12/10/9</translation>
     <message>
         <source>Save as…</source>
         <translation>Speichern…</translation>
+    </message>
+    <message>
+        <source>Set a goal</source>
+        <translation>Ziel setzen</translation>
     </message>
     <message>
         <source>Span</source>
@@ -10674,7 +10697,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>cycling, a match</source>
-        <translation>Radfahren, ein Spiel</translation>
+        <translation>Rad, Fußball</translation>
     </message>
     <message>
         <source>min</source>
