@@ -13,7 +13,6 @@ from typing import NamedTuple
 
 from db import version_1, version_2, version_3, version_4, version_5
 from db.errors import DamagedFile
-from desktop.training.sentence import sentence
 
 APPLICATION_ID = int.from_bytes(b"Rung", "big")
 
@@ -88,6 +87,8 @@ def _take(connection: sqlite3.Connection, rung: Rung) -> None:
 def _check(connection: sqlite3.Connection, rung: Rung) -> None:
     lost = connection.execute("PRAGMA foreign_key_check").fetchall()
     if lost:
+        from desktop.training.sentence import sentence  # a first look imports this file
+
         tables = ", ".join(sorted({str(row[0]) for row in lost}))
         raise DamagedFile(
             sentence(
