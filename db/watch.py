@@ -18,9 +18,11 @@ _SHARED_MARK: Final = 0  # no session has this number
 
 
 def _trigger(table: str, event: str, noted: str) -> str:
+    # Not "OR IGNORE": what the statement that sets it off says of conflicts would hold here too.
     return (
         f"CREATE TEMP TRIGGER {table}_{event.lower()} AFTER {event} ON main.{table}"
-        f" BEGIN INSERT OR IGNORE INTO touched VALUES ({noted}); END"
+        f" WHEN NOT EXISTS (SELECT 1 FROM touched WHERE id = {noted})"
+        f" BEGIN INSERT INTO touched VALUES ({noted}); END"
     )
 
 
