@@ -22,6 +22,7 @@ from db.shelf import (
     identity_of,
     in_pieces,
     known,
+    marks_for,
     missing,
 )
 from db.trainees import OF_TRAINEE
@@ -72,9 +73,15 @@ class SessionShelf(Shelf[Session]):
         found: list[Session] = []
         with database.snapshot():
             for piece in in_pieces(row[0] for row in database.rows(query)):
-                marks = ", ".join("?" * len(piece))
-                found += sessions_where(database, f"s.id IN ({marks})", piece)
+                found += sessions_where(database, f"s.id IN ({marks_for(piece)})", piece)
         return tuple(sorted(found, key=lambda session: (session.day, session.entry)))
+
+    def owned(self, database: Database, column: str, owners: Iterable[int]) -> list[Session]:
+        return [
+            session
+            for piece in in_pieces(owners)
+            for session in sessions_where(database, f"s.{column} IN ({marks_for(piece)})", piece)
+        ]
 
     def insert(self, database: Database, aggregates: Sequence[Session]) -> list[Session]:
         days = DaysTaken(database, aggregates)

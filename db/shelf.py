@@ -135,7 +135,7 @@ class Shelf(Generic[A]):
             self.refuse_if_needed(database, aggregate)
         for piece in in_pieces(map(identity_of, aggregates)):
             self.delete_parts(database, piece)
-            database.change(self.table.delete().where(self.table.id.in_(piece)))
+            delete_of(database, self._table_name, "id", piece)
 
     # What a kind with parts of its own does otherwise
 
@@ -273,12 +273,19 @@ def known(
     database: Database, table: type[Aggregate], by: str, wanted: Iterable[Any]
 ) -> frozenset[Any]:
     """Which of the values stand in the column ``by`` of a table."""
-    field = getattr(table, by)
+    name = table._meta.table_name
     return frozenset(
         value
         for piece in in_pieces(dict.fromkeys(wanted))
-        for (value,) in database.rows(table.select(field).where(field.in_(piece)))
+        for (value,) in database.execute(
+            f"SELECT {by} FROM {name} WHERE {by} IN ({marks_for(piece)})", piece
+        )
     )
+
+
+def marks_for(piece: Sequence[object]) -> str:
+    """A question mark for each value of a piece: "?, ?, ?"."""
+    return ", ".join("?" * len(piece))
 
 
 def in_pieces(values: Iterable[V]) -> Iterator[list[V]]:
@@ -290,8 +297,7 @@ def in_pieces(values: Iterable[V]) -> Iterator[list[V]]:
 
 def delete_of(database: Database, table: str, column: str, owners: list[int]) -> None:
     """Delete the rows of a piece of ``owners``, named by ``column``."""
-    marks = ", ".join("?" * len(owners))
-    database.execute(f"DELETE FROM {table} WHERE {column} IN ({marks})", owners)
+    database.execute(f"DELETE FROM {table} WHERE {column} IN ({marks_for(owners)})", owners)
 
 
 def parts_by_owner(
