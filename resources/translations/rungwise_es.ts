@@ -1900,7 +1900,7 @@
     </message>
     <message>
         <source>Days away</source>
-        <translation type="unfinished">Días de ausencia</translation>
+        <translation>Días de ausencia</translation>
     </message>
     <message>
         <source>Next training day</source>
@@ -4216,6 +4216,25 @@
     </message>
 </context>
 <context>
+    <name>GoalHere</name>
+    <message>
+        <source>A further goal</source>
+        <translation>Otra meta</translation>
+    </message>
+    <message>
+        <source>Goal of {line}</source>
+        <translation>Meta de {line}</translation>
+    </message>
+    <message>
+        <source>Goal…</source>
+        <translation>Meta…</translation>
+    </message>
+    <message>
+        <source>Remove the goal</source>
+        <translation>Quitar la meta</translation>
+    </message>
+</context>
+<context>
     <name>Goals</name>
     <message>
         <source>Best so far {amount}, on {day}.</source>
@@ -5362,7 +5381,7 @@
     <name>MainWindow</name>
     <message>
         <source>Choose a trainee first.</source>
-        <translation type="unfinished">Elegir antes un atleta.</translation>
+        <translation>Elegir antes un atleta.</translation>
     </message>
     <message>
         <source>Here is what was being typed when the program ended.</source>
@@ -5501,10 +5520,6 @@
         <translation>&amp;Buscar…</translation>
     </message>
     <message>
-        <source>&amp;Give them their data…</source>
-        <translation>Dar&amp;le sus datos…</translation>
-    </message>
-    <message>
         <source>&amp;Guide</source>
         <translation>&amp;Guía</translation>
     </message>
@@ -5601,6 +5616,10 @@
         <translation>En todas partes</translation>
     </message>
     <message>
+        <source>Gi&amp;ve them their data…</source>
+        <translation>Dar&amp;le sus datos…</translation>
+    </message>
+    <message>
         <source>Lan&amp;guage</source>
         <translation>Idio&amp;ma</translation>
     </message>
@@ -5626,7 +5645,7 @@
     </message>
     <message>
         <source>Note &amp;days away…</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;notar ausencia…</translation>
     </message>
     <message>
         <source>Open the &amp;demo scenario</source>
@@ -5642,7 +5661,7 @@
     </message>
     <message>
         <source>Set a &amp;goal…</source>
-        <translation type="unfinished"></translation>
+        <translation>Fi&amp;jar una meta…</translation>
     </message>
     <message>
         <source>Tab</source>
@@ -6688,7 +6707,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>Sex, for body segments only</source>
-        <translation>Sexo, solo para segmentos corporales</translation>
+        <translation>Sexo, para segmentos</translation>
     </message>
     <message>
         <source>Stature cm</source>
@@ -6696,7 +6715,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>Unit of loads</source>
-        <translation>Unidad de las cargas</translation>
+        <translation>Unidad de carga</translation>
     </message>
     <message>
         <source>What for</source>
@@ -7731,6 +7750,10 @@ flexiones 12/10/9</translation>
     <message>
         <source>Save as…</source>
         <translation>Guardar…</translation>
+    </message>
+    <message>
+        <source>Set a goal</source>
+        <translation>Fijar una meta</translation>
     </message>
     <message>
         <source>Span</source>
