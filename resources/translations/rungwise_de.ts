@@ -110,6 +110,10 @@
         <translation>Am {day} ist die nächste Einheit.</translation>
     </message>
     <message>
+        <source>No gap changes what is asked.</source>
+        <translation>Keine Lücke ändert die Vorgabe.</translation>
+    </message>
+    <message>
         <source>No session is planned ahead.</source>
         <translation>Keine Einheit ist geplant.</translation>
     </message>
@@ -5617,7 +5621,7 @@
     </message>
     <message>
         <source>Gi&amp;ve them their data…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Daten mitgeben…</translation>
     </message>
     <message>
         <source>Lan&amp;guage</source>
@@ -9167,7 +9171,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Every sixth week is a deload.</source>
-        <translation>Jede sechste Woche ist ein Deload.</translation>
+        <translation>Jede sechste Woche ist eine Entlastungswoche.</translation>
     </message>
     <message>
         <source>Everybody in this file is on the roster already.</source>
@@ -10923,7 +10927,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>First set: as many clean reps as you can, stop at&#xa0;{stop}</source>
-        <translation>Erster Satz: so viele saubere Wdh wie möglich, Schluss bei {stop}</translation>
+        <translation>Erster Satz: so viele saubere Wdh wie möglich, Schluss bei&#xa0;{stop}</translation>
     </message>
     <message>
         <source>In between, if your coach agrees: {ways}</source>
@@ -10931,11 +10935,11 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Last set: as many clean reps as you can, stop at&#xa0;{stop}</source>
-        <translation>Letzter Satz: so viele saubere Wdh wie möglich, Schluss bei {stop}</translation>
+        <translation>Letzter Satz: so viele saubere Wdh wie möglich, Schluss bei&#xa0;{stop}</translation>
     </message>
     <message>
         <source>Last set: hold as long as it is clean, stop at&#xa0;{stop}</source>
-        <translation>Letzter Satz: halten, solange es sauber ist, Schluss bei {stop}</translation>
+        <translation>Letzter Satz: halten, solange es sauber ist, Schluss bei&#xa0;{stop}</translation>
     </message>
     <message>
         <source>Last time, {day}: {work}</source>
@@ -11692,7 +11696,7 @@ Liegestütze 12/10/9</translation>
     <name>Starters</name>
     <message>
         <source>A first year of holds: handstand against the wall, L-sit, hanging, each while fresh, then push-ups, rows and legs. It takes a wall, a box, a bar to hang from and a low one to row under; about 45 minutes. Repetitions or seconds grow first, then the variation gets harder. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation>Ein erstes Jahr mit Halteübungen: Handstand an der Wand, L-Sitz, Hängen, jeweils ausgeruht, dann Liegestütze, Rudern und Beine. Nötig sind eine Wand, ein Kasten, eine Stange zum Hängen und eine niedrige zum Rudern; etwa 45 Minuten. Zuerst steigen Wiederholungen oder Sekunden, dann wird die Variante schwerer. Jede sechste Woche ist ein Deload. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
+        <translation>Ein erstes Jahr mit Halteübungen: Handstand an der Wand, L-Sitz, Hängen, jeweils ausgeruht, dann Liegestütze, Rudern und Beine. Nötig sind eine Wand, ein Kasten, eine Stange zum Hängen und eine niedrige zum Rudern; etwa 45 Minuten. Zuerst steigen Wiederholungen oder Sekunden, dann wird die Variante schwerer. Jede sechste Woche ist eine Entlastungswoche. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
     </message>
     <message>
         <source>Base</source>
@@ -11700,7 +11704,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Bodyweight alone, with one bar to hang from and one at hip height. Repetitions grow first, then the variation gets harder. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation>Nur Körpergewicht, mit einer Stange zum Hängen und einer auf Hüfthöhe. Zuerst steigen Wiederholungen, dann wird die Variante schwerer. Jede sechste Woche ist ein Deload. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
+        <translation>Nur Körpergewicht, mit einer Stange zum Hängen und einer auf Hüfthöhe. Zuerst steigen Wiederholungen, dann wird die Variante schwerer. Jede sechste Woche ist eine Entlastungswoche. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
     </message>
     <message>
         <source>Build</source>
@@ -11720,19 +11724,19 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Floor space and a wall, nothing else. Pulling needs something to pull on, so this has none: add a row or a pull-up as soon as there is a bar. Repetitions or seconds grow first, then the variation gets harder. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation>Platz am Boden und eine Wand, sonst nichts. Ziehen braucht etwas zum Ziehen, also fehlt es hier: Rudern oder Klimmzug dazunehmen, sobald es eine Stange gibt. Zuerst steigen Wiederholungen oder Sekunden, dann wird die Variante schwerer. Jede sechste Woche ist ein Deload. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
+        <translation>Platz am Boden und eine Wand, sonst nichts. Ziehen braucht etwas zum Ziehen, also fehlt es hier: Rudern oder Klimmzug dazunehmen, sobald es eine Stange gibt. Zuerst steigen Wiederholungen oder Sekunden, dann wird die Variante schwerer. Jede sechste Woche ist eine Entlastungswoche. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
     </message>
     <message>
         <source>For somebody new to it who owns a few pairs of dumbbells and a bench. Both days train the whole body; each takes about 45 minutes. Nothing here pulls from above: add a pull-up as soon as there is a bar. Repetitions grow before load. Every load starts light on purpose: set each trainee&apos;s own, or put an assessment first. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation>Für den Einstieg mit einigen Paar Kurzhanteln und einer Bank. Beide Tage trainieren den ganzen Körper; jeder dauert etwa 45 Minuten. Nichts hier zieht von oben: einen Klimmzug dazunehmen, sobald es eine Stange gibt. Wiederholungen steigen vor der Last. Jede Last beginnt mit Absicht leicht: für jede Person eine eigene setzen oder einen Test voranstellen. Jede sechste Woche ist ein Deload. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
+        <translation>Für den Einstieg mit einigen Paar Kurzhanteln und einer Bank. Beide Tage trainieren den ganzen Körper; jeder dauert etwa 45 Minuten. Nichts hier zieht von oben: einen Klimmzug dazunehmen, sobald es eine Stange gibt. Wiederholungen steigen vor der Last. Jede Last beginnt mit Absicht leicht: für jede Person eine eigene setzen oder einen Test voranstellen. Jede sechste Woche ist eine Entlastungswoche. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
     </message>
     <message>
         <source>For somebody who has five clean pull-ups and dips: planche and front lever on turning days, each while fresh, then pulls, pushes and legs. It takes a bar, parallel bars, rings, a low bar and a box; about 45 minutes. Wrists and elbows need weeks, not days, to get used to straight-arm work: repeat a hold that aches. Repetitions or seconds grow first, then the variation gets harder. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation>Ab fünf sauberen Klimmzügen und Dips: Planche und Front Lever an wechselnden Tagen, jeweils ausgeruht, dann Ziehen, Drücken und Beine. Nötig sind eine Stange, ein Barren, Ringe, eine niedrige Stange und ein Kasten; etwa 45 Minuten. Handgelenke und Ellbogen brauchen Wochen, nicht Tage, um sich an gestreckte Arme zu gewöhnen: eine Haltung, die schmerzt, wiederholen. Zuerst steigen Wiederholungen oder Sekunden, dann wird die Variante schwerer. Jede sechste Woche ist ein Deload. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
+        <translation>Ab fünf sauberen Klimmzügen und Dips: Planche und Front Lever an wechselnden Tagen, jeweils ausgeruht, dann Ziehen, Drücken und Beine. Nötig sind eine Stange, ein Barren, Ringe, eine niedrige Stange und ein Kasten; etwa 45 Minuten. Handgelenke und Ellbogen brauchen Wochen, nicht Tage, um sich an gestreckte Arme zu gewöhnen: eine Haltung, die schmerzt, wiederholen. Zuerst steigen Wiederholungen oder Sekunden, dann wird die Variante schwerer. Jede sechste Woche ist eine Entlastungswoche. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
     </message>
     <message>
         <source>For somebody who owns a barbell, discs, a bench and a bar to hang from. Every load starts at the bare bar: set each trainee&apos;s own start first. Repetitions grow before load; bodyweight exercises move to a harder variation. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation>Mit Langhantel, Scheiben, einer Bank und einer Stange zum Hängen. Jede Last beginnt mit der leeren Stange: zuerst für jede Person den eigenen Start setzen. Wiederholungen steigen vor der Last; Übungen mit Körpergewicht gehen zu einer schwereren Variante. Jede sechste Woche ist ein Deload. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
+        <translation>Mit Langhantel, Scheiben, einer Bank und einer Stange zum Hängen. Jede Last beginnt mit der leeren Stange: zuerst für jede Person den eigenen Start setzen. Wiederholungen steigen vor der Last; Übungen mit Körpergewicht gehen zu einer schwereren Variante. Jede sechste Woche ist eine Entlastungswoche. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
     </message>
     <message>
         <source>Four days, barbell and bar</source>
@@ -11844,15 +11848,15 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Ten hard sets a week and more for the large muscles, in about an hour a day, with dumbbells and a bench. Arms are trained in turn, to save time. Nothing here pulls from above: add a pull-up as soon as there is a bar. Every load starts light on purpose: set each trainee&apos;s own, or put an assessment first. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation>Zehn harte Sätze pro Woche und mehr für die großen Muskeln, in etwa einer Stunde am Tag, mit Kurzhanteln und einer Bank. Arme werden im Wechsel trainiert, um Zeit zu sparen. Nichts hier zieht von oben: einen Klimmzug dazunehmen, sobald es eine Stange gibt. Jede Last beginnt mit Absicht leicht: für jede Person eine eigene setzen oder einen Test voranstellen. Jede sechste Woche ist ein Deload. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
+        <translation>Zehn harte Sätze pro Woche und mehr für die großen Muskeln, in etwa einer Stunde am Tag, mit Kurzhanteln und einer Bank. Arme werden im Wechsel trainiert, um Zeit zu sparen. Nichts hier zieht von oben: einen Klimmzug dazunehmen, sobald es eine Stange gibt. Jede Last beginnt mit Absicht leicht: für jede Person eine eigene setzen oder einen Test voranstellen. Jede sechste Woche ist eine Entlastungswoche. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
     </message>
     <message>
         <source>Ten hard sets a week and more for the large muscles, spread over five days of about 45 minutes, so that no pattern comes on two days running. It takes barbell, dumbbells, a bench, parallel bars and a bar to hang from, and somebody who recovers well. Every load starts light on purpose: set each trainee&apos;s own, or put an assessment first. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation>Zehn harte Sätze pro Woche und mehr für die großen Muskeln, auf fünf Tage von etwa 45 Minuten verteilt, sodass kein Muster an zwei Tagen in Folge kommt. Nötig sind Langhantel, Kurzhanteln, eine Bank, ein Barren, eine Stange zum Hängen und gute Erholung. Jede Last beginnt mit Absicht leicht: für jede Person eine eigene setzen oder einen Test voranstellen. Jede sechste Woche ist ein Deload. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
+        <translation>Zehn harte Sätze pro Woche und mehr für die großen Muskeln, auf fünf Tage von etwa 45 Minuten verteilt, sodass kein Muster an zwei Tagen in Folge kommt. Nötig sind Langhantel, Kurzhanteln, eine Bank, ein Barren, eine Stange zum Hängen und gute Erholung. Jede Last beginnt mit Absicht leicht: für jede Person eine eigene setzen oder einen Test voranstellen. Jede sechste Woche ist eine Entlastungswoche. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
     </message>
     <message>
         <source>The whole body on each of three days in 45 minutes, for somebody new to it who has a barbell, dumbbells, a bench and a bar to hang from. Repetitions grow before load. Every load starts light on purpose: set each trainee&apos;s own, or put an assessment first. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation>Der ganze Körper an jedem von drei Tagen in 45 Minuten, für den Einstieg mit Langhantel, Kurzhanteln, einer Bank und einer Stange zum Hängen. Wiederholungen steigen vor der Last. Jede Last beginnt mit Absicht leicht: für jede Person eine eigene setzen oder einen Test voranstellen. Jede sechste Woche ist ein Deload. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
+        <translation>Der ganze Körper an jedem von drei Tagen in 45 Minuten, für den Einstieg mit Langhantel, Kurzhanteln, einer Bank und einer Stange zum Hängen. Wiederholungen steigen vor der Last. Jede Last beginnt mit Absicht leicht: für jede Person eine eigene setzen oder einen Test voranstellen. Jede sechste Woche ist eine Entlastungswoche. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
     </message>
     <message>
         <source>Three days, barbell and bar</source>
@@ -11872,7 +11876,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Two days of squat and hinge, two of push and pull, none of them following one of its kind; about 50 minutes each, with barbell, discs, a bench and a bar to hang from. The second block asks fewer repetitions with more load. Every load starts light on purpose: set each trainee&apos;s own, or put an assessment first. Every sixth week is a deload. The ranges are common practice. For healthy people: a condition, pain, a recent injury or a doubtful health screening needs clearance from a licensed professional first.</source>
-        <translation>Zwei Tage Kniebeuge und Hüftbeuge, zwei Tage Drücken und Ziehen, keiner folgt auf seinesgleichen; je etwa 50 Minuten, mit Langhantel, Scheiben, einer Bank und einer Stange zum Hängen. Der zweite Block verlangt weniger Wiederholungen mit mehr Last. Jede Last beginnt mit Absicht leicht: für jede Person eine eigene setzen oder einen Test voranstellen. Jede sechste Woche ist ein Deload. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
+        <translation>Zwei Tage Kniebeuge und Hüftbeuge, zwei Tage Drücken und Ziehen, keiner folgt auf seinesgleichen; je etwa 50 Minuten, mit Langhantel, Scheiben, einer Bank und einer Stange zum Hängen. Der zweite Block verlangt weniger Wiederholungen mit mehr Last. Jede Last beginnt mit Absicht leicht: für jede Person eine eigene setzen oder einen Test voranstellen. Jede sechste Woche ist eine Entlastungswoche. Die Spannen sind gängige Praxis. Für Gesunde: eine Erkrankung, Schmerz, eine frische Verletzung oder zweifelhafte Gesundheitsfragen brauchen zuerst die Freigabe einer zugelassenen Fachperson.</translation>
     </message>
     <message>
         <source>Two days, bodyweight and a bar</source>
@@ -12054,7 +12058,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>stop at&#xa0;{stop}</source>
-        <translation>Schluss bei {stop}</translation>
+        <translation>Schluss bei&#xa0;{stop}</translation>
     </message>
     <message>
         <source>test with reps in reserve</source>
