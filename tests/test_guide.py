@@ -19,6 +19,7 @@ from views.work_areas import WORK_AREAS
 
 PAGES = [page.key for page in contents()]
 LINK = re.compile(r"(?<!!)\[[^\]]+\]\(([^)]+)\)")
+LANGUAGES = sorted(path.name for path in GUIDE.iterdir() if path.is_dir())
 
 
 @pytest.fixture
@@ -61,6 +62,22 @@ def test_a_picture_that_is_not_there_is_left_out(tmp_path: Path) -> None:
     assert "invented" not in page_text("desk", pictures=tmp_path)
     (tmp_path / "desk.png").touch()
     assert page_text("desk", pictures=tmp_path) == raw
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_a_translation_has_the_same_pages_links_pictures_and_numbers(
+    language: str, tmp_path: Path
+) -> None:
+    assert [page.key for page in contents(language)] == PAGES
+    for key in PAGES:
+        english, other = page_text(key), page_text(key, language)
+        assert other.startswith("# ")
+        assert other != english, key
+        assert sorted(LINK.findall(other)) == sorted(LINK.findall(english)), key
+        assert pictures_in(other) == pictures_in(english), key
+        assert sorted(re.findall(r"\d+", other)) == sorted(re.findall(r"\d+", english)), key
+        bare = page_text(key, language, pictures=tmp_path)
+        assert not re.search(r"^\*[^*]+\*$", bare, re.MULTILINE), f"caption without picture: {key}"
 
 
 def test_a_translated_page_stands_in_for_the_english_one(
