@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from datetime import date
 from functools import cached_property
 from pathlib import Path
@@ -24,13 +24,14 @@ from views.roster import Roster
 from views.status_line import StatusLine
 from views.theme import Theme
 from views.work_area import WorkArea
-from views.work_areas import DESK, IMPORT, TRAINEE, WORK_AREAS
+from views.work_areas import DAYS_AWAY, DESK, GOALS, IMPORT, TRAINEE, WORK_AREAS
 
 if TYPE_CHECKING:
     from desktop.planning.roster import RosterEntry
     from desktop.training.recovery import Caution
     from views.caution_banner import CautionBanner
     from views.keyboard_map import KeyboardMap
+    from views.trainee_form import TraineeForm
 
 
 _BREATH_MS = 10
@@ -161,6 +162,7 @@ class MainWindow(QMainWindow):
         self.drop.dropped.connect(self.bring_in)
         self.menus.give_wanted.connect(self.export.all_about_one)
         self.menus.keeping_wanted.connect(self.keeping_wanted)
+        self.menus.part_wanted.connect(self._area_wanted)
 
     def show_area(self, key: str) -> None:
         """Show a work area."""
@@ -195,8 +197,24 @@ class MainWindow(QMainWindow):
 
     def _area_wanted(self, wish: str) -> None:
         """A work area asks for another area, or for something that only the window can do."""
-        wishes = {"add trainee": self.add_trainee, "open demo": self.demo_wanted.emit}
+        wishes: dict[str, Callable[[], object]] = {
+            "add trainee": self.add_trainee,
+            "open demo": self.demo_wanted.emit,
+            DAYS_AWAY: lambda: self._type_about(lambda form: form.begin_absence()),
+            GOALS: lambda: self._type_about(lambda form: form.begin_goal()),
+        }
         wishes.get(wish, lambda: self.areas.show_area(wish))()
+
+    def _type_about(self, begin: Callable[[TraineeForm], None]) -> None:
+        """Open the trainee's own screen at one of its parts."""
+        if self.roster.trainee_id is None:
+            self._record.say(self.tr("Choose a trainee first."))
+            return
+        from views.trainee_form import TraineeForm
+
+        self.areas.show_area(TRAINEE)
+        if isinstance(self.areas.area, TraineeForm):
+            begin(self.areas.area)
 
     def _record_changed(self, _changes: Changes) -> None:
         self._read_roster()

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QMainWindow, QMenu
 
 from views.record import Record
 from views.theme import Scheme, Theme
-from views.work_areas import IMPORT, TRAINEE, UNNUMBERED, WORK_AREAS, area_word
+from views.work_areas import DAYS_AWAY, GOALS, IMPORT, TRAINEE, UNNUMBERED, WORK_AREAS, area_word
 
 if TYPE_CHECKING:
     from views.guide import Guide
@@ -37,6 +37,7 @@ class Menus(QObject):
     demo_wanted = Signal()
     backup_wanted = Signal()
     keeping_wanted = Signal(str)
+    part_wanted = Signal(str)
     give_wanted = Signal()
     language_wanted = Signal(str)
 
@@ -161,8 +162,11 @@ class Menus(QObject):
         menu.addSeparator()
         self._add(menu, self.tr("&Add…"), self.new_trainee.emit, "Ctrl+N")
         self._add(menu, self.tr("&Edit"), lambda: self.area_chosen.emit(TRAINEE), "Ctrl+E")
+        part = self.part_wanted.emit
+        self._add(menu, self.tr("Set a &goal…"), lambda: part(GOALS), "Ctrl+Shift+G")
+        self._add(menu, self.tr("Note &days away…"), lambda: part(DAYS_AWAY), "Ctrl+Shift+A")
         menu.addSeparator()
-        self._add(menu, self.tr("&Give them their data…"), self.give_wanted.emit)
+        self._add(menu, self.tr("Gi&ve them their data…"), self.give_wanted.emit)
         self._add(menu, self.tr("E&rase for good…"), lambda: self.keeping_wanted.emit("erase"))
 
     def _view(self) -> None:

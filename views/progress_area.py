@@ -27,10 +27,12 @@ from views.chart_saving import ChartSaving, Saved
 from views.choice_row import Choice, ChoiceRow, ToggleWord
 from views.comparing import Comparing
 from views.elided_label import ElidedLabel
+from views.goal_here import GoalHere
 from views.line_choice import LineChoice
 from views.load_steps import LoadSteps
 from views.measures import Shown, loads_done, measures_of
 from views.no_progress import NoProgress
+from views.progress_keys import MEASURE_KEYS, progress_keys
 from views.progress_series import Series, series_of
 from views.progress_texts import measure_detail, measure_word
 from views.record import Record
@@ -44,16 +46,6 @@ if TYPE_CHECKING:
 
 SPANS: Final[dict[str, int | None]] = {"8": 8, "16": 16, "52": 52, "all": None}
 USUAL_SPAN: Final = "16"
-_NATIVE: Final = QKeySequence.SequenceFormat.NativeText
-MEASURE_KEYS: Final = {
-    Shown.ESTIMATE: "E",
-    Shown.LOAD: "L",
-    Shown.SET: "S",
-    Shown.AT_LOAD: "R",
-    Shown.HOLD: "H",
-    Shown.MOMENT: "M",
-    Shown.VARIATION: "V",
-}
 
 
 class ProgressArea(WorkArea):
@@ -80,6 +72,7 @@ class ProgressArea(WorkArea):
         self.body_mass = ToggleWord(self.tr("Body mass"), "B", self)
         self.load_steps = LoadSteps(theme, self)
         self.comparing = Comparing(record, today, theme, self.week_starts, self)
+        self.goal_here = GoalHere(record, today, theme, self)
         self.saving = ChartSaving(self, record, self.what_to_save)
         self.save = WordButton(self.tr("Save as…"), "Ctrl+S")
         self.report = WordButton(self.tr("Report"), "Ctrl+R")
@@ -93,7 +86,14 @@ class ProgressArea(WorkArea):
         title, actions = QHBoxLayout(), QHBoxLayout()
         title.addWidget(self.lines)
         title.addWidget(self.detail, 1)
-        self._actions = (self.body_mass, self.table, self.comparing.button, self.save, self.report)
+        self._actions = (
+            self.body_mass,
+            self.table,
+            self.comparing.button,
+            self.goal_here.button,
+            self.save,
+            self.report,
+        )
         for action in self._actions:
             actions.addWidget(action)
         for row in (title, actions):
@@ -115,6 +115,7 @@ class ProgressArea(WorkArea):
         self._column.addLayout(self._head)
         self._column.addWidget(self.statement)
         self._column.addWidget(self.comparing.chooser)
+        self._column.addWidget(self.goal_here.panel)
         self._column.addLayout(self._choices)
         self._chart_place = QWidget()  # keeps the words at the top until the chart is there
         self._column.addWidget(self._chart_place, 1)
@@ -131,6 +132,8 @@ class ProgressArea(WorkArea):
         self.comparing.asked.connect(self._ask_rival)
         self.comparing.changed.connect(self._take_rival)
         self.comparing.chooser.given_up.connect(self._focus_chart)
+        self.goal_here.asked.connect(self._ask_goal)
+        self.goal_here.closed.connect(self._focus_chart)
         self.theme.changed.connect(lambda: QTimer.singleShot(0, self._arrange))
         self.table.toggled.connect(self._toggle_table)
         self.body_mass.toggled.connect(self._toggle_body_mass)
@@ -160,6 +163,7 @@ class ProgressArea(WorkArea):
         try:
             if self._about is None or self._about.trainee_id != self.trainee_id:
                 self.comparing.rival = None
+                self.goal_here.hide()
             self._about = read_about(self.record.repository, self.trainee_id)
             self._lines = trained_lines(self.record.repository, self._about, self.today)
         except StoreError as error:
@@ -209,21 +213,7 @@ class ProgressArea(WorkArea):
 
     def keys(self) -> Sequence[tuple[str, str]]:
         """What keys do here."""
-        pages = [QKeySequence(key).toString(_NATIVE) for key in ("Ctrl+PgUp", "Ctrl+PgDown")]
-        return (
-            (self.tr("Previous and next line"), ", ".join(pages)),
-            (self.tr("What is shown"), ", ".join(MEASURE_KEYS.values())),
-            (self.tr("Span"), "1, 2, 3, 4"),
-            (self.tr("From session to session"), self.tr("Left, Right")),
-            (self.tr("First and last session"), self.tr("Home, End")),
-            (self.tr("Less and more of the time"), "+, −"),
-            (self.tr("Open the session"), self.tr("Enter")),
-            (self.tr("Table, body mass"), "T, B"),
-            (self.tr("Compare with something"), "C"),
-            (self.tr("A lighter or heavier load"), self.tr("Alt+Down, Alt+Up")),
-            (self.tr("Save as…"), QKeySequence("Ctrl+S").toString(_NATIVE)),
-            (self.tr("Report"), QKeySequence("Ctrl+R").toString(_NATIVE)),
-        )
+        return progress_keys()
 
     def draw(self) -> None:
         """Draw the line and measure chosen; the first time, fetch the chart library."""
@@ -303,6 +293,7 @@ class ProgressArea(WorkArea):
     def _take_line(self, line_id: int) -> None:
         self._wanted[self.trainee_id or 0] = line_id
         self.comparing.rival = None
+        self.goal_here.hide()
         self._show_line()
 
     def _take_measure(self, code: str) -> None:
@@ -315,9 +306,17 @@ class ProgressArea(WorkArea):
 
     def _ask_rival(self) -> None:
         if self._about is not None and self.progress is not None:
+            self.goal_here.hide()
             self.comparing.ask(self._about, self.progress, SPANS[self.spans.code])
             if self.block is not None:
                 self.block.show_weeks(self.comparing.chooser.isHidden())
+
+    def _ask_goal(self) -> None:
+        if self._about is not None and self.lines.line_id is not None:
+            self.comparing.chooser.hide()
+            self.goal_here.ask(self._about, self.lines.line_id, self.lines.currentText())
+            if self.block is not None:
+                self.block.show_weeks(False)
 
     def _take_rival(self) -> None:
         self.draw()

@@ -43,7 +43,8 @@ class TextField(QLineEdit):
         super().keyPressEvent(event)
         held = event.modifiers() & Qt.KeyboardModifier.ControlModifier
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and not held:
-            self.focusNextChild()
+            if self.hasFocus():  # it may have ended what was typed
+                self.focusNextChild()
             event.accept()
 
 

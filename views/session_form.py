@@ -36,7 +36,7 @@ from views.session_typing import SessionTyping
 from views.session_way import SessionWay
 from views.theme import Theme
 from views.work_area import WorkArea
-from views.work_areas import DESK, PAST
+from views.work_areas import DAYS_AWAY, DESK, PAST
 
 DAY: Final = timedelta(days=1)
 
@@ -335,6 +335,7 @@ class SessionForm(WorkArea):
         self.page.empty.next_wanted.connect(
             lambda: self.way.training_day(self.typing.opened, after=True)
         )
+        self.page.empty.away_wanted.connect(lambda: self.area_wanted.emit(DAYS_AWAY))
         self.typing.foot.save_wanted.connect(self._save)
         self.typing.foot.activity_typed.connect(self._add_activity)
         self.effects.agreed.connect(self._write)

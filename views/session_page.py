@@ -7,6 +7,7 @@ from datetime import date
 from PySide6.QtCore import QPoint, QRect, Qt, QTimer, Signal
 from PySide6.QtWidgets import QApplication, QHBoxLayout, QWidget
 
+from desktop.planning.days import WhyEmpty
 from desktop.planning.session_draft import SessionDraft
 from desktop.planning.typed_cells import Row
 from desktop.planning.typed_session import CellPlace
@@ -22,10 +23,13 @@ from views.theme import Theme
 
 
 class EmptyDay(Block):
-    """Why nothing stands on a day, and what can be done: ``add_wanted``, ``next_wanted``."""
+    """Why nothing stands on a day, and what can be done: ``add_wanted``, ``next_wanted``, and
+    ``away_wanted`` where the trainee is away.
+    """
 
     add_wanted = Signal()
     next_wanted = Signal()
+    away_wanted = Signal()
 
     def __init__(self, theme: Theme) -> None:
         super().__init__(theme)
@@ -35,20 +39,24 @@ class EmptyDay(Block):
         )
         add = KeyWord(self.tr("Add an exercise"), "F3")
         following = KeyWord(self.tr("Next training day"), "Ctrl+PgDown")
+        self.away = KeyWord(self.tr("Days away"), "Ctrl+Shift+A")
         row = QHBoxLayout()
         row.addWidget(add)
         row.addWidget(following)
+        row.addWidget(self.away)
         row.addStretch(1)
         for label in (self.text, more):
             self.body.addWidget(label)
         self.body.addLayout(row)
         add.clicked.connect(self.add_wanted)
         following.clicked.connect(self.next_wanted)
+        self.away.clicked.connect(self.away_wanted)
         self.hide()
 
-    def say(self, text: str) -> None:
+    def say(self, text: str, *, away: bool = False) -> None:
         """Why nothing stands here; "" hides the block."""
         self.text.setText(text)
+        self.away.setVisible(away)
         self.setVisible(bool(text))
 
 
@@ -90,7 +98,8 @@ class SessionPage(Page):
         draft = opened.draft
         self._draft = draft
         self.body.addWidget(self.empty)
-        self.empty.say("" if draft.lines else empty_text(opened.plan))
+        away = opened.plan.why_empty is WhyEmpty.AWAY
+        self.empty.say("" if draft.lines else empty_text(opened.plan), away=away)
         for number, (slot, line) in enumerate(zip(opened.slots, draft.lines, strict=True)):
             block = SlotBlock(self._theme, slot, line, draft.unit, self._today, self.may_step)
             self._connect_block(block, number)

@@ -39,7 +39,7 @@ def statement_text(progress: LineProgress, unit: Unit) -> str:
         sentences += [_gain(progress.statement), _plateau(progress.statement)]
     else:
         sentences += [_best(progress, unit), _missing(progress)]
-    sentences += [_goal(line, progress, unit) for line in progress.goals]
+    sentences += [goal_sentence(line, progress, unit) for line in progress.goals]
     sentences.append(_pause(progress))
     return " ".join(sentence for sentence in sentences if sentence)
 
@@ -129,14 +129,18 @@ def _spelled(count: int) -> str:
     }.get(count, words.number(count))
 
 
-def _goal(line: GoalLine, progress: LineProgress, unit: Unit) -> str:
+def goal_sentence(line: GoalLine, progress: LineProgress, unit: Unit) -> str:
+    """A goal and when the trend reaches it, where it can."""
     names = {step.key: step.name for step in progress.scale}
     what = goal_words(line, unit, names)
     today = progress.today
     if line.goal.by is not None:
         wanted = translate("Progress", "{goal} (wanted by {day})")
         what = wanted.format(goal=what, day=month_day(line.goal.by, today))
-    if line.goal.kind is not GoalKind.ONE_REP_MAX or progress.statement is None:
+    told = line.goal.kind is GoalKind.ONE_REP_MAX and not (
+        line.goal.reps is not None and line.maximum_g is None
+    )
+    if not told or progress.statement is None:
         return translate("Progress", "Goal: {goal}.").format(goal=what)
     if line.latest is not None and line.latest <= today:
         text = translate("Progress", "{goal} is reached.")

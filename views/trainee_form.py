@@ -2,18 +2,21 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 from datetime import date
 
-from PySide6.QtCore import QCoreApplication
+from PySide6.QtCore import QCoreApplication, QTimer
 
 from db.changes import Changes
 from desktop.training.equipment import Equipment
 from desktop.training.trainee import BodyMass, EquipmentFrom, Trainee
 from views import words
+from views.absence_block import AbsenceBlock
 from views.blocks import Block, Heading, Label, Page, WordButton
 from views.equipment_editor import EquipmentEditor
 from views.general_caution import general_caution, red_flags
+from views.goal_block import GoalBlock
 from views.record import MessageKind, Record
 from views.theme import Theme
 from views.trainee_fields import HealthFields, MassFields, PersonFields
@@ -38,6 +41,10 @@ class TraineeForm(WorkArea):
         self.mass = MassFields(theme, today)
         self._page.body.addWidget(self._block(self.tr("Person"), self.person))
         self._page.body.addWidget(self._block(self.tr("Body mass"), self.mass))
+        self.goals = GoalBlock(record, today, theme)
+        self.absences = AbsenceBlock(record, today, theme)
+        self._page.body.addWidget(self.goals)
+        self._page.body.addWidget(self.absences)
         self._page.body.addWidget(self._health_block())
         self._equipment_block = Block(theme)
         self._page.body.addWidget(self._equipment_block)
@@ -66,10 +73,25 @@ class TraineeForm(WorkArea):
         self.health.show_trainee(shown)
         masses = store.body_masses(self.trainee_id) if self.trainee_id is not None else ()
         self.mass.show_masses(masses, shown.unit)
+        self.goals.show_trainee(self.trainee_id)
+        self.absences.show_trainee(self._trainee)
         self.equipment.set_equipment(self._latest_equipment())
         self._say_heading()
         if self._trainee is None:
             self.person.name.setFocus()
+
+    def begin_absence(self) -> None:
+        """Put the cursor on days away, where they are typed."""
+        self._begin_in(self.absences, self.absences.form.begin)
+
+    def begin_goal(self) -> None:
+        """Put the cursor on a new goal."""
+        self._begin_in(self.goals, self.goals.form.begin)
+
+    def _begin_in(self, block: Block, begin: Callable[[], None]) -> None:
+        begin()
+        # Once the page is laid out, all of the block is brought into view, its foot last.
+        QTimer.singleShot(0, block, lambda: self._page.ensureWidgetVisible(block))
 
     def _say_heading(self) -> None:
         saved = self._trainee is not None
@@ -82,7 +104,14 @@ class TraineeForm(WorkArea):
             self._archive.set_words(
                 self.tr("Bring back") if self._trainee.archived else self.tr("Archive")
             )
-        for below in (self.mass, self._equipment_block, self._archive, self._remove):
+        for below in (
+            self.mass,
+            self.goals,
+            self.absences,
+            self._equipment_block,
+            self._archive,
+            self._remove,
+        ):
             below.setEnabled(saved)
         self._archive.setVisible(saved)
         self._remove.setVisible(saved)

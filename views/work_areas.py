@@ -43,6 +43,10 @@ IMPORT: Final = "import"
 NOTES: Final = "notes"
 REPORT: Final = "report"
 
+DAYS_AWAY: Final = "days away"
+GOALS: Final = "goals"
+"""Parts of the trainee's screen that may be asked for as areas are."""
+
 WORK_AREAS: Final = (
     WorkAreaEntry(DESK, "views.desk_overview", "DeskOverview", needs_trainee=False),
     WorkAreaEntry(PROGRAM, "views.program_editor", "ProgramEditor", needs_trainee=False),

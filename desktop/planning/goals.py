@@ -8,9 +8,12 @@ from datetime import date
 from typing import TYPE_CHECKING
 
 from desktop.planning.estimates import estimate_by
+from desktop.planning.history import History
+from desktop.planning.surroundings import equipment_on
 from desktop.training.demand import effective_load_g
 from desktop.training.exercises import Exercise, LoadingKind, Measure
 from desktop.training.position import Surroundings
+from desktop.training.scale import ALL_FAMILIES, scale
 from desktop.training.trainee import Goal, GoalKind
 
 if TYPE_CHECKING:
@@ -59,6 +62,18 @@ def maximum_of(
         return None
     found = estimate_by(effective, goal.reps, 0.0, equation)
     return found.value_g if found is not None else None
+
+
+def variation_names(history: History, exercise: Exercise, today: date) -> dict[str, str]:
+    """The variations of an exercise by key, easiest first: those that the trainee can set up,
+    then those that still need something.
+    """
+    owned = equipment_on(history.equipment, today)
+    steps = scale(exercise, history.trainee, owned, ALL_FAMILIES)
+    names = {step.key: step.name for step in steps}
+    for each in exercise.variations:
+        names.setdefault(each.key, each.name)
+    return names
 
 
 def reached_by(trend: Trend | None, maximum_g: float | None) -> Reached:
