@@ -24,6 +24,7 @@ class AheadBlock(QWidget):
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self.setLayoutDirection(Qt.LayoutDirection.LeftToRight)  # a figure is never mirrored
         self._theme = theme
         self._lines: tuple[AheadLine, ...] = ()
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
@@ -71,6 +72,7 @@ class AheadBlock(QWidget):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
+        painter.setLayoutDirection(self.layoutDirection())
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         small = self._theme.font(TextSize.SMALL)
         top, high = 0.0, self._line_height()

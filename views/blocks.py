@@ -147,7 +147,8 @@ class Block(QFrame):
 
 
 class Page(QScrollArea):
-    """The ground of a work area: scrolls down where it must, 24 at the edges, 12 between blocks.
+    """The ground of a work area: scrolls down where it must, and across with very large text; 24
+    at the edges, 12 between blocks.
 
     Fill ``body``.
     """
@@ -156,7 +157,6 @@ class Page(QScrollArea):
         super().__init__(parent)
         self._theme = theme
         self.setWidgetResizable(True)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         ground = QWidget()

@@ -116,6 +116,8 @@ class DayBlock(QFrame):
         self._panel: QWidget | None = None
         self.rows: list[SlotRow] = []
         self.head = DayHead(theme)
+        # Its words stand above the figures of the rows, which are never mirrored.
+        self.head.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
         self.head.acted.connect(self.head_acted)
         self.finder = ExerciseFinder(
             theme,

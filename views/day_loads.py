@@ -24,6 +24,7 @@ class DayLoads(QWidget):
 
     def __init__(self, theme: Theme, today: date, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self.setLayoutDirection(Qt.LayoutDirection.LeftToRight)  # a figure is never mirrored
         self._theme, self._today = theme, today
         self._days: tuple[DayLoad, ...] = ()
         self._least = 1.0
@@ -51,6 +52,7 @@ class DayLoads(QWidget):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
+        painter.setLayoutDirection(self.layoutDirection())
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         small = self._theme.font(TextSize.SMALL)
         painter.setFont(small)

@@ -25,6 +25,10 @@ from views import words
 from views.axis_ticks import short_date
 from views.theme import TextSize, Theme
 
+_WIDE_DAY: Final = date(2026, 11, 30)
+"""As wide as the shortest way to write a day gets."""
+
+
 _PLOT: Final = 84
 
 
@@ -38,6 +42,7 @@ class DeloadWeeks(QWidget):
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self.setLayoutDirection(Qt.LayoutDirection.LeftToRight)  # a figure is never mirrored
         self._theme = theme
         self._weeks: tuple[WeekPlanned, ...] = ()
         self._window: DeloadWindow | None = None
@@ -102,6 +107,7 @@ class DeloadWeeks(QWidget):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
+        painter.setLayoutDirection(self.layoutDirection())
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         small = self._theme.font(TextSize.SMALL)
         painter.setFont(small)
@@ -109,7 +115,7 @@ class DeloadWeeks(QWidget):
         most = max((max(week.sets, week.usual_sets) for week in self._weeks), default=1) or 1
         foot = self.height() - 1.3 * line
         each = (foot - 1.5 * line) / most
-        needed = QFontMetricsF(small).horizontalAdvance("30 Nov") + self._theme.px(6)
+        needed = QFontMetricsF(small).horizontalAdvance(short_date(_WIDE_DAY)) + self._theme.px(6)
         every = max(1, ceil(needed / max(1.0, self.column(0).width())))
         for place, week in enumerate(self._weeks):
             self._draw_week(painter, self.column(place), week, foot, each)

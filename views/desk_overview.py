@@ -8,7 +8,7 @@ from datetime import date
 from functools import cached_property
 
 from PySide6.QtCore import QEvent, QObject, Qt
-from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
+from PySide6.QtGui import QKeyEvent, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QSizePolicy, QVBoxLayout, QWidget
 
 from db.changes import Changes
@@ -26,6 +26,8 @@ from views.record import Record
 from views.theme import Theme
 from views.work_area import WorkArea
 from views.work_areas import SHEET, area_word
+
+_NOTE_FROM = 52  # grid units of height
 
 
 class DeskOverview(WorkArea):
@@ -222,6 +224,13 @@ class DeskOverview(WorkArea):
         self._foot.setSpacing(self.theme.grid())
         self.said.setFixedHeight(2 * self.said.fontMetrics().lineSpacing())
         self.filter.setFixedWidth(self.theme.grid(22))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Where there is little room the general caution gives way to the table; sheets and the
+        screens that prescribe say it too.
+        """
+        super().resizeEvent(event)
+        self.note.setVisible(event.size().height() >= self.theme.grid(_NOTE_FROM))
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         if isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress:

@@ -138,10 +138,12 @@ class DeskDelegate(QStyledItemDelegate):
         side = self._theme.px(10)
         top = inside.center().y() - side / 2 + 0.5
         role = {"note": "muted", "caution": "caution", "stop": "stop"}[severity]
-        place = QRectF(inside.left(), top, side, side)
-        draw_mark(painter, place, severity, self._tones[role])
+        room = side + self._theme.px(6)
+        mirrored = painter.layoutDirection() is Qt.LayoutDirection.RightToLeft
+        left = inside.right() - side if mirrored else inside.left()
+        draw_mark(painter, QRectF(left, top, side, side), severity, self._tones[role])
         painter.setPen(self._tones["text" if role == "muted" else role])
-        return inside.adjusted(side + self._theme.px(6), 0, 0, 0)
+        return inside.adjusted(0, 0, -room, 0) if mirrored else inside.adjusted(room, 0, 0, 0)
 
     @staticmethod
     def _tone(cells: Cells, column: Column, chosen: bool) -> str:

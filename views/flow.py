@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QMargins, QPoint, QRect, QSize, Qt
-from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget
+from PySide6.QtWidgets import QLayout, QLayoutItem, QStyle, QWidget
 
 
 class FlowLayout(QLayout):
@@ -55,7 +55,11 @@ class FlowLayout(QLayout):
             width = min(hint.width() + (spare if item in growing else 0), inner.width())
             spare_height = tall - hint.height()
             top = y + (spare_height // 2 if self._centred else spare_height)
-            item.setGeometry(QRect(QPoint(x, top), QSize(width, hint.height())))
+            there = QRect(QPoint(x, top), QSize(width, hint.height()))
+            parent = self.parentWidget()
+            if parent is not None:  # mirrored where words are read from the right
+                there = QStyle.visualRect(parent.layoutDirection(), inner, there)
+            item.setGeometry(there)
             x += width + self._across
 
     def addItem(self, item: QLayoutItem) -> None:

@@ -3,14 +3,22 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QMargins, QPoint, QRect, QSize, Qt
-from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget
+from PySide6.QtWidgets import (
+    QBoxLayout,
+    QLayout,
+    QLayoutItem,
+    QSizePolicy,
+    QStyle,
+    QWidget,
+)
 
 Line = list[tuple[QLayoutItem, int]]
 
 
 class FlowLayout(QLayout):
-    """Items from left to right in lines. Those that expand share what is left of their line; a
-    line whose last item is aligned to the right ends at the right.
+    """Items from left to right in lines, mirrored where words are read from the right. Those that
+    expand share what is left of their line; a line whose last item is aligned to the right ends at
+    the right.
     """
 
     def __init__(self, parent: QWidget | None = None) -> None:
@@ -57,6 +65,10 @@ class FlowLayout(QLayout):
         super().setGeometry(rect)
         self._place(rect.marginsRemoved(self.contentsMargins()), move=True)
 
+    def _direction(self) -> Qt.LayoutDirection:
+        parent = self.parentWidget()
+        return parent.layoutDirection() if parent else Qt.LayoutDirection.LeftToRight
+
     def _place(self, room: QRect, *, move: bool) -> int:
         """Place the items in ``room``; the height that they take."""
         top = room.top()
@@ -67,7 +79,8 @@ class FlowLayout(QLayout):
                 if move:
                     size = QSize(wide, min(high, item.sizeHint().height()))
                     middle = top + (high - size.height()) // 2
-                    item.setGeometry(QRect(QPoint(left, middle), size))
+                    there = QRect(QPoint(left, middle), size)
+                    item.setGeometry(QStyle.visualRect(self._direction(), room, there))
                 left += wide + self.spacing()
             top += high + self.line_gap
         return max(0, top - self.line_gap - room.top())
@@ -93,6 +106,16 @@ class FlowLayout(QLayout):
             return [(item, min(wide, width)) for item, wide in line]
         share = spare // len(growing)
         return [(item, wide + (share if item in growing else 0)) for item, wide in line]
+
+
+def together(row: QBoxLayout, *, growing: bool = False) -> QWidget:
+    """What stands in ``row`` as one item of a line; ``growing``: it takes the room left there."""
+    row.setContentsMargins(0, 0, 0, 0)
+    holder = QWidget()
+    holder.setLayout(row)
+    across = QSizePolicy.Policy.Expanding if growing else QSizePolicy.Policy.Maximum
+    holder.setSizePolicy(across, QSizePolicy.Policy.Fixed)
+    return holder
 
 
 def _shift(line: Line, width: int, spacing: int) -> int:

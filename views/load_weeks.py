@@ -22,6 +22,7 @@ class LoadWeeks(QWidget):
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self.setLayoutDirection(Qt.LayoutDirection.LeftToRight)  # a figure is never mirrored
         self._theme = theme
         self._layout: WeeksLayout | None = None
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -91,6 +92,7 @@ class LoadWeeks(QWidget):
         if self._layout is None:
             return
         painter = QPainter(self)
+        painter.setLayoutDirection(self.layoutDirection())
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         paint_weeks(painter, self._layout, focused=self.hasFocus())
         painter.end()

@@ -45,7 +45,7 @@ LIGHT: Final = Palette(
     stop="#A3241C",
     stop_soft="#F9E3E0",
     good="#2B6E46",
-    second="#8A3F78",
+    second="#7436A8",
     dark=False,
 )
 DARK: Final = Palette(
@@ -62,7 +62,7 @@ DARK: Final = Palette(
     stop="#F28B82",
     stop_soft="#3A1A18",
     good="#7CC79A",
-    second="#DC96C9",
+    second="#B794F4",
     dark=True,
 )
 

@@ -8,7 +8,7 @@ from typing import Final
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
-from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QSizePolicy, QVBoxLayout, QWidget
 
 from db.errors import StoreError
 from desktop.planning.exercise_search import find_exercises
@@ -303,9 +303,11 @@ class PastArea(WorkArea):
         self._lay_out()
 
     def _lay_out(self) -> None:
-        self._head, self._middle = QHBoxLayout(), QHBoxLayout()
+        self._head, self._middle = FlowLayout(), QHBoxLayout()
+        self._head.setContentsMargins(0, 0, 0, 0)
         self._head.addWidget(Label(self.tr("Sessions on record"), "title"))
-        self._head.addWidget(self._detail_word, 1)
+        self._detail_word.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
+        self._head.addWidget(self._detail_word)
         self._head.addWidget(self.search)
         self._middle.addWidget(self.table, 3)
         self._middle.addWidget(self.empty, 3, Qt.AlignmentFlag.AlignTop)

@@ -55,6 +55,7 @@ class PhaseLine(QWidget):
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self.setLayoutDirection(Qt.LayoutDirection.LeftToRight)  # a figure is never mirrored
         self._theme = theme
         self._program = Program("")
         self._at = 0
@@ -134,8 +135,9 @@ class PhaseLine(QWidget):
             if number % step and not now:
                 continue
             text = words.number(week)
-            if now and each * step > metrics.horizontalAdvance("week 000"):
-                text = self.tr("week {number}").format(number=text)
+            long = self.tr("week {number}").format(number=text)
+            if now and each * step > metrics.horizontalAdvance(f"{long}0"):
+                text = long
             painter.setPen(self._theme.colour("accent" if now else "muted"))
             place = QRectF(bar.rect.left() + number * each, top, each, metrics.height())
             flags = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextDontClip
@@ -157,6 +159,7 @@ class PhaseLine(QWidget):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
+        painter.setLayoutDirection(self.layoutDirection())
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         for place, bar in enumerate(self.placed()):
             self._draw_bar(painter, bar, chosen=place == self._at)

@@ -9,7 +9,14 @@ from typing import Final
 
 from PySide6.QtCore import QLocale, Qt
 from PySide6.QtGui import QKeySequence
-from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QFileDialog,
+    QHBoxLayout,
+    QSizePolicy,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
 
 from db.changes import Changes
 from db.errors import StoreError
@@ -21,6 +28,7 @@ from views.blocks import Label, WordButton
 from views.choice_row import Choice, ChoiceRow
 from views.date_field import DateField
 from views.elided_label import ElidedLabel
+from views.flow_layout import FlowLayout, together
 from views.number_fields import FieldError
 from views.paper import Paper
 from views.paper_output import PaperOutput, file_name
@@ -272,17 +280,18 @@ class ReportArea(WorkArea):
         column.addStretch(1)
         self._middle.addWidget(self.preview)
         self._middle.addWidget(self._nothing)
-        self._rows = [QHBoxLayout(), QHBoxLayout(), QHBoxLayout()]
-        head, tools, foot = self._rows
+        self._days = days = QHBoxLayout()
+        head, tools, foot = self._rows = [FlowLayout(), FlowLayout(), FlowLayout()]
         head.addWidget(self._title)
-        head.addWidget(self._detail, 1)
+        head.addWidget(self._detail)
         head.addWidget(self.kinds)
-        tools.addWidget(self.spans)
         for widget in (self.from_field, Label("–", tone="muted"), self.to_field):
-            tools.addWidget(widget)
-        tools.addWidget(self._wrong, 1)
-        tools.addWidget(self.papers)
-        foot.addWidget(self._pages, 1)
+            days.addWidget(widget)
+        days.addWidget(self._wrong, 1)
+        for part in (self.spans, together(days, growing=True), self.papers):
+            tools.addWidget(part)
+        self._pages.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
+        foot.addWidget(self._pages)
         for button in (self.back, self.numbers, self.save, self.print):
             foot.addWidget(button)
         ground = QWidget()
@@ -321,7 +330,10 @@ class ReportArea(WorkArea):
         self._column.setContentsMargins(edge, self.theme.grid(2), edge, self.theme.grid(1))
         self._column.setSpacing(self.theme.px(12))
         for row in self._rows:
+            row.setContentsMargins(0, 0, 0, 0)
             row.setSpacing(self.theme.grid(1))
+            row.line_gap = self.theme.px(4)
+        self._days.setSpacing(self.theme.grid(1))
         for field in (self.from_field, self.to_field):
             field.setFixedWidth(self.theme.grid(14))
 

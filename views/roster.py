@@ -138,7 +138,7 @@ class RosterDelegate(QStyledItemDelegate):
         inside = rect.adjusted(
             self._theme.px(8), self._theme.px(6), -self._theme.px(8), -self._theme.px(6)
         )
-        self._draw_words(painter, inside, line, chosen)
+        self._draw_words(painter, inside, line, chosen, option.direction)
         painter.restore()
 
     def _draw_ground(self, painter: QPainter, rect: QRect, state: int) -> None:
@@ -152,7 +152,14 @@ class RosterDelegate(QStyledItemDelegate):
         painter.setPen(self._theme.colour("accent") if focused else Qt.PenStyle.NoPen)
         painter.drawRoundedRect(ground, corner, corner)
 
-    def _draw_words(self, painter: QPainter, inside: QRect, line: RosterLine, chosen: bool) -> None:
+    def _draw_words(
+        self,
+        painter: QPainter,
+        inside: QRect,
+        line: RosterLine,
+        chosen: bool,
+        direction: Qt.LayoutDirection,
+    ) -> None:
         name_font = self._theme.font(TextSize.BODY, bold=chosen)
         line_font = self._theme.font(TextSize.SMALL)
         metrics = QFontMetrics(name_font)
@@ -161,7 +168,8 @@ class RosterDelegate(QStyledItemDelegate):
             side = self._theme.px(9)
             room -= side + self._theme.px(4)
             top = inside.top() + (metrics.height() - side) / 2
-            place = QRectF(inside.right() - side, top, side, side)
+            mark = QRect(inside.right() - side, round(top), side, side)
+            place = QRectF(QStyle.visualRect(direction, inside, mark))
             draw_mark(painter, place, line.severity, self._theme.colour(line.tone))
         painter.setFont(name_font)
         painter.setPen(self._theme.colour("text"))

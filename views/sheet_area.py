@@ -9,7 +9,14 @@ from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QStandardPaths, Qt
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QFileDialog,
+    QHBoxLayout,
+    QSizePolicy,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
 
 from db.errors import StoreError
 from desktop.planning.days import DayPlan, WhyEmpty, day_plan_of, why_empty
@@ -21,6 +28,7 @@ from views.blocks import Label, WordButton
 from views.choice_row import Choice, ChoiceRow
 from views.date_field import DateField
 from views.elided_label import ElidedLabel
+from views.flow_layout import FlowLayout, together
 from views.no_sheet import NoSheet
 from views.number_fields import FieldError
 from views.paper import Paper
@@ -251,18 +259,20 @@ class SheetArea(WorkArea):
         self._lay_out()
 
     def _lay_out(self) -> None:
-        self._rows = [QHBoxLayout(), QHBoxLayout(), QHBoxLayout()]
-        head, tools, foot = self._rows
+        self._days = days = QHBoxLayout()
+        head, tools, foot = self._rows = [FlowLayout(), FlowLayout(), FlowLayout()]
         head.addWidget(self._title)
-        head.addWidget(self._detail, 1)
+        head.addWidget(self._detail)
         head.addWidget(self.whose)
         for widget in (self._earlier, self.field, self._later):
-            tools.addWidget(widget)
-        tools.addWidget(self._wrong, 1)
+            days.addWidget(widget)
+        days.addWidget(self._wrong, 1)
+        tools.addWidget(together(days, growing=True))
         tools.addWidget(self.papers)
         for button in self._zoom_buttons():
             tools.addWidget(button)
-        foot.addWidget(self._pages, 1)
+        self._pages.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
+        foot.addWidget(self._pages)
         foot.addWidget(self.save)
         foot.addWidget(self.print)
         ground = QWidget()
@@ -322,7 +332,10 @@ class SheetArea(WorkArea):
         self._column.setContentsMargins(edge, self.theme.grid(2), edge, self.theme.grid(1))
         self._column.setSpacing(self.theme.px(12))
         for row in self._rows:
+            row.setContentsMargins(0, 0, 0, 0)
             row.setSpacing(self.theme.grid(1))
+            row.line_gap = self.theme.px(4)
+        self._days.setSpacing(self.theme.grid(1))
         self._rows[0].setSpacing(self.theme.grid(3))
         self.field.setFixedWidth(self.theme.grid(14))
 

@@ -23,6 +23,7 @@ def paint_page(painter: QPainter, sheet: Sheet, page: int, per_mm: float) -> Non
     millimetre. The ground is left as it is: paper is white.
     """
     painter.save()
+    painter.setLayoutDirection(Qt.LayoutDirection.LeftToRight)  # as the blocks were laid out
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     painter.setRenderHint(QPainter.RenderHint.TextAntialiasing)
     painter.scale(per_mm / PER_MM, per_mm / PER_MM)

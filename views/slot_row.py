@@ -80,6 +80,7 @@ class SlotRow(ActingRow):
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self.setLayoutDirection(Qt.LayoutDirection.LeftToRight)  # a figure is never mirrored
         self._theme = theme
         self._face: SlotFace | None = None
         self._open = False
@@ -213,6 +214,7 @@ class SlotRow(ActingRow):
         if face is None:
             return
         painter = QPainter(self)
+        painter.setLayoutDirection(self.layoutDirection())
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         columns = row_columns(self.width(), self._theme)
         self._draw_ground(painter, columns)

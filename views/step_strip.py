@@ -206,6 +206,7 @@ class StepStrip(QWidget):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
+        self.setLayoutDirection(Qt.LayoutDirection.LeftToRight)  # a figure is never mirrored
         self._theme = theme
         self._fonts = strip_fonts(theme)  # fonts made anew are looked up anew: 1 ms each
         self._strip = strip
@@ -303,6 +304,7 @@ class StepStrip(QWidget):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
+        painter.setLayoutDirection(self.layoutDirection())
         layout = self._layout()
         colours = strip_colours(self._theme.palette)
         paint_layout(painter, layout, colours, self._fonts, self._places_on_the_way())

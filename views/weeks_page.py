@@ -44,6 +44,7 @@ class WeeksTable(QTableView):
 
     def __init__(self, theme: Theme, model: WeeksModel, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self.setLayoutDirection(Qt.LayoutDirection.LeftToRight)  # weeks go on to the right
         self._theme, self._weeks = theme, model
         self.setProperty("kind", "desk")
         self.setModel(model)
