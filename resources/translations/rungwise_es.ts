@@ -110,6 +110,10 @@
         <translation>Próxima sesión: {day}.</translation>
     </message>
     <message>
+        <source>No gap changes what is asked.</source>
+        <translation>Ninguna pausa cambia lo que se pide.</translation>
+    </message>
+    <message>
         <source>No session is planned ahead.</source>
         <translation>No hay ninguna sesión planeada.</translation>
     </message>
