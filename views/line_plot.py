@@ -38,6 +38,7 @@ class LinePlot(QWidget):
 
     def __init__(self, theme: Theme, week_starts: int = 0, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self.setLayoutDirection(Qt.LayoutDirection.LeftToRight)  # a figure is never mirrored
         self._theme = theme
         self.plot = DayPlot(theme, week_starts)
         self._series: Series | None = None
@@ -317,6 +318,7 @@ class LinePlot(QWidget):
     def paintEvent(self, _event: QPaintEvent) -> None:
         if self.hasFocus():
             painter = QPainter(self)
+            painter.setLayoutDirection(self.layoutDirection())
             painter.setPen(QPen(self._theme.colour("accent"), 1))
             painter.drawRect(QRectF(self.rect()).adjusted(0.5, 0.5, -0.5, -0.5))
 
