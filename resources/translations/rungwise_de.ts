@@ -10927,7 +10927,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>First set: as many clean reps as you can, stop at&#xa0;{stop}</source>
-        <translation>Erster Satz: so viele saubere Wdh wie möglich, Schluss bei {stop}</translation>
+        <translation>Erster Satz: so viele saubere Wdh wie möglich, Schluss bei&#xa0;{stop}</translation>
     </message>
     <message>
         <source>In between, if your coach agrees: {ways}</source>
@@ -10935,11 +10935,11 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Last set: as many clean reps as you can, stop at&#xa0;{stop}</source>
-        <translation>Letzter Satz: so viele saubere Wdh wie möglich, Schluss bei {stop}</translation>
+        <translation>Letzter Satz: so viele saubere Wdh wie möglich, Schluss bei&#xa0;{stop}</translation>
     </message>
     <message>
         <source>Last set: hold as long as it is clean, stop at&#xa0;{stop}</source>
-        <translation>Letzter Satz: halten, solange es sauber ist, Schluss bei {stop}</translation>
+        <translation>Letzter Satz: halten, solange es sauber ist, Schluss bei&#xa0;{stop}</translation>
     </message>
     <message>
         <source>Last time, {day}: {work}</source>
@@ -12058,7 +12058,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>stop at&#xa0;{stop}</source>
-        <translation>Schluss bei {stop}</translation>
+        <translation>Schluss bei&#xa0;{stop}</translation>
     </message>
     <message>
         <source>test with reps in reserve</source>
