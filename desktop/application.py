@@ -32,7 +32,7 @@ from desktop.translators import Translators, languages, locale_for
 from views.main_window import MainWindow
 from views.record import MessageKind, Record
 from views.theme import Theme
-from views.work_areas import DESK
+from views.work_areas import DESK, PROGRESS
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -44,6 +44,9 @@ if TYPE_CHECKING:
     from views.notice import Notice
 
 _LOOK_ELSEWHERE_MS: Final = 3000
+_CHART_MS: Final = 2000
+"""How long all the rest waits for a chart at most."""
+
 ICON: Final = Path(__file__).parent.parent / "resources" / "desktop" / "rungwise.svg"
 
 translate = QCoreApplication.translate
@@ -92,15 +95,19 @@ class Desk(QObject):
         self._look = QTimer(self)
         self._look.setInterval(_LOOK_ELSEWHERE_MS)
         self._look.timeout.connect(self.look_elsewhere)
+        self._rest = QTimer(self)
+        self._rest.setSingleShot(True)
+        self._rest.setInterval(_CHART_MS)
+        self._rest.timeout.connect(self._go_further)
         self.checked.connect(self._tell_problems)
         theme.changed.connect(self._keep_look)
 
     def start(self, path: Path) -> bool:
-        """Show the window at once with what a first look gives, where it opens on the desk, and
-        open the file in earnest after the first paint. Otherwise as `open`.
+        """Show the window at once with what a first look gives, where it opens on the desk or on
+        a chart, and open the file in earnest after the first paint. Otherwise as `open`.
         """
-        on_desk = self._settings.last_screen in ("", DESK)
-        glimpses = first_look(path, date.today()) if on_desk else None
+        quick = self._settings.last_screen in ("", DESK, PROGRESS)
+        glimpses = first_look(path, date.today()) if quick else None
         if glimpses is None:
             _start_log()
             return self.open(path)
@@ -159,19 +166,35 @@ class Desk(QObject):
         self._settings.last_file = None if path == paths.default_data_file() else path
 
     def _go_on(self) -> None:
-        """After the first paint: the file in earnest, newer shipped exercises, a look at the whole
-        file. Where it cannot be opened the notice says so and the window goes.
+        """After the first paint: the file in earnest. Where it cannot be opened the notice says so
+        and the window goes. A chart that waits for it comes before all the rest.
         """
-        gc.enable()
-        if self.record is None:
+        if self.record is None or self.window is None:
             return
+        chart_first = bool(self.window.area_waiting)
+        if chart_first:
+            self.window.waiting_painted.connect(self._go_further)
         if not self.record.attached:
             _start_log()
             repository = self._opened(self._path, create=False)
             if repository is None:
                 self.close()
                 return
-            self.record.attach(repository)
+            self.record.attach(repository, roster=not chart_first)
+        if chart_first:
+            self._rest.start()
+        else:
+            self._go_further()
+
+    def _go_further(self) -> None:
+        """The roster where it is not read yet, newer shipped exercises, a look through the file."""
+        self._rest.stop()
+        gc.freeze()  # what is there now stays: to look through it again and again finds nothing
+        gc.enable()
+        if self.record is None or not self.record.attached:
+            return
+        if not self.record.reads_roster:
+            self.record.read_roster()
         self._look.start()
         if self.window is not None:
             self.window.setWindowIcon(QIcon(str(ICON)))
@@ -209,6 +232,7 @@ class Desk(QObject):
     def close(self) -> None:
         """Close the window and the file, with a backup."""
         self._look.stop()
+        self._rest.stop()
         self.keeper.close()
         if self.window is not None:
             self.window.close()

@@ -13,8 +13,7 @@ from db.changes import Changes
 from db.database import Database
 from db.errors import StoreError
 from db.repository import Repository
-from desktop.catalogue import load_catalogue
-from desktop.planning.briefs import build_mark
+from desktop.planning.build import build_mark
 
 
 def open_data_file(path: Path, create: bool = True, passphrase: str = "") -> Repository:
@@ -33,6 +32,8 @@ def bring_catalogue(repository: Repository) -> Changes:
     """Bring the shipped exercises up to date; they are read only where another build did last."""
     if repository.catalogue_source() == build_mark():
         return Changes()
+    from desktop.catalogue import load_catalogue
+
     return repository.sync_catalogue(load_catalogue(), build_mark())
 
 
@@ -50,6 +51,7 @@ def back_up(repository: Repository, folder: Path, today: date) -> Path:
 def fill_demo(path: Path, today: date) -> None:
     """Make the demo's data file. Raises StoreError, and leaves no file then."""
     from desktop import demo  # reads logs: only when asked for
+    from desktop.catalogue import load_catalogue
 
     database = Database.open(path)
     repository = Repository(database)

@@ -185,6 +185,35 @@ def test_the_next_start_stands_where_the_last_one_ended(desk: Desk, qtbot: QtBot
         again.close()
 
 
+def test_a_chart_that_stood_there_last_comes_before_the_roster_is_read(
+    desk: Desk, qtbot: QtBot
+) -> None:
+    path = paths.default_data_file()
+    assert desk.open(path)
+    assert desk.window is not None
+    assert desk.record is not None
+    desk.record.save("somebody", Trainee("Bow"))
+    bow = desk.record.repository.trainees()[-1].id
+    desk.window.roster.choose(bow)
+    desk.window.show_area("progress")
+    desk.close()
+
+    again = Desk(Settings(paths.config_folder() / "settings.ini"), Theme(calm=True))
+    try:
+        assert again.start(path)
+        assert again.window is not None
+        assert again.record is not None
+        assert again.window.area_waiting == "progress"
+        assert again.window.roster.known == {bow}
+        assert not again.record.reads_roster
+        qtbot.waitUntil(lambda: again.window is not None and again.window.areas.key == "progress")
+        assert again.window.roster.trainee_id == bow
+        qtbot.waitUntil(lambda: again.record is not None and again.record.roster_complete)
+        assert again.window.areas.key == "progress"
+    finally:
+        again.close()
+
+
 def test_the_first_start_offers_the_unit_and_somebody_new_has_it(desk: Desk) -> None:
     assert desk.open(paths.default_data_file())
     assert desk.window is not None

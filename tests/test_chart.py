@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import subprocess
+import sys
 from collections.abc import Iterator
 from datetime import date
 from itertools import pairwise
@@ -201,6 +203,31 @@ def test_a_drawing_keeps_to_its_frame(scene: Scene) -> None:
 
 
 # What is drawn
+
+
+def test_the_chart_library_is_loaded_without_building_all_of_qt() -> None:
+    code = (
+        "from views.chart_library import pg; "
+        "mirrors = [vars(getattr(pg.Qt, name)) for name in ('QtCore', 'QtGui', 'QtWidgets')]; "
+        "copied = sum(len(mirror) for mirror in mirrors); "
+        "assert copied < 60, copied; "
+        "from PySide6 import QtWidgets; assert 'QWizard' in dir(QtWidgets)"
+    )
+    subprocess.run([sys.executable, "-c", code], check=True)
+
+
+def test_a_part_is_drawn_again_and_not_made_anew(qtbot: QtBot, scene: Scene) -> None:
+    squat = series_in(scene, "back-squat", Shown.ESTIMATE)
+    chart = drawn(qtbot, squat)
+    held = series_in(scene, "l-sit", Shown.HOLD)
+    chart.show_series(held, {}, 16)
+    assert "trend" not in chart.plot.parts()
+    assert sorted(chart.plot.data_of("disc")[0]) == sorted(held.days)
+    chart.show_series(squat, {}, 16)
+    items = {name: id(chart.plot.item(name)) for name in chart.plot.parts()}
+    chart.show_series(squat, {}, 16)
+    assert {name: id(chart.plot.item(name)) for name in chart.plot.parts()} == items
+    assert "goal 30 s" not in chart.plot.labels()
 
 
 def test_the_curves_are_the_trend_and_the_forecast_as_computed(qtbot: QtBot, scene: Scene) -> None:

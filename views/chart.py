@@ -75,10 +75,10 @@ class DayPlot(QWidget):
         self._week_starts = week_starts
         self._bottom = PlotAxis("bottom", self._dates, _ORIGIN)
         self._left = PlotAxis("left", self._numbers)
-        axes = {"bottom": self._bottom, "left": self._left}
-        self._widget: Any = pg.PlotWidget(self, axisItems=axes)
-        self._plot: Any = self._widget.getPlotItem()
-        self._view: Any = self._plot.getViewBox()
+        # A view with two axes: the library's own plot has menus and buttons besides, and half of
+        # the time that it takes to be made goes into them.
+        self._widget: Any = pg.GraphicsView(self)
+        self._view: Any = pg.ViewBox(enableMenu=False)
         self._parts = PlotParts(self._view)
         self._pinned: list[_Pinned] = []
         self._dressed = False
@@ -89,8 +89,13 @@ class DayPlot(QWidget):
         column.addWidget(self._widget)
 
     def _set_up(self) -> None:
-        self._plot.setMenuEnabled(False)
-        self._plot.hideButtons()
+        grid = self._widget.centralLayout
+        grid.setContentsMargins(1, 1, 1, 1)
+        grid.setSpacing(0)
+        for part, row, column in ((self._left, 0, 0), (self._view, 0, 1), (self._bottom, 1, 1)):
+            grid.addItem(part, row, column)
+        for axis in (self._left, self._bottom):
+            axis.linkToView(self._view)
         self._view.setMouseEnabled(True, False)
         self._view.disableAutoRange()
         for part in (self._widget, self._widget.viewport()):
@@ -138,7 +143,7 @@ class DayPlot(QWidget):
 
     def follow(self, other: DayPlot) -> None:
         """Show the same days as ``other`` from now on."""
-        self._plot.setXLink(other._plot)
+        self._view.setXLink(other._view)
 
     def add_line(
         self, name: str, days: Floats, values: Floats, role: str, *, width: float = 1,
@@ -264,6 +269,10 @@ class DayPlot(QWidget):
     def parts(self) -> tuple[str, ...]:
         """The names of what is drawn."""
         return self._parts.names()
+
+    def item(self, name: str) -> Any:
+        """What the library draws a part by."""
+        return self._parts[name]
 
     def data_of(self, name: str) -> tuple[Floats, Floats]:
         """Days and values of a line or of spots."""

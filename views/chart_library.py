@@ -30,14 +30,18 @@ def _mirror(module: ModuleType) -> ModuleType:
 # The library copies all that Qt has into modules of its own, by which the binding must build each
 # of a thousand classes: as long as all the rest of its import. Ours hand them on instead, and the
 # copying finds nothing to copy. Should another version do without, this changes nothing.
+_listings = [(_module, vars(_module).get("__dir__")) for _module in _QT]
 for _module in _QT:
     _stand_in = _mirror(_module)
     sys.modules.setdefault(_stand_in.__name__, _stand_in)
-    _module.__dir__ = list  # type: ignore[method-assign]
+    vars(_module)["__dir__"] = list
 try:
     import pyqtgraph as pg
 finally:
-    for _module in _QT:
-        del _module.__dir__
+    for _module, _listing in _listings:
+        if _listing is None:
+            del vars(_module)["__dir__"]
+        else:
+            vars(_module)["__dir__"] = _listing
 
 __all__ = ["Floats", "pg"]

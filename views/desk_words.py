@@ -24,7 +24,7 @@ class DeskRows(NamedTuple):
 
 def roster_lines(record: Record, today: date) -> tuple[RosterLine, ...]:
     """The lines of the roster by need."""
-    if not record.attached:
+    if not record.reads_roster:
         from views.first_rows import glimpsed_line
 
         return tuple(glimpsed_line(one, today) for one in record.glimpses)
@@ -35,7 +35,7 @@ def roster_lines(record: Record, today: date) -> tuple[RosterLine, ...]:
 
 def desk_cells(record: Record, today: date) -> DeskRows:
     """What stands on the desk, as far as it is known."""
-    if not record.attached:
+    if not record.reads_roster:
         from views.first_rows import glimpsed_cells, glimpsed_rank
 
         return DeskRows(record.glimpses, partial(glimpsed_cells, today=today), glimpsed_rank)
@@ -47,7 +47,7 @@ def desk_cells(record: Record, today: date) -> DeskRows:
 
 def counted(record: Record, today: date) -> tuple[int, int]:
     """How many train today, and how many need attention, as far as known."""
-    if not record.attached:
+    if not record.reads_roster:
         return sum(one.is_due(today) for one in record.glimpses), 0
     entries = record.roster(today)
     urgent = ("caution", "stop")

@@ -30,11 +30,12 @@ _STAR: Final = 11
 
 class LinePlot(QWidget):
     """Draws a `Series`. ``chosen(index)``: the cursor stands on another spot (-1: on none);
-    ``opened(index)``: that session is wanted.
+    ``opened(index)``: that session is wanted; ``painted``: the first picture is on its way.
     """
 
     chosen = Signal(int)
     opened = Signal(int)
+    painted = Signal()
 
     def __init__(self, theme: Theme, week_starts: int = 0, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -46,6 +47,7 @@ class LinePlot(QWidget):
         self._weeks: int | None = None
         self._index = -1
         self._size = _SIZES[0][1]
+        self._was_painted = False
         self.body_mass_shown = False
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         column = QVBoxLayout(self)
@@ -316,6 +318,9 @@ class LinePlot(QWidget):
                 super().keyPressEvent(event)
 
     def paintEvent(self, _event: QPaintEvent) -> None:
+        if not self._was_painted:
+            self._was_painted = True
+            self.painted.emit()
         if self.hasFocus():
             painter = QPainter(self)
             painter.setLayoutDirection(self.layoutDirection())

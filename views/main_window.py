@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from datetime import date
-from functools import cached_property
+from functools import cached_property, partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Protocol
 
-from PySide6.QtCore import QByteArray, Qt, QTimer, Signal
+from PySide6.QtCore import QByteArray, Qt, QTimer, Signal, SignalInstance
 from PySide6.QtGui import QCloseEvent, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QVBoxLayout, QWidget
 
@@ -24,7 +24,7 @@ from views.roster import Roster
 from views.status_line import StatusLine
 from views.theme import Theme
 from views.work_area import WorkArea
-from views.work_areas import DAYS_AWAY, DESK, GOALS, IMPORT, TRAINEE, WORK_AREAS
+from views.work_areas import DAYS_AWAY, DESK, GOALS, IMPORT, PROGRESS, TRAINEE, WORK_AREAS
 
 if TYPE_CHECKING:
     from desktop.planning.roster import RosterEntry
@@ -59,7 +59,8 @@ class MainWindow(QMainWindow):
     the first paint.
 
     It stands before the record's file is open, with what a first look gave; what is not needed for
-    that is made when it is first asked for.
+    that is made when it is first asked for. ``area_waiting``: the area that is shown as soon as the
+    file is open ("" for none); ``waiting_painted`` follows when it stands there.
     """
 
     painted = Signal()
@@ -69,6 +70,7 @@ class MainWindow(QMainWindow):
     language_wanted = Signal(str)
     keeping_wanted = Signal(str)
     everything_brought = Signal(Path)
+    waiting_painted = Signal()
 
     def __init__(
         self,
@@ -81,9 +83,7 @@ class MainWindow(QMainWindow):
         super().__init__(parent)
         self._record, self._today, self._settings = record, today, settings
         self._was_painted = self._left = False
-        self._breath = QTimer(self)
-        self._breath.setSingleShot(True)
-        self._breath.timeout.connect(self.painted)
+        self.area_waiting = ""
         self.setWindowTitle(self.tr("Rungwise"))
         self.roster = Roster(theme)
         self.areas = AreaStack(WORK_AREAS, record, today, theme)
@@ -279,14 +279,29 @@ class MainWindow(QMainWindow):
             self.resize(1280, 800)
         if self._settings.last_trainee in self.roster.known:
             self.roster.choose(self._settings.last_trainee)
-        keys = {entry.key for entry in WORK_AREAS} - {TRAINEE} if self._record.attached else ()
+        keys = {entry.key for entry in WORK_AREAS} - {TRAINEE}
         last = self._settings.last_screen
-        self.areas.show_area(last if last in keys else DESK)
+        if last not in keys or (last != PROGRESS and not self._record.attached):
+            last = DESK
+        if last == DESK or self._record.attached:
+            self._open_on(last)
+        else:
+            self.area_waiting = last
+
+    def _open_on(self, key: str) -> None:
+        self.areas.show_area(key)
         if self.areas.area is not None:
             self.areas.area.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _resume(self) -> None:
-        """The file is open: what was being typed when the program was killed stands there again."""
+        """The file is open: the area that waited for it, and what was being typed when the program
+        was killed.
+        """
+        if self.area_waiting:
+            waiting, self.area_waiting = self.area_waiting, ""
+            self._open_on(waiting)
+            if self.areas.area is not None:
+                self.areas.area.drawn.connect(partial(self._breathe, self.waiting_painted))
         from desktop.planning.kept_drafts import at_work
 
         draft = at_work(self._record.repository)
@@ -299,7 +314,15 @@ class MainWindow(QMainWindow):
         super().paintEvent(event)
         if not self._was_painted:
             self._was_painted = True
-            self._breath.start(_BREATH_MS)
+            self._breathe(self.painted)
+
+    def _breathe(self, then: SignalInstance) -> None:
+        """What was painted is on the screen before ``then`` is told."""
+        breath = QTimer(self)
+        breath.setSingleShot(True)
+        breath.timeout.connect(then)
+        breath.timeout.connect(breath.deleteLater)
+        breath.start(_BREATH_MS)
 
     def closeEvent(self, event: QCloseEvent) -> None:
         if not self._left:

@@ -18,7 +18,6 @@ from db.errors import StoreError
 from desktop.planning.history import History
 from desktop.planning.line_history import read_about, with_line
 from desktop.planning.progress import LineProgress, progress_of
-from desktop.planning.progress_export import write_progress, write_progress_book
 from desktop.planning.trained_lines import TrainedLine, line_name, trained_lines
 from desktop.training.exercises import LoadingKind
 from views import words
@@ -175,6 +174,7 @@ class ProgressArea(WorkArea):
         if not trained:
             self.progress = None
             self.beginning.say(self._about.trainee.name, planned=bool(self._lines))
+            QTimer.singleShot(0, self.drawn.emit)
             return
         self.lines.show_lines(
             [one for one in self._lines if one.last],
@@ -246,6 +246,7 @@ class ProgressArea(WorkArea):
 
         block = self.block = ChartBlock(self.theme, self.today, self.week_starts)
         block.session_wanted.connect(self.session_wanted)
+        block.chart.painted.connect(self.drawn)
         block.offer(self.saving.actions)
         block.show_table(self.table.on)
         block.chart.body_mass_shown = self.body_mass.on
@@ -340,6 +341,7 @@ class ProgressArea(WorkArea):
             self.block.chart.show_body_mass(shown)
 
     def what_to_save(self) -> Saved:
+        from desktop.planning.progress_export import write_progress, write_progress_book
         from views.progress_picture import Picture
 
         progress, history, block = self.progress, self._about, self.block

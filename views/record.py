@@ -48,7 +48,8 @@ class Record(QObject):
     is the one path for words to the coach; text is plain, never markup.
 
     A record may stand before its file is open: it then knows the ``glimpses`` of a first look,
-    until `attach` brings the repository and ``opened`` follows.
+    until `attach` brings the repository and ``opened`` follows. They stand in for the roster until
+    that is read.
     """
 
     opened = Signal()
@@ -69,6 +70,7 @@ class Record(QObject):
         self._roster = RosterSource(self)
         self._roster.went_on.connect(lambda: self.changed.emit(Changes()))
         self._began: date | None = None
+        self._reads_roster = False
         if repository is not None:
             self._take(repository)
 
@@ -83,13 +85,18 @@ class Record(QObject):
         assert self._repository is not None
         return self._repository
 
-    def attach(self, repository: Repository) -> None:
-        """The file is open now."""
+    def attach(self, repository: Repository, *, roster: bool = True) -> None:
+        """The file is open now. ``roster`` False: `read_roster` follows, when there is time."""
         self._take(repository)
+        if roster:
+            self.read_roster()
+        self.opened.emit()
+
+    def read_roster(self) -> None:
+        """Read the roster in place of what the first look gave."""
         if self._began is not None:
             self.begin_roster(self._began)
         self.changed.emit(Changes())
-        self.opened.emit()
 
     def _take(self, repository: Repository) -> None:
         self._repository = repository
@@ -125,23 +132,29 @@ class Record(QObject):
         """One trainee's entry with all cautions; None where nobody is named or the file is not
         open yet.
         """
-        row = self._roster.row(trainee_id) if self.attached else None
+        row = self._roster.row(trainee_id) if self._reads_roster else None
         return row.entry if row is not None else None
 
     @property
     def roster_complete(self) -> bool:
         """Whether the roster knows everybody's cautions."""
-        return self.attached and self._roster.complete
+        return self._reads_roster and self._roster.complete
+
+    @property
+    def reads_roster(self) -> bool:
+        """Whether there is more of the roster than glimpses."""
+        return self._reads_roster
 
     @property
     def roster_progress(self) -> tuple[int, int]:
         """How many of how many trainees are known with their cautions."""
-        return self._roster.progress if self.attached else (0, len(self._glimpses))
+        return self._roster.progress if self._reads_roster else (0, len(self._glimpses))
 
     def begin_roster(self, today: date) -> None:
         """Read the roster quickly; what takes longer follows with a ``changed`` of no kind."""
         self._began = today
         if self._repository is not None:
+            self._reads_roster = True
             self._roster.begin(self._repository, today)
 
     def line_names(self, trainee_id: int | None) -> Callable[[int | None], str]:

@@ -26,7 +26,8 @@ class WorkArea(QWidget):
     changes and when the record changes while the area is shown; a hidden area is refreshed when
     it is shown again. `leave` is asked before another area or trainee is shown: keep drafts there.
     ``session_wanted`` names a session that the session area is to open, ``draft_wanted`` gives a
-    draft, ``everything_brought`` a file that holds everything.
+    draft, ``everything_brought`` a file that holds everything. ``drawn``: what takes its time to be
+    drawn stands on the screen.
     """
 
     trainee_wanted = Signal(int)
@@ -34,6 +35,7 @@ class WorkArea(QWidget):
     session_wanted = Signal(int)
     draft_wanted = Signal(object)
     everything_brought = Signal(Path)
+    drawn = Signal()
 
     def __init__(
         self, record: Record, today: date, theme: Theme, parent: QWidget | None = None

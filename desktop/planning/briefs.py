@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-import sys
 from collections.abc import Iterable, Mapping
 from datetime import date, timedelta
-from functools import cache
 from itertools import pairwise
-from pathlib import Path
 from typing import Final
 
+from desktop.planning.build import build_mark as build_mark
 from desktop.planning.clearance import red_flags, uncleared_red_flag, uncleared_screening
 from desktop.planning.history import History
 from desktop.planning.line_briefs import line_brief
@@ -149,22 +147,6 @@ def session_brief(history: History, session: Session) -> SessionBrief:
         muscles=tuple(muscles),
         work=_work(session),
     )
-
-
-@cache
-def build_mark() -> str:
-    """What tells the rules at work here from those of another build, by which kept briefs may have
-    been drawn up: names, sizes and times of the files of the model.
-    """
-    from hashlib import blake2s
-
-    here = Path(__file__).parent
-    folders = (here, here.parent / "training", here.parent.parent / "resources")
-    files = [each for folder in folders for each in sorted(folder.glob("*.*"))]
-    if getattr(sys, "frozen", False):  # then the model's files are inside the program
-        files.append(Path(sys.executable))
-    stats = [(each.name, each.stat().st_size, each.stat().st_mtime_ns) for each in files]
-    return blake2s(repr(stats).encode(), digest_size=12).hexdigest()
 
 
 def _lines_of_phase(history: History, day: date) -> list[Line]:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from db.codec import from_text, to_text
 from db.errors import DamagedFile
 from db.repository import Repository
@@ -13,7 +15,9 @@ from db.session_drafts import (
     drop_draft,
     keep_draft,
 )
-from desktop.planning.session_draft import SessionDraft
+
+if TYPE_CHECKING:
+    from desktop.planning.session_draft import SessionDraft
 
 
 def key_of(draft: SessionDraft) -> DraftKey:
@@ -58,6 +62,8 @@ def at_work(repository: Repository) -> SessionDraft | None:
 
 def _read(stored: StoredDraft) -> SessionDraft | None:
     """The draft; None where another version wrote what this one cannot read. It is left alone."""
+    from desktop.planning.session_draft import SessionDraft  # there is seldom one
+
     try:
         draft: SessionDraft = from_text(stored.text, SessionDraft)
     except DamagedFile:

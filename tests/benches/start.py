@@ -23,12 +23,14 @@ import resource, sys, time
 def tell():
     print(time.time(), resource.getrusage(resource.RUSAGE_SELF).ru_maxrss, flush=True)
     import os; os._exit(0)
-from PySide6.QtCore import QEvent, QObject, QTimer
+from PySide6.QtCore import QCoreApplication, QEvent, QObject, QTimer
 class Watch(QObject):
     def eventFilter(self, watched, event):
-        if event.type() == QEvent.Type.Paint:
-            QTimer.singleShot(0, tell)
+        if event.type() == QEvent.Type.Paint:  # told once it is painted, before any timer
+            QCoreApplication.postEvent(self, QEvent(QEvent.Type.User))
         return False
+    def customEvent(self, event):
+        tell()
 """
 _EMPTY = (
     """
@@ -87,20 +89,22 @@ def watched(desk, path):
         desk.poll.timeout.connect(lambda: tell() if desk.record.roster_complete else None)
         desk.poll.start(1)
     else:
-        desk.poll.timeout.connect(lambda: watch_charts(desk))
-        desk.poll.start(1)
+        watch_charts(desk)
     return done
 def watch_charts(desk):
-    module = sys.modules.get("pyqtgraph.widgets.GraphicsView")
-    if module is None or not hasattr(module, "GraphicsView"):
-        return
-    desk.poll.stop()
-    paint = module.GraphicsView.paintEvent
-    def painted(view, event):
-        result = paint(view, event)
-        QTimer.singleShot(0, tell)
-        return result
-    module.GraphicsView.paintEvent = painted
+    from views import work_areas
+    make = work_areas.WorkAreaEntry.make
+    def watching(area):
+        build = area._build_block
+        def built():
+            block = build()
+            block.chart.plot._widget.viewport().installEventFilter(desk.watch)
+            return block
+        area._build_block = built
+        return area
+    work_areas.WorkAreaEntry.make = lambda *around: watching(make(*around))
+    if desk.window.areas.area is not None:
+        watching(desk.window.areas.area)
 start = application.Desk.start
 application.Desk.start = watched
 __main__.main(["--database", sys.argv[1]])
