@@ -398,3 +398,16 @@ def test_a_goal_for_repetitions_is_reached_when_its_maximum_is(room: Room) -> No
     by_reps, plain = shown.goals
     assert by_reps.maximum_g == pytest.approx(86_000, rel=0.02)
     assert plain.maximum_g == 86_000
+
+
+def test_while_an_illness_goes_on_it_is_told_what_a_return_today_would_mean(
+    qtbot: QtBot, room: Room
+) -> None:
+    room.save(Absence(room.trainee_id, TODAY - 6 * DAY, None, AbsenceKind.ILLNESS))
+    history = read_history(room.repository, room.trainee_id)
+    found = next_session(history, TODAY)
+    assert found.if_back
+    form = opened(qtbot, room)
+    text = "Nothing is expected until the return; back today, the next session is Mon 28 Sept."
+    qtbot.waitUntil(lambda: text in said(form.absences), timeout=3_000)
+    assert "No gap changes what is asked." in said(form.absences)

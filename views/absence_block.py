@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from datetime import date
 
@@ -17,7 +17,7 @@ from desktop.training.trainee import Absence, Trainee
 from views import words
 from views.absence_form import AbsenceForm
 from views.absence_texts import absence_text, next_text, what_it_changes
-from views.blocks import Block, Label, WordButton
+from views.blocks import Block, Label, Tone, WordButton
 from views.record import MessageKind, Record
 from views.theme import Theme
 
@@ -83,18 +83,24 @@ class AbsenceBlock(Block):
 
     def _row(self, absence: Absence) -> QWidget:
         made = QWidget()
-        line = QHBoxLayout(made)
-        line.setContentsMargins(0, 0, 0, 0)
+        column = QVBoxLayout(made)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        line = QHBoxLayout()
         line.setSpacing(self._look.px(4))
+        column.addLayout(line)
         text = absence_text(absence, self._today)
-        line.addWidget(Label(text))
-        line.addSpacing(self._look.px(8))
-        line.addWidget(Label(absence.note, tone="muted", wrap=True), 1)
-        acts = [(self.tr("Change"), self.form.change), (self.tr("Remove"), self._remove)]
+        line.addWidget(Label(text, wrap=True), 1)
+        if absence.note:
+            column.addWidget(Label(absence.note, "small", "muted", wrap=True))
+        acts: list[tuple[str, Tone, Callable[[Absence], None]]] = [
+            (self.tr("Change"), "", self.form.change),
+            (self.tr("Remove"), "muted", self._remove),
+        ]
         if absence.last is None and absence.first < self._today:
-            acts.insert(0, (self.tr("Back since today"), self._end))
-        for word, does in acts:
-            button = WordButton(word, tone="muted" if does == self._remove else "")
+            acts.insert(0, (self.tr("Back since today"), "", self._end))
+        for word, tone, does in acts:
+            button = WordButton(word, tone=tone)
             button.setAccessibleName(f"{word}: {text}")
             button.clicked.connect(lambda _on=False, act=does: act(absence))
             line.addWidget(button)

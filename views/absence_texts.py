@@ -57,6 +57,11 @@ def next_text(found: NextSession, unit: Unit, today: date) -> str:
     if found.day is None:
         return translate("Absences", "No session is planned ahead.")
     text = translate("Absences", "Next session: {day}.")
+    if found.if_back:
+        text = translate(
+            "Absences",
+            "Nothing is expected until the return; back today, the next session is {day}.",
+        )
     said = text.format(day=words.short_day(found.day, today))
     if not found.gaps:
         unchanged = translate("Absences", "No gap changes what is asked.")

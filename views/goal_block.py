@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from datetime import date
 
 from PySide6.QtCore import QTimer
@@ -11,7 +12,7 @@ from db.errors import StoreError
 from desktop.planning.history import History
 from desktop.planning.line_history import read_about
 from desktop.training.trainee import Goal
-from views.blocks import Block, Label, WordButton
+from views.blocks import Block, Label, Tone, WordButton
 from views.goal_desk import GoalDesk
 from views.goal_form import GoalForm, Wish
 from views.record import Record
@@ -85,13 +86,14 @@ class GoalBlock(Block):
         line.setSpacing(self._look.px(4))
         text = self._desk.words_of(about, goal, self._desk.aimed(about, goal.line_id))
         line.addWidget(Label(text, wrap=True), 1)
-        for word, does in (
-            (self.tr("Change"), lambda: self.form.change(goal)),
-            (self.tr("Remove"), lambda: self._remove(goal)),
-        ):
-            button = WordButton(word)
+        acts: tuple[tuple[str, Tone, Callable[[Goal], None]], ...] = (
+            (self.tr("Change"), "", self.form.change),
+            (self.tr("Remove"), "muted", self._remove),
+        )
+        for word, tone, does in acts:
+            button = WordButton(word, tone=tone)
             button.setAccessibleName(f"{word}: {text}")
-            button.clicked.connect(lambda _on=False, act=does: act())
+            button.clicked.connect(lambda _on=False, act=does: act(goal))
             line.addWidget(button)
         column.addLayout(line)
         if goal.note:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 
 from desktop.planning.days import day_plan_of, next_day_of
@@ -37,15 +37,24 @@ class AfterGap:
 @dataclass(frozen=True, slots=True)
 class NextSession:
     """The next day of training that is not on record (None: none within a year), and the lines
-    of it that a gap changes.
+    of it that a gap changes. ``if_back``: the trainee is away until further notice; it is told
+    what a return today would mean.
     """
 
     day: date | None
     gaps: tuple[AfterGap, ...] = ()
+    if_back: bool = False
 
 
 def next_session(history: History, today: date) -> NextSession:
     """The next session from ``today`` on, with what the days untrained until then change."""
+    away = tuple(one for one in history.absences if one.last is None and one.first <= today)
+    if away:
+        ended = tuple(
+            replace(one, last=today - DAY) if one in away else one for one in history.absences
+        )
+        back = next_session(replace(history, absences=ended), today)
+        return replace(back, if_back=True)
     done_today = any(one.day == today for one in history.sessions)
     day = next_day_of(history, today if done_today else today - DAY)
     if day is None:
