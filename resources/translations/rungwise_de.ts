@@ -118,6 +118,10 @@
         <translation>Keine Einheit ist geplant.</translation>
     </message>
     <message>
+        <source>Nothing is expected until the return; back today, the next session is {day}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{kind} from {first} on</source>
         <translation>{kind} ab {first}</translation>
     </message>
@@ -6523,6 +6527,14 @@ Liegestütze 12/10/9</translation>
         <translation>{line}, {day}: {change}</translation>
     </message>
     <message>
+        <source>{line}: the session of {day} counts differently</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{line}: {count} sessions count differently, the first on {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{name} added</source>
         <translation>{name} hinzugefügt</translation>
     </message>
@@ -10927,7 +10939,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>First set: as many clean reps as you can, stop at&#xa0;{stop}</source>
-        <translation>Erster Satz: so viele saubere Wdh wie möglich, Schluss bei&#xa0;{stop}</translation>
+        <translation>Erster Satz: so viele saubere Wdh wie möglich, Schluss bei {stop}</translation>
     </message>
     <message>
         <source>In between, if your coach agrees: {ways}</source>
@@ -10935,11 +10947,11 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Last set: as many clean reps as you can, stop at&#xa0;{stop}</source>
-        <translation>Letzter Satz: so viele saubere Wdh wie möglich, Schluss bei&#xa0;{stop}</translation>
+        <translation>Letzter Satz: so viele saubere Wdh wie möglich, Schluss bei {stop}</translation>
     </message>
     <message>
         <source>Last set: hold as long as it is clean, stop at&#xa0;{stop}</source>
-        <translation>Letzter Satz: halten, solange es sauber ist, Schluss bei&#xa0;{stop}</translation>
+        <translation>Letzter Satz: halten, solange es sauber ist, Schluss bei {stop}</translation>
     </message>
     <message>
         <source>Last time, {day}: {work}</source>
@@ -12058,7 +12070,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>stop at&#xa0;{stop}</source>
-        <translation>Schluss bei&#xa0;{stop}</translation>
+        <translation>Schluss bei {stop}</translation>
     </message>
     <message>
         <source>test with reps in reserve</source>
