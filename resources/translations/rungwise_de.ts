@@ -119,7 +119,7 @@
     </message>
     <message>
         <source>Nothing is expected until the return; back today, the next session is {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis zur Rückkehr wird nichts erwartet; heute zurück, wäre am {day} die nächste Einheit.</translation>
     </message>
     <message>
         <source>{kind} from {first} on</source>
@@ -6528,11 +6528,11 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>{line}: the session of {day} counts differently</source>
-        <translation type="unfinished"></translation>
+        <translation>{line}: die Einheit vom {day} zählt anders</translation>
     </message>
     <message>
         <source>{line}: {count} sessions count differently, the first on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{line}: {count} Einheiten zählen anders, die erste am {day}</translation>
     </message>
     <message>
         <source>{name} added</source>
