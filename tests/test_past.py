@@ -11,6 +11,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from db.past_rows import past_sessions
+from desktop.limits import load_limits
 from desktop.planning.past import (
     NoRepair,
     What,
@@ -25,9 +26,13 @@ from desktop.planning.past import (
 from desktop.planning.past_effects import past_effect
 from desktop.training.exercises import Exercise, LoadingKind, Measure, Muscle, Pattern
 from desktop.training.program import Line
+from desktop.training.quantities import Unit
+from desktop.training.reasons import ReasonCode
 from desktop.training.session import ChangeKind, LineDone, Session, SessionChange, SetDone
 from tests import strategies
 from tests.scenario import TODAY, open_club
+from tests.strength_room import MONDAY, WEEK, as_asked, open_room, two_short
+from views.past_texts import effect_lines, steps_change
 
 SQUAT = Exercise("squat", "Squat", Pattern.SQUAT, LoadingKind.BARBELL, (Muscle.QUADRICEPS,))
 FRONT = replace(SQUAT, key="front", name="Front squat")
@@ -192,3 +197,29 @@ def test_a_correction_tells_bests_and_cautions_that_change(tmp_path: Path) -> No
     assert nothing.none
     assert nothing.later
     repository.database.close()
+
+
+def test_a_correction_tells_which_later_sessions_count_differently(
+    tmp_path: Path, english: None
+) -> None:
+    room = open_room(tmp_path)
+    days = [MONDAY + weeks * WEEK for weeks in range(4)]
+    done = [room.train(day, two_short if day == days[-1] else as_asked) for day in days]
+    squat = replace(done[2].lines[0], sets=tuple(map(two_short, done[2].lines[0].asked)))
+    missed = replace(done[2], lines=(squat, *done[2].lines[1:]))
+    # The week after, short as well, is then more in all than the time before: no miss any more.
+    effect = past_effect(room.repository, [done[2]], [missed], days[-1] + WEEK)
+    (changed,) = effect.steps
+    (step,) = changed.steps
+    assert step.before is not None
+    assert step.after is not None
+    assert (step.session_id, step.before.reason.code) == (done[3].id, ReasonCode.MISSED)
+    assert step.after.reason.code is ReasonCode.IMPROVED
+    assert not effect.none
+    said = effect_lines(effect, Unit.KG, load_limits(), days[-1] + WEEK, lambda _: "")
+    assert "Back squat: the session of Mon 28 Sep counts differently" in said
+    twice = replace(changed, steps=(step, step))
+    assert steps_change(twice, days[-1] + WEEK) == (
+        "Back squat: 2 sessions count differently, the first on Mon 28 Sep"
+    )
+    room.repository.database.close()

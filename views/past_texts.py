@@ -9,7 +9,7 @@ from itertools import groupby
 from PySide6.QtCore import QCoreApplication, QDateTime, QLocale, QTimeZone
 
 from desktop.planning.past import Difference, LoggedChange, NoRepair, Repair, What
-from desktop.planning.past_effects import BestChange, PastEffect
+from desktop.planning.past_effects import BestChange, PastEffect, StepsChange
 from desktop.training.exercises import Exercise, LoadingKind
 from desktop.training.limits import Limit, LimitId
 from desktop.training.quantities import Unit
@@ -46,6 +46,7 @@ def effect_lines(
             )
             for each in effect.targets
         ),
+        *(steps_change(each, today) for each in effect.steps),
         *(best_change(each, unit) for each in effect.bests),
         *(
             text.format(text=caution_text(each, limits, unit, today, names(each.line_id)))
@@ -61,6 +62,17 @@ def nothing_changes(effect: PastEffect) -> str:
         return unchanged_text()
     return translate(
         "Past", "No target, best or caution changes: what is asked rests on the same work."
+    )
+
+
+def steps_change(change: StepsChange, today: date) -> str:
+    """Other sessions that count differently: "Back squat: 2 sessions count differently, ..."."""
+    one = translate("Past", "{line}: the session of {day} counts differently")
+    more = translate("Past", "{line}: {count} sessions count differently, the first on {day}")
+    return (one if len(change.steps) == 1 else more).format(
+        line=line_name(change.exercise.name, change.line.name),
+        count=words.number(len(change.steps)),
+        day=words.short_day(change.steps[0].day, today),
     )
 
 

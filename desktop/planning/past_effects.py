@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Sequence, Set
 from dataclasses import dataclass, replace
 from datetime import date
 
@@ -17,6 +17,7 @@ from desktop.planning.standing import standing_on
 from desktop.training.exercises import Exercise
 from desktop.training.program import Line
 from desktop.training.recovery import Caution
+from desktop.training.replay import StepChange, what_changed
 from desktop.training.session import Session, SetDone
 
 
@@ -31,12 +32,22 @@ class BestChange:
 
 
 @dataclass(frozen=True, slots=True)
+class StepsChange:
+    """Other sessions of one line that count differently, or lead elsewhere; oldest first."""
+
+    line: Line
+    exercise: Exercise
+    steps: tuple[StepChange, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class PastEffect:
     """Everything of today that a change of the past changes. ``later``: whether sessions of the
     same lines follow, which went on as they were asked.
     """
 
     targets: tuple[Effect, ...] = ()
+    steps: tuple[StepsChange, ...] = ()
     bests: tuple[BestChange, ...] = ()
     raised: tuple[Caution, ...] = ()
     settled: tuple[Caution, ...] = ()
@@ -45,7 +56,7 @@ class PastEffect:
     @property
     def none(self) -> bool:
         """Whether nothing changes."""
-        return not (self.targets or self.bests or self.raised or self.settled)
+        return not (self.targets or self.steps or self.bests or self.raised or self.settled)
 
 
 def past_effect(
@@ -72,6 +83,7 @@ def past_effect(
     raised, settled = _cautions(was, will_be, today)
     return PastEffect(
         effects_between(was, will_be, line_ids),
+        tuple(_steps_changes(was, will_be, line_ids, gone | {one.id for one in after})),
         tuple(_best_changes(was, will_be, line_ids)),
         raised,
         settled,
@@ -84,8 +96,28 @@ def _later(kept: Iterable[Session], touched: Sequence[Session], line_ids: set[in
     return any(one.day > last and any(p.line_id in line_ids for p in one.lines) for one in kept)
 
 
+def _steps_changes(
+    was: History, will_be: History, line_ids: Sequence[int], touched: Set[int | None]
+) -> Iterable[StepsChange]:
+    day = _last_day(was, will_be) + DAY
+    for line_id in line_ids:
+        line = was.line(line_id)
+        before, after = (standing_on(history, day, line).replay for history in (was, will_be))
+        steps = tuple(
+            change
+            for change in what_changed(before, after)
+            if change.session_id is not None and change.session_id not in touched
+        )
+        if steps:
+            yield StepsChange(line, was.exercise_of(line), steps)
+
+
+def _last_day(was: History, will_be: History) -> date:
+    return max((one.day for one in (*was.sessions, *will_be.sessions)), default=date.min)
+
+
 def _best_changes(was: History, will_be: History, line_ids: Sequence[int]) -> Iterable[BestChange]:
-    last = max((one.day for one in (*was.sessions, *will_be.sessions)), default=date.min)
+    last = _last_day(was, will_be)
     for line_id in line_ids:
         line = was.line(line_id)
         around = standing_on(will_be, last + DAY, line).state.surroundings
