@@ -33,6 +33,7 @@ from tests import strategies
 from tests.scenario import TODAY, open_club
 from tests.strength_room import MONDAY, WEEK, as_asked, open_room, two_short
 from views.past_texts import effect_lines, steps_change
+from views.words import short_day
 
 SQUAT = Exercise("squat", "Squat", Pattern.SQUAT, LoadingKind.BARBELL, (Muscle.QUADRICEPS,))
 FRONT = replace(SQUAT, key="front", name="Front squat")
@@ -217,9 +218,10 @@ def test_a_correction_tells_which_later_sessions_count_differently(
     assert step.after.reason.code is ReasonCode.IMPROVED
     assert not effect.none
     said = effect_lines(effect, Unit.KG, load_limits(), days[-1] + WEEK, lambda _: "")
-    assert "Back squat: the session of Mon 28 Sep counts differently" in said
+    day = short_day(days[-1])
+    assert f"Back squat: the session of {day} counts differently" in said
     twice = replace(changed, steps=(step, step))
     assert steps_change(twice, days[-1] + WEEK) == (
-        "Back squat: 2 sessions count differently, the first on Mon 28 Sep"
+        f"Back squat: 2 sessions count differently, the first on {day}"
     )
     room.repository.database.close()
