@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import date
 from math import ceil
 from typing import Final
 
@@ -16,6 +17,9 @@ from views.load_weeks_layout import WeeksLayout
 from views.theme import TextSize, Theme
 
 translate = QCoreApplication.translate
+
+_WIDE_DAY: Final = date(2026, 11, 30)
+"""As wide as the shortest way to write a day gets."""
 
 DEEPEST: Final = 0.42
 """So much of the accent is laid under a number at the most: text on it stays readable."""
@@ -106,7 +110,7 @@ def aside_word(week: TrainedWeek) -> str:
 def _is_named(sheet: WeeksLayout, index: int) -> bool:
     """Whether the week's day has room: every one, or every second or third, from the last back."""
     metrics = QFontMetricsF(sheet.theme.font(TextSize.SMALL))
-    needed = metrics.horizontalAdvance("30 Nov") + sheet.theme.px(4)
+    needed = metrics.horizontalAdvance(short_date(_WIDE_DAY)) + sheet.theme.px(4)
     every = max(1, ceil(needed / sheet.column))
     return (sheet.seen.stop - 1 - index) % every == 0
 
