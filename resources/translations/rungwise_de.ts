@@ -9482,6 +9482,10 @@ Liegestütze 12/10/9</translation>
         <translation>eine Ausstattung ab {day}</translation>
     </message>
     <message>
+        <source>a load {times} times that of the other lines: is a decimal mark missing?</source>
+        <translation>eine Last vom {times}-Fachen der anderen Zeilen: fehlt ein Dezimalzeichen?</translation>
+    </message>
+    <message>
         <source>a load, but neither repetitions nor seconds</source>
         <translation>eine Last, aber weder Wiederholungen noch Sekunden</translation>
     </message>
@@ -10939,7 +10943,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>First set: as many clean reps as you can, stop at&#xa0;{stop}</source>
-        <translation>Erster Satz: so viele saubere Wdh wie möglich, Schluss bei {stop}</translation>
+        <translation>Erster Satz: so viele saubere Wdh wie möglich, Schluss bei&#xa0;{stop}</translation>
     </message>
     <message>
         <source>In between, if your coach agrees: {ways}</source>
@@ -10947,11 +10951,11 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>Last set: as many clean reps as you can, stop at&#xa0;{stop}</source>
-        <translation>Letzter Satz: so viele saubere Wdh wie möglich, Schluss bei {stop}</translation>
+        <translation>Letzter Satz: so viele saubere Wdh wie möglich, Schluss bei&#xa0;{stop}</translation>
     </message>
     <message>
         <source>Last set: hold as long as it is clean, stop at&#xa0;{stop}</source>
-        <translation>Letzter Satz: halten, solange es sauber ist, Schluss bei {stop}</translation>
+        <translation>Letzter Satz: halten, solange es sauber ist, Schluss bei&#xa0;{stop}</translation>
     </message>
     <message>
         <source>Last time, {day}: {work}</source>
@@ -12070,7 +12074,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>stop at&#xa0;{stop}</source>
-        <translation>Schluss bei {stop}</translation>
+        <translation>Schluss bei&#xa0;{stop}</translation>
     </message>
     <message>
         <source>test with reps in reserve</source>
