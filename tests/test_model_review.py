@@ -132,6 +132,13 @@ def test_the_weeks_ahead_do_what_the_criterion_needs_on_the_set_it_looks_at(
     assert [each.reps for each in positions if each is not None] == [8, 8, 9, 9]
 
 
+def test_the_weeks_ahead_keep_the_reserve_that_the_criterion_needs() -> None:
+    rule = replace(DOUBLE, criterion=Criterion(CriterionKind.RESERVE), target_rir=2.0)
+    ahead = unroll(state_at(rule=rule), [day(3 * number) for number in range(3)], CONTEXT)
+    positions = [each.target.position for each in ahead]
+    assert [each.reps for each in positions if each is not None] == [8, 9, 10]
+
+
 def test_pain_in_a_warm_up_counts_where_nothing_else_was_done() -> None:
     warm_up = SetDone(20_000, 5, warm_up=True, pain=7)
     result = run(SessionDone(day(0), (warm_up,)))

@@ -189,7 +189,7 @@ def variation_name(exercise: Exercise, key: str, equipment: Equipment | None) ->
             pattern = said.under if named else said.bar
         case HeightUse.HANDS:
             pattern = said.hands
-        case HeightUse.FEET:
+        case _:
             pattern = said.feet
     return pattern.format(where=where)
 
