@@ -154,6 +154,53 @@ def test_a_table_with_titles_gaps_and_another_language_is_read(
     assert [(done.rir, done.note) for done in squat] == [(2.0, "gut"), (2.0, ""), (2.0, "")]
 
 
+def test_sets_side_by_side_under_their_numbers_are_counted(
+    club: Repository, tmp_path: Path
+) -> None:
+    arriving = table(
+        club,
+        tmp_path,
+        "date\tlift\tkg\tset 1\tset 2\tset 3\n2026-11-25\tbench press\t37,5\t6\t6\t5\n",
+        trainee="Bow",
+    )
+    assert arriving.mapping.roles[3:] == (Role.REPS,) * 3
+    prospect = foreseen(club, arriving)
+    assert [each[2:4] for each in sets(prospect)] == [(37_500, 6), (37_500, 6), (37_500, 5)]
+    numbered = table(club, tmp_path, "date,lift,kg,set,reps\n2026-11-25,squat,60,1,5\n")
+    assert numbered.mapping.roles[3:] == (Role.SET, Role.REPS)
+
+
+@pytest.mark.parametrize(
+    ("heading", "counts"),
+    [("Reps x Sets", [12] * 3), ("Wdh × Sätze", [12] * 3), ("Sets x Reps", [3] * 12)],
+)
+def test_a_heading_says_what_comes_first_in_its_cells(
+    club: Repository, tmp_path: Path, heading: str, counts: list[int]
+) -> None:
+    text = f"Date;Exercise;Kilos;{heading}\n2026-11-25;Back squat;60;12x3\n"
+    prospect = foreseen(club, table(club, tmp_path, text, trainee="Bow"))
+    assert [each[2:4] for each in sets(prospect)] == [(60_000, count) for count in counts]
+
+
+def test_a_load_ten_times_that_of_the_other_lines_is_asked_about(
+    club: Repository, tmp_path: Path
+) -> None:
+    lines = [
+        f"2026-11-{day},Back squat,{load},5" for day, load in ((23, 60), (25, 62.5), (27, 625))
+    ]
+    text = "\n".join(["date,exercise,kg,reps", *lines, "2026-11-28,Bench press,40,5"])
+    prospect = foreseen(club, table(club, tmp_path, text, trainee="Bow"))
+    assert [line.fate for line in prospect.lines] == [
+        Fate.TAKEN,
+        Fate.TAKEN,
+        Fate.DOUBTFUL,
+        Fate.TAKEN,
+    ]
+    assert prospect.lines[2].reasons == (
+        "a load 10 times that of the other lines: is a decimal mark missing?",
+    )
+
+
 def test_merged_headings_over_pairs_of_columns_make_one_set_each(
     club: Repository, tmp_path: Path
 ) -> None:
@@ -339,7 +386,7 @@ def test_mappings_of_one_name_replace_each_other_and_the_newest_is_offered_first
 
 
 def test_an_import_closed_midway_leaves_nothing(club: Repository, tmp_path: Path) -> None:
-    days = [date(2025, 1, 1).fromordinal(date(2025, 1, 1).toordinal() + n) for n in range(60)]
+    days = [date(2025, 1, 1).fromordinal(date(2025, 1, 1).toordinal() + n) for n in range(160)]
     text = "date,exercise,kg,reps\n" + "".join(f"{day},Back squat,60,5\n" for day in days)
     prospect = foreseen(club, table(club, tmp_path, text, trainee="Bow"))
     bow = club.trainee_named("Bow")
@@ -350,7 +397,7 @@ def test_an_import_closed_midway_leaves_nothing(club: Repository, tmp_path: Path
     assert 0 < next(steps) < 1
     steps.close()
     assert club.sessions(bow.id) == before
-    assert carry_out(club, prospect.plan).new_sessions == 60
+    assert carry_out(club, prospect.plan).new_sessions == 160
 
 
 def test_programs_and_trainees_are_known_by_their_schema(club: Repository) -> None:

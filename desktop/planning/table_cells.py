@@ -159,6 +159,11 @@ def read_number(text: str, mark: DecimalMark) -> Decimal:
 
 # --- loads --------------------------------------------------------------------------------------
 
+_COUNT_WORDS: Final = frozenset(
+    {"reps", "rep", "repetitions", "wdh", "wiederholungen", "repeticiones"}
+)
+_SET_WORDS: Final = frozenset({"sets", "set", "sätze", "saetze", "series"})
+_PLAIN_TIMES: Final = re.compile(r"([0-9]+)\s*[x×*]\s*([0-9]+)", re.IGNORECASE)
 _UNIT_WORDS: Final = {
     "kg": Unit.KG,
     "kgs": Unit.KG,
@@ -269,6 +274,19 @@ _TIMES: Final = re.compile(r"([0-9]{1,2})\s*[x×*]\s*(.+)", re.IGNORECASE)
 _DASHED: Final = re.compile(r"[0-9]{1,3}(?:\s*[-–]\s*[0-9]{1,3}){2,}")
 _GAPPED: Final = re.compile(r"[0-9]{1,3}(?:\s+[0-9]{1,3})+")
 _MOST_SETS: Final = 20
+
+
+def counts_before_sets(heading: str) -> bool:
+    """Whether a heading says that cells such as 12x3 name repetitions first: "Reps x Sets"."""
+    plain = "".join(heading.casefold().replace("×", "x").split())
+    first, _, second = plain.partition("x")
+    return first in _COUNT_WORDS and second in _SET_WORDS
+
+
+def sets_first(text: str) -> str:
+    """ "12x3" of a column that names repetitions first as "3x12"; other cells as they are."""
+    match = _PLAIN_TIMES.fullmatch(text.strip())
+    return f"{match[2]}x{match[1]}" if match else text
 
 
 @lru_cache(maxsize=4096, typed=True)

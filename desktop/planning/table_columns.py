@@ -46,8 +46,8 @@ _WORDS: Final[tuple[tuple[Role, tuple[str, ...]], ...]] = (
     (Role.SETS, ("sets", "sätze", "saetze", "series", "no of sets", "number of sets")),
     (Role.SET, ("set", "satz", "serie", "set no", "set number", "set nr", "set #")),
     (Role.UNIT, ("unit", "units", "einheit", "unidad")),
-    (Role.LOAD, ("load", "weight", "kg", "kgs", "lb", "lbs", "gewicht", "last", "peso", "carga",
-                 "resistance")),
+    (Role.LOAD, ("load", "weight", "kg", "kgs", "kilo", "kilos", "lb", "lbs", "pound", "pounds",
+                 "gewicht", "last", "peso", "carga", "resistance")),
     (Role.REPS, ("reps", "rep", "repetitions", "wdh", "wiederholungen", "repeticiones", "count")),
     (Role.TEMPO, ("tempo",)),
     (Role.SIDE, ("side", "seite", "lado")),
@@ -155,6 +155,7 @@ def guessed(table: Table, known: Known, unit: Unit | None = None) -> tuple[Colum
     """
     columns = columns_of(table)
     roles = [_role(columns, place, known) for place in range(len(columns.headers))]
+    roles = _side_by_side(roles)
     roles = _each_once(columns, _with_missing(columns, roles, known))
     named = _unit_named(columns, roles)
     return columns, TableMapping(
@@ -184,6 +185,12 @@ def _role(columns: Columns, place: int, known: Known) -> Role:
     if role is Role.BODY_MASS and not any(any(map(str.isdigit, cell)) for cell in cells):
         return Role.NOTHING
     return role
+
+
+def _side_by_side(roles: list[Role]) -> list[Role]:
+    """Columns headed "set 1", "set 2" and nothing that is counted: each holds a set."""
+    numbered = roles.count(Role.SET) > 1 and not {Role.REPS, Role.SECONDS} & set(roles)
+    return [Role.REPS if numbered and role is Role.SET else role for role in roles]
 
 
 def _with_missing(columns: Columns, roles: list[Role], known: Known) -> list[Role]:

@@ -13,6 +13,7 @@ from datetime import date
 from typing import Final
 
 from db.log_files import LogPreview
+from db.log_names import folded
 from db.log_rows import LogRow, Problem, RowFormat, RowReader
 from db.steps import Steps
 from db.tables import Table, TableLine
@@ -20,11 +21,13 @@ from desktop.planning.table_cells import (
     CellProblem,
     Counts,
     Loads,
+    counts_before_sets,
     looks_like_serial,
     read_counts,
     read_day,
     read_loads,
     read_number,
+    sets_first,
     unit_of,
 )
 from desktop.planning.table_columns import Columns
@@ -36,6 +39,8 @@ from desktop.training.table_mapping import Role, TableMapping
 NO_LOAD: Final = sentence("no load: read as none")
 BODY: Final = sentence("bodyweight, but the exercise is loaded by weights")
 _SLICE: Final = 200
+_FAR_ABOVE: Final = 8  # times; a decimal mark lost makes it ten
+_ENOUGH_LOADS: Final = 3
 _EARLIEST: Final = date(1900, 1, 1)
 _FORMAT: Final = RowFormat(".")
 _DOWN: Final = (Role.TRAINEE, Role.DATE, Role.EXERCISE)
@@ -90,6 +95,9 @@ class _Mapper:
         self._latest = latest
         self._above: dict[Role, str] = {}
         self._at = {role: mapping.columns(role) for role in Role}
+        self._counts_first = {
+            place for place, text in enumerate(mapping.headers) if counts_before_sets(text)
+        }
 
     def rows(self, line: TableLine) -> tuple[list[LogRow], _Line]:
         """The sets of one line; its problems and doubts."""
@@ -221,6 +229,8 @@ class _Mapper:
         role = Role.SECONDS if held else Role.REPS
         if not text:
             return None
+        if place in self._counts_first:
+            text = sets_first(text)
         try:
             counts = read_counts(text, held)
         except CellProblem as error:
@@ -369,6 +379,7 @@ def mapping_of(
             doubts += said.doubts
         if number % _SLICE == 0:
             yield number / len(columns.lines)
+    doubts += _slips(rows)
     preview = LogPreview(
         rows=tuple(rows),
         problems=tuple(problems),
@@ -381,6 +392,26 @@ def mapping_of(
         spoiled=tuple(spoiled),
     )
     return MappedTable(preview, tuple(doubts))
+
+
+def _slips(rows: Sequence[LogRow]) -> list[Problem]:
+    """Loads far above all others of the exercise in the table: most likely a decimal mark lost."""
+    loads: dict[tuple[str, str], list[tuple[int, int]]] = {}
+    for row in rows:
+        if row.done is not None and row.done.load_g > 0:
+            whose = (folded(row.trainee), folded(row.exercise))
+            loads.setdefault(whose, []).append((row.done.load_g, row.line))
+    found: dict[int, Problem] = {}
+    for each in loads.values():
+        usual = sorted(load for load, _ in each)[(len(each) - 1) // 2]
+        for load, line in each:
+            if len(each) >= _ENOUGH_LOADS and load >= _FAR_ABOVE * usual:
+                said = sentence(
+                    "a load {times} times that of the other lines: is a decimal mark missing?",
+                    times=round(load / usual),
+                )
+                found[line] = Problem(line, Role.LOAD.value, said)
+    return list(found.values())
 
 
 def _kilograms(mass_g: int) -> str:
