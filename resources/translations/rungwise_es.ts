@@ -118,6 +118,10 @@
         <translation>No hay ninguna sesión planeada.</translation>
     </message>
     <message>
+        <source>Nothing is expected until the return; back today, the next session is {day}.</source>
+        <translation>No se espera nada hasta la vuelta; con vuelta hoy, la próxima sesión es el {day}.</translation>
+    </message>
+    <message>
         <source>{kind} from {first} on</source>
         <translation>{kind} desde el {first}</translation>
     </message>
@@ -6523,6 +6527,14 @@ flexiones 12/10/9</translation>
         <translation>{line}, {day}: {change}</translation>
     </message>
     <message>
+        <source>{line}: the session of {day} counts differently</source>
+        <translation>{line}: la sesión del {day} cuenta de otro modo</translation>
+    </message>
+    <message>
+        <source>{line}: {count} sessions count differently, the first on {day}</source>
+        <translation>{line}: {count} sesiones cuentan de otro modo, la primera el {day}</translation>
+    </message>
+    <message>
         <source>{name} added</source>
         <translation>{name}, añadido</translation>
     </message>
@@ -9178,6 +9190,14 @@ flexiones 12/10/9</translation>
         <translation>Todos los de este archivo ya están en la lista.</translation>
     </message>
     <message>
+        <source>File exists</source>
+        <translation>El archivo ya existe</translation>
+    </message>
+    <message>
+        <source>File too large</source>
+        <translation>El archivo es demasiado grande</translation>
+    </message>
+    <message>
         <source>Five days</source>
         <translation>Cinco días</translation>
     </message>
@@ -9214,12 +9234,20 @@ flexiones 12/10/9</translation>
         <translation>Las isometrías y las variaciones más difíciles van primero</translation>
     </message>
     <message>
+        <source>Input/output error</source>
+        <translation>Error al leer o escribir en el disco</translation>
+    </message>
+    <message>
         <source>Install it: pip install &quot;rungwise[passphrase]&quot;</source>
         <translation>Instalarla: pip install &quot;rungwise[passphrase]&quot;</translation>
     </message>
     <message>
         <source>Install the newer version of the program, or open a backup.</source>
         <translation>Instalar la versión más nueva del programa, o abrir una copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>Is a directory</source>
+        <translation>Es una carpeta</translation>
     </message>
     <message>
         <source>It cannot be written without the trainee: {problems}</source>
@@ -9250,6 +9278,14 @@ flexiones 12/10/9</translation>
         <translation>No hay descarga planeada: con principiantes la decide el entrenador.</translation>
     </message>
     <message>
+        <source>No space left on device</source>
+        <translation>No queda espacio en el disco</translation>
+    </message>
+    <message>
+        <source>No such file or directory</source>
+        <translation>No existe ese archivo ni esa carpeta</translation>
+    </message>
+    <message>
         <source>Nothing was changed.</source>
         <translation>No se cambió nada.</translation>
     </message>
@@ -9270,12 +9306,24 @@ flexiones 12/10/9</translation>
         <translation>Abrir la copia de seguridad más reciente.</translation>
     </message>
     <message>
+        <source>Operation not permitted</source>
+        <translation>Operación no permitida</translation>
+    </message>
+    <message>
+        <source>Permission denied</source>
+        <translation>Permiso denegado</translation>
+    </message>
+    <message>
         <source>Read it again and repeat the change. Nothing was overwritten.</source>
         <translation>Leerlo de nuevo y repetir el cambio. No se sobrescribió nada.</translation>
     </message>
     <message>
         <source>Read them again and repeat the change. Nothing was overwritten.</source>
         <translation>Leerlos de nuevo y repetir el cambio. No se sobrescribió nada.</translation>
+    </message>
+    <message>
+        <source>Read-only file system</source>
+        <translation>El disco es de solo lectura</translation>
     </message>
     <message>
         <source>Remove or correct those sessions first.</source>
@@ -9468,6 +9516,10 @@ flexiones 12/10/9</translation>
     <message>
         <source>a list of equipment from {day}</source>
         <translation>una lista de equipo desde el {day}</translation>
+    </message>
+    <message>
+        <source>a load {times} times that of the other lines: is a decimal mark missing?</source>
+        <translation>una carga {times} veces la de las demás filas: ¿falta un signo decimal?</translation>
     </message>
     <message>
         <source>a load, but neither repetitions nor seconds</source>
@@ -10927,7 +10979,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>First set: as many clean reps as you can, stop at&#xa0;{stop}</source>
-        <translation>Primera serie: todas las reps limpias que salgan, parar en&#xa0;{stop}</translation>
+        <translation>Primera serie: todas las reps limpias que salgan, parar en {stop}</translation>
     </message>
     <message>
         <source>In between, if your coach agrees: {ways}</source>
@@ -10935,11 +10987,11 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>Last set: as many clean reps as you can, stop at&#xa0;{stop}</source>
-        <translation>Última serie: todas las reps limpias que salgan, parar en&#xa0;{stop}</translation>
+        <translation>Última serie: todas las reps limpias que salgan, parar en {stop}</translation>
     </message>
     <message>
         <source>Last set: hold as long as it is clean, stop at&#xa0;{stop}</source>
-        <translation>Última serie: aguantar mientras sea limpio, parar en&#xa0;{stop}</translation>
+        <translation>Última serie: aguantar mientras sea limpio, parar en {stop}</translation>
     </message>
     <message>
         <source>Last time, {day}: {work}</source>
@@ -12058,7 +12110,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>stop at&#xa0;{stop}</source>
-        <translation>parar en&#xa0;{stop}</translation>
+        <translation>parar en {stop}</translation>
     </message>
     <message>
         <source>test with reps in reserve</source>
