@@ -202,7 +202,7 @@ class ExportMenu(QObject):
             self._record.reported(error)
         elif isinstance(error, OSError):
             text = self.tr("{path} cannot be written: {why}")
-            why = error.strerror or worded(error)
+            why = worded(error.strerror or error)
             said = text.format(path=error.filename, why=why)
             self._record.say(said, MessageKind.ERROR)
         else:

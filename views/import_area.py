@@ -394,4 +394,4 @@ def _holds_everything(path: Path) -> bool:
 
 
 def _sentence(error: Exception) -> str:
-    return error.strerror or worded(error) if isinstance(error, OSError) else worded(error)
+    return worded(error.strerror or error) if isinstance(error, OSError) else worded(error)

@@ -14,7 +14,7 @@ from typing import Any, Final
 
 from PySide6.QtCore import QCoreApplication, QLocale
 
-from desktop.training.sentence import Case, Sentence
+from desktop.training.sentence import Case, Sentence, system_words
 from views.calendar_words import full_day
 
 translate = QCoreApplication.translate
@@ -29,7 +29,7 @@ class _Spoken(Formatter):
         value = super().get_value(key, args, kwargs)
         if isinstance(value, StrEnum):
             return translate("Sentences", value.value)
-        return worded(value) if isinstance(value, (Sentence, BaseException)) else value
+        return worded(value) if isinstance(value, (str, BaseException)) else value
 
     def format_field(self, value: Any, format_spec: str) -> Any:
         if isinstance(value, date):
@@ -44,7 +44,8 @@ def worded(text: object) -> str:
     if isinstance(text, BaseException):
         text = text.args[0] if text.args and isinstance(text.args[0], Sentence) else str(text)
     if not isinstance(text, Sentence):
-        return str(text)
+        plain = str(text)
+        return translate("Sentences", plain) if plain in system_words() else plain
     spoken = _Spoken().vformat(translate("Sentences", text.pattern), (), text.values)
     match text.case:
         case Case.CAPITAL:

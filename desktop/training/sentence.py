@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from enum import StrEnum
+from functools import cache
 from typing import Final
 
 _PLACES: Final = ("first", "second", "third", "fourth", "fifth", "sixth")
@@ -53,6 +54,24 @@ def enumerated(parts: Iterable[object]) -> Sentence:
     """Parts one after the other, at most six: "squat, push, pull-up"."""
     values = dict(zip(_PLACES, parts, strict=False))
     return _made(", ".join(f"{{{name}}}" for name in values), values, Case.AS_IT_IS)
+
+
+@cache
+def system_words() -> frozenset[Sentence]:
+    """What the system says most often when it refuses a file, in its own words."""
+    return frozenset(
+        (
+            sentence("No space left on device"),
+            sentence("No such file or directory"),
+            sentence("Permission denied"),
+            sentence("Operation not permitted"),
+            sentence("Read-only file system"),
+            sentence("Input/output error"),
+            sentence("Is a directory"),
+            sentence("File exists"),
+            sentence("File too large"),
+        )
+    )
 
 
 def sentence_of(error: BaseException) -> str:

@@ -9190,6 +9190,14 @@ Liegestütze 12/10/9</translation>
         <translation>Alle in dieser Datei sind schon auf der Liste.</translation>
     </message>
     <message>
+        <source>File exists</source>
+        <translation>Die Datei gibt es schon</translation>
+    </message>
+    <message>
+        <source>File too large</source>
+        <translation>Die Datei ist zu groß</translation>
+    </message>
+    <message>
         <source>Five days</source>
         <translation>Fünf Tage</translation>
     </message>
@@ -9226,12 +9234,20 @@ Liegestütze 12/10/9</translation>
         <translation>Halteübungen und schwerere Varianten kommen zuerst</translation>
     </message>
     <message>
+        <source>Input/output error</source>
+        <translation>Fehler beim Lesen oder Schreiben des Datenträgers</translation>
+    </message>
+    <message>
         <source>Install it: pip install &quot;rungwise[passphrase]&quot;</source>
         <translation>So installieren: pip install &quot;rungwise[passphrase]&quot;</translation>
     </message>
     <message>
         <source>Install the newer version of the program, or open a backup.</source>
         <translation>Die neuere Version von Rungwise installieren oder eine Sicherung öffnen.</translation>
+    </message>
+    <message>
+        <source>Is a directory</source>
+        <translation>Es ist ein Ordner</translation>
     </message>
     <message>
         <source>It cannot be written without the trainee: {problems}</source>
@@ -9262,6 +9278,14 @@ Liegestütze 12/10/9</translation>
         <translation>Kein Deload ist geplant: beim Einstieg entscheidet der Coach.</translation>
     </message>
     <message>
+        <source>No space left on device</source>
+        <translation>Auf dem Datenträger ist kein Platz mehr</translation>
+    </message>
+    <message>
+        <source>No such file or directory</source>
+        <translation>Datei oder Ordner gibt es nicht</translation>
+    </message>
+    <message>
         <source>Nothing was changed.</source>
         <translation>Nichts wurde geändert.</translation>
     </message>
@@ -9282,12 +9306,24 @@ Liegestütze 12/10/9</translation>
         <translation>Die neueste Sicherung öffnen.</translation>
     </message>
     <message>
+        <source>Operation not permitted</source>
+        <translation>Nicht erlaubt</translation>
+    </message>
+    <message>
+        <source>Permission denied</source>
+        <translation>Keine Berechtigung</translation>
+    </message>
+    <message>
         <source>Read it again and repeat the change. Nothing was overwritten.</source>
         <translation>Noch einmal ansehen und die Änderung wiederholen. Nichts wurde überschrieben.</translation>
     </message>
     <message>
         <source>Read them again and repeat the change. Nothing was overwritten.</source>
         <translation>Noch einmal ansehen und die Änderung wiederholen. Nichts wurde überschrieben.</translation>
+    </message>
+    <message>
+        <source>Read-only file system</source>
+        <translation>Der Datenträger ist schreibgeschützt</translation>
     </message>
     <message>
         <source>Remove or correct those sessions first.</source>
