@@ -12660,8 +12660,8 @@ flexiones 12/10/9</translation>
 <context>
     <name>Ways</name>
     <message>
-        <source>Add a day off: train on {weekday}</source>
-        <translation>Añadir un día libre: entrenar el {weekday}</translation>
+        <source>Add a day off: from {day} train on {weekday}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Back off to {work}</source>
