@@ -610,3 +610,35 @@ def test_an_activity_half_typed_is_asked_for_when_saving(form: SessionForm) -> N
         "swimming"
     ]
     assert len(sessions(form)) == 1
+
+
+def test_an_activity_is_taken_while_the_session_is_not_ready(form: SessionForm) -> None:
+    write("x")
+    form.typing.foot.go_to(Field.ACTIVITY)
+    write("cycling")
+    press(KEY.Key_Return)
+    write("40")
+    press(KEY.Key_Return)
+    write("11")
+    press(KEY.Key_Return)
+    assert form.trainee_id is not None
+    assert form.record.repository.activities(form.trainee_id) == ()
+    assert "0 to 10" in form.typing.foot.callout.text
+    press(KEY.Key_Backspace)
+    press(KEY.Key_Return)
+    (activity,) = form.record.repository.activities(form.trainee_id)
+    assert activity.effort == 1.0
+    assert texts(form, 0)[0] == "x"
+
+
+def test_sets_left_blank_go_and_the_cursor_goes_on(form: SessionForm, qtbot: QtBot) -> None:
+    press(KEY.Key_N, modifier=CTRL)
+    press(KEY.Key_N, modifier=CTRL)
+    assert where(form) == CellPlace(0, 4, Row.DONE)
+    write("6")
+    save()
+    assert form.showing_outcomes
+    press(KEY.Key_Left, modifier=ALT)  # back to cells that are fewer than before
+    qtbot.wait(0)
+    assert texts(form, 0) == ["6", "", ""]
+    assert isinstance(focus(), SetCell)

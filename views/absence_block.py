@@ -7,7 +7,7 @@ from dataclasses import replace
 from datetime import date
 
 from PySide6.QtCore import QTimer
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from db.errors import StoreError
 from desktop.planning.absences import next_session
@@ -19,6 +19,7 @@ from views.absence_form import AbsenceForm
 from views.absence_texts import absence_text, next_text, what_it_changes
 from views.blocks import Block, Label, Tone, WordButton
 from views.record import MessageKind, Record
+from views.tab_order import put_before
 from views.theme import Theme
 
 _SHOWN = 6
@@ -79,6 +80,7 @@ class AbsenceBlock(Block):
         self.rows = [self._row(one) for one in reversed(known[-_SHOWN:])]
         for row in self.rows:
             self._list.addWidget(row)
+        put_before(self.form.kind, [b for row in self.rows for b in row.findChildren(QPushButton)])
         self._none.setVisible(not known)
 
     def _row(self, absence: Absence) -> QWidget:

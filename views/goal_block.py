@@ -6,7 +6,7 @@ from collections.abc import Callable
 from datetime import date
 
 from PySide6.QtCore import QTimer
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from db.errors import StoreError
 from desktop.planning.history import History
@@ -16,6 +16,7 @@ from views.blocks import Block, Label, Tone, WordButton
 from views.goal_desk import GoalDesk
 from views.goal_form import GoalForm, Wish
 from views.record import Record
+from views.tab_order import put_before
 from views.theme import Theme
 
 
@@ -73,6 +74,7 @@ class GoalBlock(Block):
         self.rows = [self._row(self._about, goal) for goal in goals if self._about is not None]
         for row in self.rows:
             self._list.addWidget(row)
+        put_before(self.form.line, [b for row in self.rows for b in row.findChildren(QPushButton)])
         self._none.setVisible(not goals)
         if goals:  # the trend takes a while: not before the rest is seen
             self._later.start(0)

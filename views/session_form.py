@@ -24,6 +24,7 @@ from desktop.training.position import Position
 from desktop.training.trainee import Trainee
 from views.draft_keeper import DraftKeeper
 from views.effect_panel import EffectPanel
+from views.feet import Feet
 from views.next_time import NextTime
 from views.outcome_foot import OutcomeFoot
 from views.record import MessageKind, Record
@@ -267,7 +268,7 @@ class SessionForm(WorkArea):
         self.outcomes.show_outcomes(outcomes, told, opened.draft.unit, targets, starts)
         self.after.show_next(following.name if following else "")
         self._middle.setCurrentWidget(self.outcomes)
-        self._feet.setCurrentWidget(self.after)
+        self._feet.show_foot(self.after)
         self._say_heading()
         self.outcomes.begin()
 
@@ -312,7 +313,7 @@ class SessionForm(WorkArea):
         self._docked = QVBoxLayout()
         self._docked.addWidget(self.typing.choice)
         self._docked.addWidget(self.effects)
-        self._feet = QStackedWidget()
+        self._feet = Feet()
         self._feet.addWidget(self.typing.foot)
         self._feet.addWidget(self.after)
         self.outer.addLayout(self._above)
@@ -323,7 +324,7 @@ class SessionForm(WorkArea):
     def _show_form(self) -> None:
         self.typing.fill()
         self._middle.setCurrentWidget(self.page)
-        self._feet.setCurrentWidget(self.typing.foot)
+        self._feet.show_foot(self.typing.foot)
 
     def _connect(self) -> None:
         self.heading.day_wanted.connect(self.open_day)

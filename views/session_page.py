@@ -256,6 +256,8 @@ class SessionPage(Page):
             self.ensureWidgetVisible(cell, 0, 3 * cell.height())
 
     def _clear(self) -> None:
+        for block in self.blocks:
+            block.sheet.blockSignals(True)  # the cursor may still pass through what goes
         self.blocks = []
         kept = (self.empty, self._caution)
         while (item := self.body.takeAt(0)) is not None:

@@ -6,10 +6,17 @@ from dataclasses import replace
 
 from PySide6.QtCore import QObject, Qt, Signal
 
-from desktop.planning.session_draft import Field, SessionDraft, SetDraft
+from desktop.planning.session_draft import ACTIVITY, Field, SessionDraft, SetDraft
 from desktop.planning.typed_cells import Row
 from desktop.planning.typed_doubts import doubts
-from desktop.planning.typed_session import CellPlace, Place, field_problem, in_own_unit, problems
+from desktop.planning.typed_session import (
+    CellPlace,
+    Place,
+    Problem,
+    field_problem,
+    in_own_unit,
+    problems,
+)
 from desktop.training.exercises import Exercise
 from views.exercise_choice import ExerciseChoice
 from views.record import Record
@@ -84,14 +91,18 @@ class SessionTyping(QObject):
             return False
         wrong, doubtful = problems(self.draft), doubts(self.draft)
         if wrong:
-            self._go_to(wrong[0].place)
-            if isinstance(wrong[0].place, Field):
-                field = self.foot.fields[wrong[0].place]
-                self.foot.callout.say(field, problem_text(wrong[0].wrong))
+            self._refuse(wrong[0])
         elif doubtful:
             self._go_to(doubtful[0].place)
             self._ask_about(doubtful[0].place)
         return not wrong and not doubtful
+
+    def _refuse(self, problem: Problem) -> None:
+        """Put the cursor on what cannot be taken, and say why beside it."""
+        self._go_to(problem.place)
+        if isinstance(problem.place, Field):
+            field = self.foot.fields[problem.place]
+            self.foot.callout.say(field, problem_text(problem.wrong))
 
     def may_step(self, command: Command) -> bool:
         """Whether typing can be taken back, or done again."""
@@ -163,7 +174,11 @@ class SessionTyping(QObject):
 
     def add_activity(self) -> None:
         """Put another activity on record, where it is complete; the session goes on."""
-        if self.opened is None or self.draft is None or not self.ready():
+        if self.opened is None or self.draft is None:
+            return
+        wrong = next((one for one in problems(self.draft) if one.place in ACTIVITY), None)
+        if wrong is not None:  # what else is wrong with the session can wait
+            self._refuse(wrong)
             return
         if self.draft.has_activity and self._desk.add_activity(self.opened):
             self._change(self.draft.without_activity(), line=NO_LINE)
