@@ -12661,7 +12661,7 @@ flexiones 12/10/9</translation>
     <name>Ways</name>
     <message>
         <source>Add a day off: from {day} train on {weekday}</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir un día libre: desde el {day} entrenar el {weekday}</translation>
     </message>
     <message>
         <source>Back off to {work}</source>
