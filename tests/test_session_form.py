@@ -343,6 +343,10 @@ def test_another_exercise_is_done_instead(form: SessionForm) -> None:
     write("goblet")
     press(KEY.Key_Return)
     assert [block.name.text() for block in form.page.blocks][:2] == ["Back squat", "Goblet squat"]
+    press(KEY.Key_F9)  # fills what was not replaced
+    assert texts(form, 0) == ["", "", ""]
+    assert texts(form, 2) == ["8", "8", "8"]
+    form.page.go_to(CellPlace(1, 0, Row.DONE))
     type_cells("10")
     form.page.go_to(CellPlace(1, 0, Row.LOAD))
     write("20")

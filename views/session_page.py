@@ -151,7 +151,7 @@ class SessionPage(Page):
             return None
         for number, line in enumerate(self._draft.lines):
             for index, each in enumerate(line.sets):
-                if number >= after and not each.done.strip():
+                if number >= after and not each.done.strip() and not line.replaced:
                     return CellPlace(number, index, Row.DONE)
         return None
 

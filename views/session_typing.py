@@ -312,6 +312,8 @@ class SessionTyping(QObject):
         if self.opened is None:
             return
         added, line = self._desk.added(self.opened, exercise, after)
+        if after is not None:
+            added = replace(added, draft=added.draft.with_replaced(after))
         if after is not None and not added.draft.lines[after].note.strip():
             note = self.tr("Instead: {exercise}").format(exercise=exercise.name)
             added = replace(added, draft=added.draft.with_line_note(after, note))

@@ -87,6 +87,7 @@ class LineDraft:
     ``line_id`` None: the line does not exist yet. ``asked`` is what is stored with the session
     (empty where nothing was). ``usual_g``: the load of a set that nothing was asked of, in grams;
     None: it must be typed. ``planned`` False: added by the coach. ``test``, ``deload`` as stored.
+    ``replaced``: another exercise was done instead.
     """
 
     exercise: str
@@ -101,6 +102,7 @@ class LineDraft:
     test: bool = False
     reason: str = ""
     note: str = ""
+    replaced: bool = False
 
     @property
     def blank(self) -> bool:
@@ -216,10 +218,13 @@ class SessionDraft:
         return draft
 
     def all_as_asked(self) -> SessionDraft:
-        """Every set of the session that is still blank was done as asked; the others stay."""
+        """Every set of the session that is still blank was done as asked; the others stay, and so
+        do exercises in whose place another one was done.
+        """
         draft = self
-        for line in range(len(self.lines)):
-            draft = draft.line_as_asked(line)
+        for number, line in enumerate(self.lines):
+            if not line.replaced:
+                draft = draft.line_as_asked(number)
         return draft
 
     # Sets and lines
@@ -251,10 +256,20 @@ class SessionDraft:
         return replace(self, lines=(*self.lines[:place], added, *self.lines[place:]))
 
     def without_line(self, line: int) -> SessionDraft:
-        """An exercise that was not planned goes; what was planned stays, and was not done."""
+        """An exercise that was not planned goes; what was planned stays, and was not done. The one
+        in whose place it stood is replaced no more.
+        """
         if self.lines[line].planned:
             return self
-        return replace(self, lines=(*self.lines[:line], *self.lines[line + 1 :]))
+        before = tuple(
+            replace(each, replaced=each.replaced and at != line - 1)
+            for at, each in enumerate(self.lines[:line])
+        )
+        return replace(self, lines=(*before, *self.lines[line + 1 :]))
+
+    def with_replaced(self, line: int) -> SessionDraft:
+        """Another exercise was done instead of this one."""
+        return self._with_line(line, replace(self.lines[line], replaced=True))
 
     def with_line_note(self, line: int, note: str) -> SessionDraft:
         """Another note on one exercise."""
