@@ -13,5 +13,6 @@ class Feet(QStackedWidget):
         across, down = QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Ignored
         for place in range(self.count()):
             each = self.widget(place)
-            each.setSizePolicy(across, across if each is foot else down)
+            if each is not None:
+                each.setSizePolicy(across, across if each is foot else down)
         self.setCurrentWidget(foot)
