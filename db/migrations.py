@@ -11,7 +11,7 @@ import sqlite3
 from collections.abc import Callable, Sequence
 from typing import NamedTuple
 
-from db import version_1, version_2, version_3, version_4, version_5
+from db import version_1, version_2, version_3, version_4, version_5, version_6
 from db.errors import DamagedFile
 
 APPLICATION_ID = int.from_bytes(b"Rung", "big")
@@ -36,6 +36,7 @@ LADDER = (
     Rung(3, version_3.STATEMENTS),
     Rung(4, version_4.STATEMENTS),
     Rung(5, version_5.STATEMENTS),
+    Rung(6, version_6.STATEMENTS),
 )
 
 

@@ -17,7 +17,7 @@ from db.codec import from_text, to_text
 from desktop.training.equipment import Equipment
 from desktop.training.exercises import HeightUse, LoadingKind, Measure, Muscle, Pattern, Sex
 from desktop.training.position import Position, ProgressionRule
-from desktop.training.program import PhasePurpose
+from desktop.training.program import PhasePurpose, WeekdaysFrom
 from desktop.training.quantities import Unit
 from desktop.training.session import ChangeKind
 from desktop.training.session import Session as SessionRecord
@@ -248,6 +248,7 @@ class Assignment(OfTrainee):
     start = DayField()
     weekdays = ValueField(tuple[int, ...])
     ended = DayField(null=True)
+    moves = ValueField(tuple[WeekdaysFrom, ...])
 
 
 class Session(OfTrainee):

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable
 from datetime import date
+from itertools import pairwise
 
 from db.errors import InvalidRecord
 from desktop.training.coach import CoachSettings
@@ -104,6 +105,11 @@ def _check_slot(slot: Slot, where: str) -> None:
 def check_assignment(assignment: Assignment) -> None:
     """It ends on or after its start."""
     _weekdays(assignment.weekdays)
+    for move in assignment.moves:
+        _weekdays(move.weekdays)
+        _in_order(assignment.start, move.day, "moves")
+    for before, after in pairwise(assignment.moves):
+        _in_order(before.day, after.day, "moves")
     _in_order(assignment.start, assignment.ended, "ended")
 
 

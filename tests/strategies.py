@@ -61,6 +61,7 @@ from desktop.training.program import (
     RuleRevision,
     Slot,
     TrainingDay,
+    WeekdaysFrom,
 )
 from desktop.training.quantities import Unit
 from desktop.training.session import Activity, AskedSet, LineDone, Session, SetDone, Wellness
@@ -411,7 +412,10 @@ def assignments(draw: st.DrawFn, trainee_id: int, program_id: int) -> Assignment
     """A program given to a trainee, perhaps ended."""
     start, last = draw(spans())
     ended = last if draw(st.booleans()) else None
-    return Assignment(trainee_id, program_id, start, draw(weekdays), ended)
+    moves: tuple[WeekdaysFrom, ...] = ()
+    if draw(st.booleans()):
+        moves = (WeekdaysFrom(start, draw(weekdays)), WeekdaysFrom(last, draw(weekdays)))
+    return Assignment(trainee_id, program_id, start, draw(weekdays), ended, moves)
 
 
 # Sessions

@@ -8,13 +8,21 @@ from pathlib import Path
 
 import pytest
 
-from desktop.planning.caution_ways import Way, WayKind, day_off, ways_of
+from desktop.planning.caution_ways import Way, WayKind, day_off, moved_from, ways_of
 from desktop.planning.cautions import cautions
 from desktop.planning.days import day_plan
 from desktop.planning.history import read_history
+from desktop.planning.schedule import days_planned, training_day_on
 from desktop.training.limits import LimitId, Proposal
 from desktop.training.position import Position
-from desktop.training.program import Line, Override, Program, TrainingDay
+from desktop.training.program import (
+    Assignment,
+    Line,
+    Override,
+    Program,
+    TrainingDay,
+    WeekdaysFrom,
+)
 from desktop.training.recovery import Caution
 from desktop.training.trainee import DeloadWindow
 from tests.strength_room import (
@@ -125,6 +133,40 @@ def test_a_day_off_comes_between_hard_days(tmp_path: Path) -> None:
     room.save(off.changed)
     limits = {c.limit for c in cautions(room.repository, room.trainee_id, MONDAY)}
     assert LimitId.TOO_CLOSE not in limits
+
+
+@pytest.mark.parametrize(("today", "first"), [(0, 0), (1, 1), (2, 7), (6, 7)])
+def test_a_day_that_moves_leaves_what_was_planned_before(
+    tmp_path: Path, today: int, first: int
+) -> None:
+    days = (
+        TrainingDay("squat", (SQUAT,), weekday=0),
+        TrainingDay("squat again", (replace(SQUAT, line_name="again"),), weekday=1),
+    )
+    program = Program("Close", (replace(PROGRAM.phases[0], days=days, weeks=8),))
+    room = open_room(tmp_path, program)
+    on, sunday = MONDAY + 2 * WEEK + today * DAY, MONDAY + 2 * WEEK - DAY
+    before = days_planned(read_history(room.repository, room.trainee_id), MONDAY, sunday)
+    off = day_off(read_history(room.repository, room.trainee_id), on)
+    assert off is not None
+    assert off.weekday == 2
+    assert off.day == MONDAY + 2 * WEEK + first * DAY
+    assert isinstance(off.changed, Assignment)
+    room.save(off.changed)
+    history = read_history(room.repository, room.trainee_id)
+    assert days_planned(history, MONDAY, sunday) == before == 4
+    for week in range(8):
+        monday = MONDAY + week * WEEK
+        planned = [
+            day for day in range(7) if training_day_on(history, monday + day * DAY) is not None
+        ]
+        moved = monday + WEEK > off.day
+        assert planned == ([0, 2] if moved else [0, 1]), week
+    again = moved_from(off.changed, off.day, (0, 3))
+    assert again.moves == (WeekdaysFrom(off.day, (0, 3)),)
+    assert moved_from(off.changed, MONDAY, (0, 3)) == replace(
+        off.changed, weekdays=(0, 3), moves=()
+    )
 
 
 def test_well_spaced_days_need_no_day_off(room: Room) -> None:

@@ -38,8 +38,9 @@ def way_text(way: Way, unit: Unit, exercise: Exercise | None) -> str:
             text = translate("Ways", "Deload from {day}")
             return text.format(day=words.short_day(way.day))
         case WayKind.DAY_OFF if way.weekday is not None:
-            text = translate("Ways", "Add a day off: train on {weekday}")
-            return text.format(weekday=words.weekday(way.weekday))
+            text = translate("Ways", "Add a day off: from {day} train on {weekday}")
+            day = words.short_day(way.day) if way.day is not None else ""
+            return text.format(weekday=words.weekday(way.weekday), day=day)
     return _place_text(way.kind)
 
 

@@ -169,6 +169,7 @@ def _changes(history: History, day: date) -> Iterable[date]:
         yield history.trainee.screened
     for assignment in history.assignments:
         yield assignment.start
+        yield from (move.day for move in assignment.moves)
         if assignment.ended is not None:
             yield assignment.ended + DAY
         for span in phase_spans(assignment, history.library.programs[assignment.program_id]):

@@ -20,7 +20,7 @@ from desktop.training.adjusting import back_off
 from desktop.training.asking import mover_of
 from desktop.training.limits import LimitId, Proposal
 from desktop.training.position import Position
-from desktop.training.program import Assignment, Line, Override
+from desktop.training.program import Assignment, Line, Override, WeekdaysFrom
 from desktop.training.recovery import Caution
 from desktop.training.trainee import DeloadWindow
 
@@ -184,7 +184,7 @@ def day_off(history: History, today: date) -> Way | None:
     place = place_on(history, today)
     if place is None or place.phase is None or not place.phase.days:
         return None
-    named = place.assignment.weekdays
+    named = place.weekdays
     weekdays = [
         named[index] if index < len(named) else day.weekday
         for index, day in enumerate(place.phase.days)
@@ -199,11 +199,27 @@ def day_off(history: History, today: date) -> Way | None:
         key=lambda one: (one[1] not in wishes, abs(one[1] - fixed[one[0]]), -one[0]),
     )
     for index, weekday in tries:
+        first = _from_when(fixed[index], today)
         moved = (*fixed[:index], weekday, *fixed[index + 1 :])
-        changed = replace(place.assignment, weekdays=moved)
+        changed = moved_from(place.assignment, first, moved)
         if not _too_close(history, changed, today):
-            return Way(WayKind.DAY_OFF, changed, weekday=weekday)
+            return Way(WayKind.DAY_OFF, changed, day=first, weekday=weekday)
     return None
+
+
+def moved_from(assignment: Assignment, first: date, weekdays: tuple[int, ...]) -> Assignment:
+    """The assignment with its days on other weekdays from ``first`` on; before, nothing changes."""
+    if first <= assignment.start:
+        return replace(assignment, weekdays=weekdays, moves=())
+    kept = tuple(move for move in assignment.moves if move.day < first)
+    return replace(assignment, moves=(*kept, WeekdaysFrom(first, weekdays)))
+
+
+def _from_when(weekday: int, today: date) -> date:
+    """Today, where the day that moves is still to come this week; else next Monday, so that it
+    does not come twice in one week.
+    """
+    return today if weekday >= today.weekday() else today + (7 - today.weekday()) * DAY
 
 
 def _too_close(history: History, assignment: Assignment, today: date) -> bool:

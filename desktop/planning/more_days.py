@@ -95,7 +95,7 @@ def _proposed(
 
 
 def _weekday(days: tuple[TrainingDay, ...], at: int, assignment: Assignment) -> int:
-    """The weekday of a day as it is assigned."""
-    named, own = assignment.weekdays, days[at].weekday
+    """The weekday of a day as it is assigned in the end."""
+    named, own = assignment.weekdays_on(date.max), days[at].weekday
     assert own is not None
     return named[at] if at < len(named) else own

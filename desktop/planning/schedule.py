@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from datetime import date, timedelta
+from itertools import groupby
 from typing import Final
 
 from desktop.planning.history import History
@@ -31,12 +32,15 @@ LOOK_AHEAD: Final = timedelta(days=366)
 
 @dataclass(frozen=True, slots=True)
 class Place:
-    """Where a date lies in a program. ``phase`` None: after its last week."""
+    """Where a date lies in a program. ``phase`` None: after its last week; ``weekdays``: those that
+    the assignment names for the days then (empty: none).
+    """
 
     assignment: Assignment
     program: Program
     week: int
     phase: Phase | None
+    weekdays: tuple[int, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,7 +65,8 @@ def place_on(history: History, day: date) -> Place | None:
         return None
     program = history.library.programs[assignment.program_id]
     week = assignment.week_of(day)
-    return Place(assignment, program, week, program.phase_of_week(week))
+    phase = program.phase_of_week(week)
+    return Place(assignment, program, week, phase, assignment.weekdays_on(day))
 
 
 def phase_spans(assignment: Assignment, program: Program) -> tuple[PhaseSpan, ...]:
@@ -135,7 +140,7 @@ def training_days(
         place = place_on(history, day)
         if place is None or place.phase is None or absence_on(history, day):
             continue
-        if rotation is None or rotation.phase != place.phase:
+        if rotation is None or not rotation.holds(history, place):
             rotation = _Rotation.at(history, place, day)
         planned = rotation.on(day, place)
         if planned is not None:
@@ -200,12 +205,19 @@ def days_planned(history: History, first: date, last: date) -> int:
             if not free:
                 continue
             week = assignment.week_of(free[0])
-            weekdays = weekdays_of(history, Place(assignment, program, week, span.phase))
-            if weekdays:
-                planned += sum(day.weekday() in weekdays for day in free)
-            else:
-                planned += len(span.phase.days) * len(free) / WEEK.days
+            for named, days in groupby(free, assignment.weekdays_on):
+                place = Place(assignment, program, week, span.phase, named)
+                planned += _planned_on(history, place, tuple(days))
     return round(planned)
+
+
+def _planned_on(history: History, place: Place, days: tuple[date, ...]) -> float:
+    """How many of ``days``, on all of which a phase runs with the same weekdays, are planned."""
+    assert place.phase is not None
+    weekdays = weekdays_of(history, place)
+    if not weekdays:
+        return len(place.phase.days) * len(days) / WEEK.days
+    return sum(day.weekday() in weekdays for day in days)
 
 
 def next_is_certain(history: History, day: date) -> bool:
@@ -250,6 +262,10 @@ class _Rotation:
         before = max((s.day for s in history.sessions if s.day < day), default=None)
         return cls(place.phase, _rotation_weekdays(history, place), index, before)
 
+    def holds(self, history: History, place: Place) -> bool:
+        """Whether the same phase runs on the same weekdays."""
+        return self.phase == place.phase and self.weekdays == _rotation_weekdays(history, place)
+
     def on(self, day: date, place: Place) -> TrainingDay | None:
         """The training day on ``day``: one fixed to its weekday goes before the rotation."""
         fixed = _fixed_days(place).get(day.weekday())
@@ -279,7 +295,7 @@ class _Rotation:
 def _fixed_days(place: Place) -> dict[int, TrainingDay]:
     """The phase's days by weekday; of two on one weekday the first."""
     assert place.phase is not None
-    named = place.assignment.weekdays
+    named = place.weekdays
     by_weekday: dict[int, TrainingDay] = {}
     for index, day in enumerate(place.phase.days):
         if day.weekday is None:
@@ -290,7 +306,7 @@ def _fixed_days(place: Place) -> dict[int, TrainingDay]:
 
 
 def _rotation_weekdays(history: History, place: Place) -> tuple[int, ...]:
-    return place.assignment.weekdays or history.trainee.weekdays
+    return place.weekdays or history.trainee.weekdays
 
 
 def _open(assignment: Assignment, day: date) -> bool:

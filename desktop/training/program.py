@@ -82,9 +82,18 @@ class Program:
 
 
 @dataclass(frozen=True, slots=True)
+class WeekdaysFrom:
+    """From ``day`` on, the days of a program fall on these weekdays, in the order of the days."""
+
+    day: date
+    weekdays: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Assignment:
     """A program given to a trainee from a date on. ``weekdays`` replaces the days' own weekdays,
-    in the order of the days (empty: as the program says). ``ended``: last day, None while open.
+    in the order of the days (empty: as the program says); ``moves``, by day, say from when on
+    others hold, so that what was planned until then stays. ``ended``: last day, None while open.
     """
 
     trainee_id: int
@@ -92,8 +101,14 @@ class Assignment:
     start: date
     weekdays: tuple[int, ...] = ()
     ended: date | None = None
+    moves: tuple[WeekdaysFrom, ...] = ()
     id: int | None = None
     revision: int = 0
+
+    def weekdays_on(self, day: date) -> tuple[int, ...]:
+        """The weekdays that hold on ``day``."""
+        begun = [move.weekdays for move in self.moves if move.day <= day]
+        return begun[-1] if begun else self.weekdays
 
     def week_of(self, day: date) -> int:
         """Week of the program on ``day``, from 1; 0 or less before the start. Weeks run Monday to
