@@ -10979,7 +10979,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>First set: as many clean reps as you can, stop at&#xa0;{stop}</source>
-        <translation>Primera serie: todas las reps limpias que salgan, parar en {stop}</translation>
+        <translation>Primera serie: todas las reps limpias que salgan, parar en&#xa0;{stop}</translation>
     </message>
     <message>
         <source>In between, if your coach agrees: {ways}</source>
@@ -10987,11 +10987,11 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>Last set: as many clean reps as you can, stop at&#xa0;{stop}</source>
-        <translation>Última serie: todas las reps limpias que salgan, parar en {stop}</translation>
+        <translation>Última serie: todas las reps limpias que salgan, parar en&#xa0;{stop}</translation>
     </message>
     <message>
         <source>Last set: hold as long as it is clean, stop at&#xa0;{stop}</source>
-        <translation>Última serie: aguantar mientras sea limpio, parar en {stop}</translation>
+        <translation>Última serie: aguantar mientras sea limpio, parar en&#xa0;{stop}</translation>
     </message>
     <message>
         <source>Last time, {day}: {work}</source>
@@ -12110,7 +12110,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>stop at&#xa0;{stop}</source>
-        <translation>parar en {stop}</translation>
+        <translation>parar en&#xa0;{stop}</translation>
     </message>
     <message>
         <source>test with reps in reserve</source>
