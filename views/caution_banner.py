@@ -85,6 +85,9 @@ class CautionBanner(QFrame):
         said.addWidget(self._word, 0, top)
         said.addWidget(self._text, 1)
         self._text.setAlignment(top)
+        # The first line stands as high as the words beside it.
+        above = (self._do.sizeHint().height() - self._text.fontMetrics().height()) // 2
+        said.setContentsMargins(0, max(above, 0), 0, max(above, 0))
         actions = QHBoxLayout()
         actions.setSpacing(self._theme.px(4))
         actions.addStretch(1)

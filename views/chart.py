@@ -19,7 +19,7 @@ from views import words
 from views.axis_ticks import day_ticks, round_ticks
 from views.chart_library import Floats, pg
 from views.plot_axis import PlotAxis, Ticks
-from views.plot_parts import BEHIND, CURSOR, LINE, SPOT, UNDER, PlotParts
+from views.plot_parts import CURSOR, LINE, SPOT, UNDER, PlotParts
 from views.progress_series import Shape
 from views.theme import TextSize, Theme
 
@@ -37,9 +37,13 @@ _ORIGIN: Final = 737_425
 
 _LEFT, _FOOT = 56, 24
 _TICK_ROOM: Final = 80
-_VALUE_ROOM: Final = 44
+_VALUE_ROOM: Final = 36
 _LEAST_DAYS: Final = 14
-_TINY: Final = 4.0
+_TINY: Final = 5.0
+_VEIL: Final = 0.85
+_FAINT: Final = 0.45
+_EDGE: Final = 20
+"""Nearer to the top than so many pixels a value has no line: words stand there."""
 _SHAPES: Final = {Shape.SQUARE: "s", Shape.HOLLOW_SQUARE: "s", Shape.DISC: "o", Shape.RING: "o"}
 _SIGNS: Final = {"triangle": "t1", "star": "star", "diamond": "d"}
 
@@ -137,7 +141,7 @@ class DayPlot(QWidget):
             axis.setTickPen(pg.mkPen(line, width=1))
             axis.setStyle(tickFont=self.theme.font(TextSize.SMALL), tickLength=0)
         self._left.setGrid(255)
-        self._left.setZValue(BEHIND)
+        self._left.setZValue(self._view.zValue() - 1)
         self._bottom.setHeight(self.theme.px(_FOOT))
         self._left.setWidth(self.theme.px(_LEFT))
 
@@ -198,7 +202,8 @@ class DayPlot(QWidget):
     def add_words(self, name: str, day: float, value: float, label: str, role: str) -> None:
         """Words to the right of a value."""
         font = self.theme.font(TextSize.SMALL)
-        item = self._parts.words(name, label, self.theme.colour(role), font, (0, 0.5))
+        colour = self.theme.colour(role)
+        item = self._parts.words(name, label, colour, font, self._veil(), (0, 0.5))
         item.setPos(day - _ORIGIN, value)
 
     def take_away(self, name: str) -> None:
@@ -238,7 +243,7 @@ class DayPlot(QWidget):
 
     def keep_left(self, pixels: float) -> None:
         """Room for the words beside values, so that plots stand under each other."""
-        self._left.setWidth(round(pixels))
+        self._left.setWidth(round(max(pixels, self.theme.px(_LEFT))))
 
     @property
     def left_room(self) -> float:
@@ -297,7 +302,11 @@ class DayPlot(QWidget):
 
     def _numbers(self, low: float, high: float, pixels: float) -> Sequence[tuple[float, str]]:
         most = int(pixels / self.theme.px(_VALUE_ROOM))
-        return [(value, words.number(value)) for value in round_ticks(low, high, most)]
+        edge = self.theme.px(_EDGE) if self._pinned else 0
+        top = high - (high - low) * edge / max(pixels, 1)
+        return [
+            (value, words.number(value)) for value in round_ticks(low, high, most) if value < top
+        ]
 
     def _scatter(
         self, name: str, days: Floats, values: Floats, symbol: str, role: str, size: float, *,
@@ -308,14 +317,25 @@ class DayPlot(QWidget):
         if hollow is None:
             brush = QBrush(Qt.BrushStyle.NoBrush)
         pen, pixels = self._pen(role, width, "solid"), self.theme.px(size)
+        if size <= _TINY:  # a crowd: where many lie it is darker, and the trend stands out
+            faint = pen.color()
+            faint.setAlphaF(_FAINT / 2 if hollow else _FAINT)
+            pen, brush = QPen(Qt.PenStyle.NoPen), QBrush(faint)
         self._parts.spots(name, days - _ORIGIN, values, symbol, pixels, pen, brush, depth)
 
     def _label(
         self, name: str, at: float, label: str, edge: Edge | Literal["right"], role: str
     ) -> None:
         font, colour = self.theme.font(TextSize.SMALL), self.theme.colour(role)
-        item = self._parts.words(f"{name} words", label, colour, font, (0, 0))
+        ground = self._veil() if edge == "right" else QBrush(Qt.BrushStyle.NoBrush)
+        item = self._parts.words(f"{name} words", label, colour, font, ground)
         self._pinned.append(_Pinned(item, at, edge, self.text_width(label) + self.theme.px(8)))
+
+    def _veil(self) -> QBrush:
+        """Under words that lines run through: they are only just seen there."""
+        colour = self.theme.colour("surface")
+        colour.setAlphaF(_VEIL)
+        return QBrush(colour)
 
     def pin(self) -> None:
         """Put the words at their edges, inside the view; where two would meet the later goes."""
@@ -332,7 +352,11 @@ class DayPlot(QWidget):
                 label.item.setPos(last - _ORIGIN, label.at)
                 continue
             pixel = (label.at - first) / (last - first) * width
-            start = min(max(pixel - label.width / 2, 0.0), width - label.width)
+            # Beside its line, before it where there is no room behind; at the foot in the middle.
+            start = pixel - label.width / 2 if label.edge == "foot" else pixel
+            if start + label.width > width:
+                start = min(pixel, width) - label.width
+            start = max(start, 0.0)
             seen = 0 <= pixel <= width and start >= taken[label.edge]
             label.item.setVisible(seen)
             if seen:

@@ -20,7 +20,7 @@ from views.theme import Theme
 
 _ZOOM: Final = 0.7
 _BAND, _AHEAD = 0.18, 0.10
-_SIZES: Final = ((150, 8.0), (400, 6.0), (math.inf, 4.0))
+_SIZES: Final = ((150, 8.0), (400, 6.0), (math.inf, 5.0))
 """Up to so many sessions in view, spots of this size."""
 
 _MOST_STARS: Final = 40
@@ -143,9 +143,10 @@ class LinePlot(QWidget):
         if named:
             self.plot.name_values(lambda _low, _high, _px: list(enumerate(named)))
             longest = max(self.plot.text_width(name) for name in named)
-            self.plot.keep_left(max(longest + self._theme.px(16), self._theme.px(56)))
+            self.plot.keep_left(longest + self._theme.px(16))
         else:
             self.plot.name_values(None)
+            self.plot.keep_left(0)
 
     def _draw_surroundings(self, series: Series) -> None:
         for index, mark in enumerate(series.strips):

@@ -109,10 +109,12 @@ class PlotParts:
         item.setRegion((first, last))
 
     def words(
-        self, name: str, text: str, colour: QColor, font: QFont, anchor: tuple[float, float]
-    ) -> Any:
-        """Words, whose place is set by who wants them."""
+        self, name: str, text: str, colour: QColor, font: QFont, ground: QBrush,
+        anchor: tuple[float, float] = (0, 0),
+    ) -> Any:  # fmt: skip
+        """Words on a ground of their own, whose place is set by who wants them."""
         item = self._taken(name, lambda: pg.TextItem(anchor=anchor), LINE)
+        item.fill = ground
         item.setFont(font)
         item.setText(text, colour)
         return item

@@ -11,8 +11,8 @@ from functools import partial
 from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QLocale, Qt, QTimer
-from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
-from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from db.errors import StoreError
 from desktop.planning.history import History
@@ -31,6 +31,7 @@ from views.line_choice import LineChoice
 from views.load_steps import LoadSteps
 from views.measures import Shown, loads_done, measures_of
 from views.no_progress import NoProgress
+from views.progress_head import ChoicesAbove, ProgressHead
 from views.progress_keys import MEASURE_KEYS, progress_keys
 from views.progress_series import Series, series_of
 from views.progress_texts import measure_detail, measure_word
@@ -82,10 +83,7 @@ class ProgressArea(WorkArea):
 
     def _assemble(self) -> None:
         self._page = Page(self.theme)
-        title, actions = QHBoxLayout(), QHBoxLayout()
-        title.addWidget(self.lines)
-        title.addWidget(self.detail, 1)
-        self._actions = (
+        actions = (
             self.body_mass,
             self.table,
             self.comparing.button,
@@ -93,29 +91,17 @@ class ProgressArea(WorkArea):
             self.save,
             self.report,
         )
-        for action in self._actions:
-            actions.addWidget(action)
-        for row in (title, actions):
-            row.setSpacing(self.theme.grid(2))
-        actions.addStretch(1)
-        self._head = QBoxLayout(QBoxLayout.Direction.LeftToRight)
-        self._head.addLayout(title, 1)
-        self._head.addLayout(actions)
-        self._choices = QBoxLayout(QBoxLayout.Direction.LeftToRight)
-        self._choices.setSpacing(0)
-        left, right = Qt.AlignmentFlag.AlignLeft, Qt.AlignmentFlag.AlignRight
-        self._choices.addWidget(self.measures, 0, left)
-        self._choices.addWidget(self.load_steps, 1, left)
-        self._choices.addWidget(self.spans, 0, right)
+        self._head = ProgressHead(self.theme, self.lines, self.detail, actions)
+        self._choices = ChoicesAbove(self.theme, self.measures, self.load_steps, self.spans)
         self._shown = QWidget()
         self._column = QVBoxLayout(self._shown)
         self._column.setContentsMargins(0, 0, 0, 0)
         self._column.setSpacing(self.theme.grid())
-        self._column.addLayout(self._head)
+        self._column.addWidget(self._head)
         self._column.addWidget(self.statement)
         self._column.addWidget(self.comparing.chooser)
         self._column.addWidget(self.goal_here.panel)
-        self._column.addLayout(self._choices)
+        self._column.addWidget(self._choices)
         self._chart_place = QWidget()  # keeps the words at the top until the chart is there
         self._column.addWidget(self._chart_place, 1)
         self.beginning = NoProgress(self.theme)
@@ -133,7 +119,6 @@ class ProgressArea(WorkArea):
         self.comparing.chooser.given_up.connect(self._focus_chart)
         self.goal_here.asked.connect(self._ask_goal)
         self.goal_here.closed.connect(self._focus_chart)
-        self.theme.changed.connect(lambda: QTimer.singleShot(0, self._arrange))
         self.table.toggled.connect(self._toggle_table)
         self.body_mass.toggled.connect(self._toggle_body_mass)
         self.save.clicked.connect(lambda: self.saving.ask_how(self.save))
@@ -375,24 +360,7 @@ class ProgressArea(WorkArea):
             lambda target: write_progress_book(several, unit, target),
         )
 
-    # Qt
-
     def _arrange(self) -> None:
-        """Actions beside the title, spans beside measures where there is room, else below."""
-        room = self.width() - 2 * self.theme.grid(3)
-        spaced, ways = self.theme.grid(2), QBoxLayout.Direction
-        needed = sum(action.sizeHint().width() + spaced for action in self._actions)
-        tight = needed + self.lines.sizeHint().width() + self.theme.grid(8) > room
-        self._head.setDirection(ways.TopToBottom if tight else ways.LeftToRight)
-        self._head.setSpacing(0 if tight else spaced)
-        wanted = self.measures.sizeHint().width() + self.spans.sizeHint().width()
-        if not self.load_steps.isHidden():
-            wanted += self.load_steps.sizeHint().width()
-        narrow = wanted > room
-        self._choices.setDirection(ways.TopToBottom if narrow else ways.LeftToRight)
-        sides = Qt.AlignmentFlag
-        self._choices.setAlignment(self.spans, sides.AlignLeft if narrow else sides.AlignRight)
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        super().resizeEvent(event)
-        self._arrange()
+        """Words and choices have changed, and with them the room that they need."""
+        self._head.arrange()
+        self._choices.arrange()

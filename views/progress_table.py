@@ -19,7 +19,7 @@ from views.theme import Theme
 
 Index = QModelIndex | QPersistentModelIndex
 
-_VALUE, _RESERVE = 1, 3
+_VALUE, _RESERVE, _NOTE = 1, 3, 4
 _LOOKED_AT: Final = 100
 """Rows that the width of a column is taken from."""
 
@@ -65,6 +65,8 @@ class SpotModel(QAbstractTableModel):
             return row.values[index.column()]
         if role == Qt.ItemDataRole.TextAlignmentRole:
             return _RIGHT if index.column() in (_VALUE, _RESERVE) else _LEFT
+        if role == Qt.ItemDataRole.ToolTipRole and index.column() == _NOTE:
+            return row.texts[_NOTE]  # which may not have room
         return None
 
     def headerData(
@@ -146,8 +148,8 @@ class ProgressTable(QTableView):
         heading = self.horizontalHeader()
         heading.setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         self.verticalHeader().setDefaultSectionSize(self._theme.grid(3))
-        self.resizeColumnsToContents()
-        for column in range(self.rows.columnCount()):
+        for column in range(self.rows.columnCount() - 1):  # the last takes what is left
+            self.resizeColumnToContents(column)
             self.setColumnWidth(column, self.columnWidth(column) + self._theme.grid())
 
     def keyPressEvent(self, event: QKeyEvent) -> None:

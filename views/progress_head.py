@@ -1,0 +1,84 @@
+"""The rows above a chart: the line, what can be done with it, what is shown and over which span."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QWidget
+
+from views.flow_layout import FlowLayout
+from views.theme import Theme
+
+
+class ProgressHead(QWidget):
+    """The line with its ``detail``, and ``actions`` beside it; below it where there is no room, in
+    as many rows as they need.
+    """
+
+    def __init__(
+        self, theme: Theme, line: QWidget, detail: QWidget, actions: Sequence[QWidget]
+    ) -> None:
+        super().__init__()
+        self._theme, self._line, self._actions = theme, line, tuple(actions)
+        title = QHBoxLayout()
+        title.addWidget(line)
+        title.addWidget(detail, 1)
+        self._acts = QWidget()
+        flow = FlowLayout(self._acts)
+        flow.setContentsMargins(0, 0, 0, 0)
+        for action in actions:
+            flow.addWidget(action)
+        for row in (title, flow):
+            row.setSpacing(theme.grid(2))
+        self._row = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
+        self._row.setContentsMargins(0, 0, 0, 0)
+        self._row.addLayout(title, 1)
+        self._row.addWidget(self._acts)
+        theme.changed.connect(self.arrange)
+
+    def arrange(self) -> None:
+        """Actions beside the line where there is room, else below."""
+        spaced, ways = self._theme.grid(2), QBoxLayout.Direction
+        shown = [action for action in self._actions if not action.isHidden()]
+        needed = sum(action.sizeHint().width() + spaced for action in shown) - spaced
+        below = needed + self._line.sizeHint().width() + self._theme.grid(10) > self.width()
+        self._row.setDirection(ways.TopToBottom if below else ways.LeftToRight)
+        self._row.setSpacing(0 if below else spaced)
+        self._acts.setMinimumWidth(0 if below else needed)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self.arrange()
+
+
+class ChoicesAbove(QWidget):
+    """What is shown, with ``steps`` of a load where it needs them, and the span at the right; below
+    where there is no room.
+    """
+
+    def __init__(self, theme: Theme, measures: QWidget, steps: QWidget, spans: QWidget) -> None:
+        super().__init__()
+        self._measures, self._steps, self._spans = measures, steps, spans
+        left, right = Qt.AlignmentFlag.AlignLeft, Qt.AlignmentFlag.AlignRight
+        self._row = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
+        self._row.setContentsMargins(0, 0, 0, 0)
+        self._row.setSpacing(0)
+        self._row.addWidget(measures, 0, left)
+        self._row.addWidget(steps, 1, left)
+        self._row.addWidget(spans, 0, right)
+        theme.changed.connect(self.arrange)
+
+    def arrange(self) -> None:
+        """Spans beside measures where there is room, else below."""
+        parts = [self._measures, self._spans]
+        parts += [] if self._steps.isHidden() else [self._steps]
+        narrow = sum(part.sizeHint().width() for part in parts) > self.width()
+        ways, sides = QBoxLayout.Direction, Qt.AlignmentFlag
+        self._row.setDirection(ways.TopToBottom if narrow else ways.LeftToRight)
+        self._row.setAlignment(self._spans, sides.AlignLeft if narrow else sides.AlignRight)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self.arrange()
