@@ -8,6 +8,7 @@ import re
 import shutil
 from collections.abc import Iterator
 from dataclasses import replace
+from functools import cache
 from pathlib import Path
 from string import Formatter
 
@@ -159,13 +160,21 @@ def test_what_is_loaded_is_up_to_date_with_the_catalogues(language: str, tmp_pat
 
 def test_every_text_of_the_screens_is_found_under_the_name_it_is_asked_for(language: str) -> None:
     known = {(entry.context, entry.source) for entry in entries(catalogues()[language])}
-    asked = {text for path in SCREENS for text in _asked(path)}
-    assert asked - known == set()
+    assert _asked_for() - known == set()
 
 
-def _asked(path: Path) -> Iterator[tuple[str, str]]:
-    tree = ast.parse(path.read_text(encoding="utf-8"))
-    for outer in ast.walk(tree):
+@cache
+def _asked_for() -> frozenset[tuple[str, str]]:
+    return frozenset(text for path in SCREENS for text in _asked(_tree(path)))
+
+
+@cache
+def _tree(path: Path) -> ast.Module:
+    return ast.parse(path.read_text(encoding="utf-8"))
+
+
+def _asked(tree: ast.Module) -> Iterator[tuple[str, str]]:
+    for outer in tree.body:
         if isinstance(outer, ast.ClassDef):
             for node in ast.walk(outer):
                 match node:
@@ -191,7 +200,7 @@ def test_no_text_goes_to_the_screen_untranslated() -> None:
     """The first argument of what shows a text is no English literal, whole or in part."""
     wrong = []
     for path in SCREENS:
-        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        for node in ast.walk(_tree(path)):
             if not isinstance(node, ast.Call) or not node.args:
                 continue
             name = getattr(node.func, "attr", getattr(node.func, "id", ""))
