@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QLocale, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QLineEdit, QWidget
+from PySide6.QtWidgets import QApplication, QLabel, QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
 
 from db.database import Database
@@ -496,6 +496,10 @@ def test_a_red_flag_stops_everything(form: SessionForm) -> None:
     assert sessions(form)[0].red_flag
     plan = day_plan(form.record.repository, form.trainee_id or 0, THURSDAY)
     assert plan.why_empty == "clearance needed"
+    assert form.outcomes.rows == []
+    shown = " ".join(each.text() for each in form.outcomes.findChildren(QLabel))
+    assert shown.count("nothing is asked") == 3
+    assert "kg" not in shown
 
 
 def test_wellness_and_body_mass_are_asked_seldom(form: SessionForm) -> None:

@@ -2,17 +2,23 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QSizePolicy, QStackedWidget, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 
-class Feet(QStackedWidget):
-    """A stack that is as tall as the foot it shows."""
+class Feet(QWidget):
+    """As tall as the foot it shows, unlike a stack, which is as tall as its tallest page."""
+
+    def __init__(self, *feet: QWidget) -> None:
+        super().__init__()
+        self._feet = feet
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        for foot in feet:
+            column.addWidget(foot)
+        self.show_foot(feet[0])
 
     def show_foot(self, foot: QWidget) -> None:
         """Show one of the feet."""
-        across, down = QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Ignored
-        for place in range(self.count()):
-            each = self.widget(place)
-            if each is not None:
-                each.setSizePolicy(across, across if each is foot else down)
-        self.setCurrentWidget(foot)
+        foot.show()
+        for each in self._feet:
+            each.setVisible(each is foot)

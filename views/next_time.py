@@ -16,6 +16,7 @@ from desktop.training.exercises import LoadingKind
 from desktop.training.limits import Severity
 from desktop.training.position import Position
 from desktop.training.quantities import Unit
+from desktop.training.reasons import Reason, ReasonCode
 from desktop.training.recovery import Caution
 from desktop.training.session import AskedSet, Outcome
 from desktop.training.target import Target
@@ -24,7 +25,7 @@ from views.assessment_words import start_text, start_why_text
 from views.blocks import Block, Label, Page, Tone, WordButton
 from views.exercise_words import short_strip, variation_name
 from views.position_editor import PositionEditor
-from views.reason_texts import outcome_text, reasons_text
+from views.reason_texts import outcome_text, reason_text, reasons_text
 from views.session_texts import asked_text
 from views.severity_mark import SeverityMark
 from views.step_strip import StepStrip
@@ -77,11 +78,7 @@ class NextTime(QWidget):
         changed, by line.
         """
         body = self._page.body
-        self.rows = []
-        while (item := body.takeAt(0)) is not None:
-            if (widget := item.widget()) is not None:
-                widget.hide()
-                widget.deleteLater()
+        self._clear()
         for caution, sentence in cautions:
             body.addWidget(_caution_row(self._theme, caution, sentence))
         if effects is not None and not effects:
@@ -95,6 +92,48 @@ class NextTime(QWidget):
         if not outcomes:
             body.addWidget(Label(self.tr("No exercise was recorded."), tone="muted"))
         body.addStretch(1)
+
+    def show_stopped(
+        self,
+        outcomes: Sequence[LineOutcome],
+        cautions: Sequence[tuple[Caution, str]],
+        unit: Unit,
+    ) -> None:
+        """Show what became of each line, and ask for nothing: a licensed professional's clearance
+        comes first.
+        """
+        body = self._page.body
+        self._clear()
+        for caution, sentence in cautions:
+            body.addWidget(_caution_row(self._theme, caution, sentence))
+        for outcome in outcomes:
+            body.addWidget(_StoppedBlock(self._theme, outcome, unit))
+        body.addStretch(1)
+
+    def _clear(self) -> None:
+        self.rows = []
+        while (item := self._page.body.takeAt(0)) is not None:
+            if (widget := item.widget()) is not None:
+                widget.hide()
+                widget.deleteLater()
+
+
+class _StoppedBlock(Block):
+    """One line of somebody of whom nothing may be asked: how it went, and no more."""
+
+    def __init__(self, theme: Theme, outcome: LineOutcome, unit: Unit) -> None:
+        super().__init__(theme)
+        name = Label(line_name(outcome.exercise.name, outcome.line.name), "heading", wrap=True)
+        why = reason_text(Reason(ReasonCode.CLEARANCE_NEEDED), unit)
+        grid = QGridLayout()
+        grid.setHorizontalSpacing(theme.px(16))
+        grid.setColumnMinimumWidth(0, theme.px(220))
+        grid.setColumnStretch(1, 1)
+        top = Qt.AlignmentFlag.AlignTop
+        grid.addWidget(_stacked(theme, name, _outcome_words(theme, outcome.outcome)), 0, 0, top)
+        asked = Label(translate("Session", "nothing is asked"), "asked", "muted", wrap=True)
+        grid.addWidget(_stacked(theme, asked, Label(why, "small", "muted", wrap=True)), 0, 1, top)
+        self.body.addLayout(grid)
 
 
 class OutcomeBlock(Block):

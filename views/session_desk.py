@@ -15,6 +15,7 @@ from db.errors import NotFound, StoreError
 from desktop.planning import kept_drafts
 from desktop.planning.assessment_starts import StartRead, lines_to_save, starts_read
 from desktop.planning.cautions import cautions_in
+from desktop.planning.clearance import clearance_needed
 from desktop.planning.days import DayPlan, SlotPlan, day_plan_of
 from desktop.planning.history import History, read_history
 from desktop.planning.opened_draft import (
@@ -224,6 +225,10 @@ class SessionDesk:
             for each in cautions_in(history, the_day_after)
             if stored.id in each.sessions or each.line_id in lines
         ]
+
+    def stopped(self, opened: Opened) -> bool:
+        """Whether nothing may be asked of the trainee until a clearance is recorded."""
+        return clearance_needed(opened.history, max(opened.draft.day, self._today)) is not None
 
     def override(self, opened: Opened, outcome: LineOutcome, position: Position, note: str) -> None:
         """The coach's word on a line: it holds from the line's last session on."""

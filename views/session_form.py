@@ -8,12 +8,7 @@ from typing import Final
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import (
-    QApplication,
-    QStackedWidget,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtWidgets import QApplication, QStackedWidget, QVBoxLayout, QWidget
 
 from db.errors import StoreError
 from desktop.planning.outcomes import LineOutcome
@@ -265,7 +260,11 @@ class SessionForm(WorkArea):
             self.record.reported(error)
             return
         targets = self._effect.targets if self._effect else None
-        self.outcomes.show_outcomes(outcomes, told, opened.draft.unit, targets, starts)
+        unit = opened.draft.unit
+        if self.desk.stopped(opened):
+            self.outcomes.show_stopped(outcomes, told, unit)
+        else:
+            self.outcomes.show_outcomes(outcomes, told, unit, targets, starts)
         self.after.show_next(following.name if following else "")
         self._middle.setCurrentWidget(self.outcomes)
         self._feet.show_foot(self.after)
@@ -306,16 +305,16 @@ class SessionForm(WorkArea):
         self._flag = RedFlagBanner()
         self._above = QVBoxLayout()
         self._above.addWidget(self.heading)
-        self._above.addWidget(self._flag)
+        self._flagged = QVBoxLayout()
+        self._flagged.addWidget(self._flag)
+        self._above.addLayout(self._flagged)
         self._middle = QStackedWidget()
         self._middle.addWidget(self.page)
         self._middle.addWidget(self.outcomes)
         self._docked = QVBoxLayout()
         self._docked.addWidget(self.typing.choice)
         self._docked.addWidget(self.effects)
-        self._feet = Feet()
-        self._feet.addWidget(self.typing.foot)
-        self._feet.addWidget(self.after)
+        self._feet = Feet(self.typing.foot, self.after)
         self.outer.addLayout(self._above)
         self.outer.addWidget(self._middle, 1)
         self.outer.addLayout(self._docked)
@@ -395,4 +394,5 @@ class SessionForm(WorkArea):
         inset = self.theme.px(7)  # words to act on have a margin of their own
         self._above.setContentsMargins(edge, self.theme.grid(), edge - inset, 0)
         self._above.setSpacing(self.theme.grid())
+        self._flagged.setContentsMargins(0, 0, inset, 0)
         self._docked.setContentsMargins(edge, 0, edge, self.theme.grid())
