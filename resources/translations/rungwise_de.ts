@@ -12660,8 +12660,8 @@ Liegestütze 12/10/9</translation>
 <context>
     <name>Ways</name>
     <message>
-        <source>Add a day off: train on {weekday}</source>
-        <translation>Ruhetag einlegen: am {weekday} trainieren</translation>
+        <source>Add a day off: from {day} train on {weekday}</source>
+        <translation>Ruhetag einlegen: ab {day} am {weekday} trainieren</translation>
     </message>
     <message>
         <source>Back off to {work}</source>
