@@ -50,7 +50,8 @@ def weeks(count: int) -> str:
 def long_day(day: date, locale: QLocale | None = None) -> str:
     """A day with its weekday for a heading, without the year: "Thursday 26 November"."""
     chosen = locale or QLocale()
-    return chosen.toString(_day(day), f"dddd {day_and_month(chosen)}")
+    text = chosen.toString(_day(day), f"dddd {day_and_month(chosen)}")
+    return f"{text[:1].upper()}{text[1:]}"
 
 
 def day_and_month(locale: QLocale, *, year: bool = False) -> str:
