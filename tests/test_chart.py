@@ -14,14 +14,16 @@ from PySide6.QtCore import QLocale, Qt
 from pytestqt.qtbot import QtBot
 
 from db.database import Database
+from desktop.planning.best_sets import BestSet
 from desktop.planning.progress import LineProgress, progress
 from desktop.training.quantities import Unit
+from desktop.training.session import SetDone
 from tests.chart_scenes import FIRST, TODAY, WEEK, Scene, open_scene
 from views.axis_ticks import day_ticks, round_ticks, short_date
 from views.chart_window import fitting, span_of
 from views.line_plot import LinePlot
 from views.measures import Shown, measures_of
-from views.progress_series import Series, Shape, broken_line, series_of, shape_of, step_line
+from views.progress_series import Series, Shape, Spot, broken_line, series_of, shape_of, step_line
 from views.series_cut import cut, flattened
 from views.theme import Theme
 from views.week_bars import WeekBars
@@ -244,6 +246,39 @@ def test_the_curves_are_the_trend_and_the_forecast_as_computed(qtbot: QtBot, sce
 
 
 DRAWN_SPOTS = {f"{shape.value}{paler}" for shape in Shape for paler in ("", ", paler")}
+
+
+def test_sessions_out_of_sight_are_drawn_when_they_are_scrolled_to(qtbot: QtBot) -> None:
+    last = TODAY.toordinal()
+    best = BestSet(TODAY, None, 60_000.0, 5, SetDone(60_000, 5))
+    spots = tuple(Spot(last - 2000 + day, 80.0, Shape.DISC, best) for day in range(2000))
+    chart = drawn(
+        qtbot, Series(Shown.ESTIMATE, Unit.KG, last, False, spots, records=(False,) * 2000), 16
+    )
+    for first in (last - 112, last - 700, last - 1900, last - 300):
+        chart.show_days(first, first + 100)
+        days, _ = chart.plot.data_of("disc")
+        seen = days[(days >= first) & (days <= first + 100)]
+        assert seen.tolist() == list(range(first, min(first + 100, last - 1) + 1))
+        assert days.size <= 301
+
+
+def test_weeks_too_narrow_for_words_have_a_scale(qtbot: QtBot, scene: Scene) -> None:
+    squat = series_in(scene, "back-squat", Shown.ESTIMATE)
+    chart = drawn(qtbot, squat)
+    bars = WeekBars(chart.plot.theme, chart.plot)
+    qtbot.addWidget(bars)
+    bars.resize(700, 120)
+    with qtbot.waitExposed(bars):
+        bars.show()
+    bars.show_weeks(squat.weeks)
+    assert bars.plot.value_words() == ()
+    assert "4" in bars.plot.day_words()
+    chart.resize(200, 400)
+    bars.resize(200, 120)
+    chart.show_days(TODAY.toordinal() - 360, TODAY.toordinal())
+    assert bars.plot.value_words() == ("4",)
+    assert bars.plot.day_words() == ()
 
 
 def test_strips_and_lines_carry_their_words(qtbot: QtBot, scene: Scene) -> None:

@@ -43,7 +43,8 @@ def fitting(series: Series, first: float, last: float) -> tuple[float, float]:
         middle = (high + low) / 2
         low, high = middle - least / 2, middle + least / 2
     room = high - low
-    return low - 0.16 * room, high + 0.2 * room
+    second = any(moment.kind == "variation" for moment in series.moments)
+    return low - 0.16 * room, high + (0.32 if second else 0.2) * room
 
 
 def _seen(series: Series, first: float, last: float) -> list[float]:

@@ -30,6 +30,7 @@ class LineChoice(QComboBox):
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._theme = theme
+        self._offered: list[tuple[str, int | None, str]] = []
         self.setProperty("kind", "title")
         self.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
         self.currentTextChanged.connect(lambda _text: self.updateGeometry())
@@ -51,10 +52,21 @@ class LineChoice(QComboBox):
         today: date,
     ) -> None:
         """Offer ``lines``, ``line_id`` chosen; nobody is told."""
+        offered = [
+            (
+                name(one.line.id),
+                one.line.id,
+                words.short_day(one.last, today) if one.last else self.tr("not yet"),
+            )
+            for one in lines
+        ]
+        if offered == self._offered:
+            self.setCurrentIndex(max(self.findData(line_id), 0))
+            return
+        self._offered = offered
         self.clear()
-        for place, trained in enumerate(lines):
-            self.addItem(name(trained.line.id), trained.line.id)
-            last = words.short_day(trained.last, today) if trained.last else self.tr("not yet")
+        for place, (word, each, last) in enumerate(offered):
+            self.addItem(word, each)
             self.setItemData(place, last, _LAST)
         self.setCurrentIndex(max(self.findData(line_id), 0))
         self.view().setMinimumWidth(self.view().sizeHintForColumn(0) + self._theme.grid(4))

@@ -47,6 +47,7 @@ class LinePlot(QWidget):
         self._weeks: int | None = None
         self._index = -1
         self._size = _SIZES[0][1]
+        self._drawn = (0.0, 0.0)
         self._was_painted = False
         self.body_mass_shown = False
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -73,9 +74,11 @@ class LinePlot(QWidget):
 
         ``names``: the variations by key.
         """
+        self._series = None  # nothing is fitted while the days move
+        self.plot.keep_within(*limits_of(series))
+        self.plot.show_days(*span_of(series, weeks))
         self._series, self._names, self._weeks, self._index = series, names, weeks, -1
         self._redraw()
-        self.show_weeks(weeks)
 
     def show_weeks(self, weeks: int | None) -> None:
         """Bring the last ``weeks`` (None: all) into view."""
@@ -178,17 +181,28 @@ class LinePlot(QWidget):
             self.plot.add_line("steps", *step_line(days, values), "accent", width=1.5)
         elif series.trend is None and series.forecast is None and days.size > 1:
             self.plot.add_line("between", *broken_line(series), "muted", width=1)
-        self._scatter_spots(series, self._size)
+        self._scatter_spots(series, self._size_in_view(series))
+
+    def _size_in_view(self, series: Series) -> float:
+        """The more sessions in view, the smaller their spots."""
+        first, last = np.searchsorted(series.days, self.plot.days)
+        return next(size for most, size in _SIZES if last - first <= most)
 
     def _scatter_spots(self, series: Series, size: float) -> None:
-        """The sessions by shape; smaller, and behind the trend, where very many are in view."""
+        """The sessions by shape, in view and as far again to both sides; smaller, and behind the
+        trend, where very many are in view.
+        """
+        first, last = self.plot.days
         self._size = size
+        self._drawn = begun, ended = 2 * first - last, 2 * last - first
+        low, high = np.searchsorted(series.days, (begun, ended))
         days, values = series.days, series.heights
-        for (shape, counted), taken in series.by_look.items():
+        for (shape, counted), alike in series.by_look.items():
             name, role = shape.value, "text"
             if not counted:
                 name, role = f"{name}, paler", "muted"
-            if taken:
+            taken = alike[(alike >= low) & (alike < high)]
+            if taken.size:
                 self.plot.add_spots(name, days[taken], values[taken], shape, role, size)
             else:
                 self.plot.take_away(name)
@@ -216,8 +230,8 @@ class LinePlot(QWidget):
         self.plot.show_values(low, high)
         first, last = self.plot.days
         seen = (series.days >= first) & (series.days <= last)
-        size = next(size for most, size in _SIZES if seen.sum() <= most)
-        if size != self._size:
+        size = self._size_in_view(series)
+        if size != self._size or first < self._drawn[0] or last > self._drawn[1]:
             self._scatter_spots(series, size)
         self._draw_records(series, seen, low, high)
         self._draw_pains(series, low, high)

@@ -44,8 +44,9 @@ class ProgressHead(QWidget):
         shown = [action for action in self._actions if not action.isHidden()]
         needed = sum(action.sizeHint().width() + spaced for action in shown) - spaced
         below = needed + self._line.sizeHint().width() + self._theme.grid(10) > self.width()
-        self._row.setDirection(ways.TopToBottom if below else ways.LeftToRight)
-        self._row.setSpacing(0 if below else spaced)
+        if self._row.spacing() != (0 if below else spaced):  # each setting lays out anew
+            self._row.setDirection(ways.TopToBottom if below else ways.LeftToRight)
+            self._row.setSpacing(0 if below else spaced)
         self._acts.setMinimumWidth(0 if below else needed)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -76,8 +77,10 @@ class ChoicesAbove(QWidget):
         parts += [] if self._steps.isHidden() else [self._steps]
         narrow = sum(part.sizeHint().width() for part in parts) > self.width()
         ways, sides = QBoxLayout.Direction, Qt.AlignmentFlag
-        self._row.setDirection(ways.TopToBottom if narrow else ways.LeftToRight)
-        self._row.setAlignment(self._spans, sides.AlignLeft if narrow else sides.AlignRight)
+        way = ways.TopToBottom if narrow else ways.LeftToRight
+        if way != self._row.direction():  # each setting lays out anew
+            self._row.setDirection(way)
+            self._row.setAlignment(self._spans, sides.AlignLeft if narrow else sides.AlignRight)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

@@ -132,14 +132,14 @@ class Series:
         return np.array([day for day, *_ in self.spots], dtype=np.float64)
 
     @cached_property
-    def by_look(self) -> dict[tuple[Shape, bool], list[int]]:
-        """Which spots look alike: by shape, and whether they count."""
+    def by_look(self) -> dict[tuple[Shape, bool], NDArray[np.int64]]:
+        """Which spots look alike: by shape, and whether they count, their places ascending."""
         found: dict[tuple[Shape, bool], list[int]] = {
             (shape, counted): [] for shape in Shape for counted in (True, False)
         }
         for index, (_, _, shape, _, _, counted) in enumerate(self.spots):
             found[shape, counted].append(index)
-        return found
+        return {look: np.array(places, dtype=np.int64) for look, places in found.items()}
 
     @cached_property
     def heights(self) -> Floats:

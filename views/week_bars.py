@@ -8,6 +8,7 @@ from typing import Final
 
 import numpy as np
 from PySide6.QtCore import Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from desktop.planning.progress import Week
@@ -111,3 +112,7 @@ class WeekBars(QWidget):
             if 0 <= (under - week.first).days < 7:
                 self.pointed.emit(index)
                 return
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit()

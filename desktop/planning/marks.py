@@ -68,8 +68,10 @@ def _program_marks(history: History) -> list[Mark]:
 
 def _pain_marks(history: History, line: Line) -> list[Mark]:
     done = history.done(line.id) if line.id is not None else ()
+    alike = {id(part): part for _, part in done}  # a chart reads parts alike as one object
+    hurt = {each: part.worst_pain for each, part in alike.items()}
     return [
-        Mark(MarkKind.PAIN, session.day, session.day, value=part.worst_pain)
+        Mark(MarkKind.PAIN, session.day, session.day, value=hurt[id(part)])
         for session, part in done
-        if part.worst_pain
+        if hurt[id(part)]
     ]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import statistics
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import asdict, dataclass
 
 
@@ -59,3 +59,41 @@ def medians(rounds: int, *tasks: Callable[[], object]) -> list[float]:
             task()
             times[place].append((time.perf_counter() - began) * 1000)
     return [statistics.median(each) for each in times]
+
+
+@dataclass(frozen=True, slots=True)
+class Taken:
+    """What a task took, in milliseconds: the median by the clock, and the least of the processor,
+    which others on the machine disturb less.
+    """
+
+    wall: float
+    cpu: float
+
+
+def taken(rounds: int, *tasks: Callable[[], object]) -> list[Taken]:
+    """What each task takes over interleaved rounds, after one warm-up each."""
+    for task in tasks:
+        task()
+    walls: list[list[float]] = [[] for _ in tasks]
+    cpus: list[list[float]] = [[] for _ in tasks]
+    for _ in range(rounds):
+        for place, task in enumerate(tasks):
+            began, worked = time.perf_counter(), time.process_time()
+            task()
+            cpus[place].append((time.process_time() - worked) * 1000)
+            walls[place].append((time.perf_counter() - began) * 1000)
+    return [Taken(statistics.median(wall), min(cpu)) for wall, cpu in zip(walls, cpus, strict=True)]
+
+
+def twice(
+    name: str, figure: Taken, floor: Taken | None = None, floor_name: str = "",
+    goal: float | None = None,
+) -> Iterator[Line]:  # fmt: skip
+    """A task by the clock and by the processor, both against ``goal``, and the latter beside its
+    floor.
+    """
+    yield Line(name, figure.wall, goal=goal)
+    yield Line(f"{name}: processor", figure.cpu, goal=goal)
+    if floor is not None:
+        yield Line(f"{name}: processor", figure.cpu, floor.cpu, floor_name)
