@@ -413,6 +413,8 @@ class Database:
             if refusal is None:
                 raise
             raise refusal from error
+        except UnicodeDecodeError as error:  # SQLite tells of damage in the damaged letters
+            raise unreadable(self.path) from error
         except (UnicodeEncodeError, OverflowError) as error:
             raise InvalidRecord(
                 sentence("The record holds what cannot be kept: {error}.", error=error)

@@ -46,8 +46,9 @@ class Seen:
 
 
 class Watch:
-    """Serves the thread that made it; in another one, and in a transaction that wrote what is
-    watched and may yet be undone, it cannot tell.
+    """Serves the thread that made it; in another one, beside another watch over the same
+    connection, and in a transaction that wrote what is watched and may yet be undone, it cannot
+    tell.
     """
 
     def __init__(self, database: Database) -> None:
@@ -61,10 +62,16 @@ class Watch:
         if get_ident() != self._thread or self._database.in_transaction:
             return
         connection = self._database.connection
-        if connection is not self._connection:
+        if connection is not self._connection and not self._taken():
             self._connection, self._version = connection, -1
             for statement in _STATEMENTS:
                 self._database.execute(statement)
+
+    def _taken(self) -> bool:
+        """Whether another watch notes on this connection; what it notes is its own to forget."""
+        return bool(
+            self._database.execute("SELECT 1 FROM temp.sqlite_master WHERE name = 'touched'")
+        )
 
     def look(self) -> Seen | None:
         """What was written since the last look; None where nobody can tell, and nothing that is

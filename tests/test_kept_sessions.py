@@ -184,3 +184,14 @@ def test_the_library_is_read_again_once_anything_in_it_was_written(
     with closing(Database.open(path)) as other:
         Repository(other).save(replace(squat, retired=True))
     assert read_library(repository).exercises["back-squat"].retired
+
+
+def test_a_second_store_over_the_same_file_is_never_behind(repository: Repository) -> None:
+    before = trained(repository)
+    owner = before[0].trainee_id
+    second = Repository(repository.database)
+    assert second.sessions(owner) == repository.sessions(owner)
+    repository.save(heavier(before[0]))
+    assert second.sessions(owner) == repository.sessions(owner) == fresh(repository, owner)
+    second.save(heavier(second.sessions(owner)[1]))
+    assert second.sessions(owner) == repository.sessions(owner) == fresh(repository, owner)
