@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtCore import QCoreApplication, Qt, Signal
+from PySide6.QtWidgets import QApplication, QHBoxLayout, QVBoxLayout, QWidget
 
 from db.errors import StoreError
 from desktop.planning.briefs import standings_in_use
@@ -39,6 +39,7 @@ class CautionPart(LoadPart):
         super().__init__()
         self._record, self._today, self._theme = record, today, theme
         self._history: History | None = None
+        self.setAccessibleName(QCoreApplication.translate("LoadArea", "Cautions"))
         self.sentence = Label(size="answer", wrap=True)
         self.rows: list[CautionRow] = []
         self._open = QVBoxLayout()
@@ -83,6 +84,10 @@ class CautionPart(LoadPart):
         return self.tr("{count} cautions are open.").format(count=len(found))
 
     def _fill(self, found: Sequence[Caution], history: History) -> None:
+        focus = QApplication.focusWidget()
+        acted = focus is not None and any(row.isAncestorOf(focus) for row in self.rows)
+        if acted:
+            self.setFocus(Qt.FocusReason.OtherFocusReason)  # it goes no further than this screen
         for row in self.rows:
             self._open.removeWidget(row)
             row.hide()
