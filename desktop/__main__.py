@@ -14,6 +14,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from desktop.startup_guard import has_display, refuse_crashing_pair, refuse_without_display
+from desktop.straight_imports import import_straight
 
 if TYPE_CHECKING:
     from db.repository import Repository
@@ -33,6 +34,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
     # What is imported now stays: to look for garbage meanwhile takes time and finds none. The
     # window has it looked for again once it is painted.
     gc.disable()
+    import_straight()
     from desktop.application import run
 
     return run(database, arriving)

@@ -108,6 +108,7 @@ MAY_IMPORT: dict[str, tuple[str, ...] | None] = {
     "desktop.translators": ("PySide6.QtCore",),
     "desktop.bootstrap": (),
     "desktop.startup_guard": (),
+    "desktop.straight_imports": ("PySide6.QtCore",),
     "views": (
         "numpy",
         "PySide6",
@@ -118,6 +119,7 @@ MAY_IMPORT: dict[str, tuple[str, ...] | None] = {
         "db.repository",
         "db.first_look",
         "db.series",
+        "db.steps",
         "db.changes",
         "db.errors",
         "views",

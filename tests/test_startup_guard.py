@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import subprocess
 import sys
 from importlib.metadata import version
 from pathlib import Path
@@ -84,3 +85,31 @@ def test_a_window_without_a_display_is_refused_in_words(monkeypatch: pytest.Monk
     monkeypatch.setattr(sys, "platform", "linux")
     with pytest.raises(SystemExit, match="no display here"):
         startup_guard.refuse_without_display()
+
+
+def test_imports_go_straight_and_qt_works_all_the_same() -> None:
+    code = """
+import inspect
+from desktop.straight_imports import import_straight
+import_straight()
+def read(module):
+    raise AssertionError(f"{module} was read")
+inspect.getsource = read
+from PySide6.QtCore import QObject, Signal
+from views.theme import Theme
+class Bell(QObject):
+    rung = Signal(int)
+bell, heard = Bell(), []
+bell.rung.connect(heard.append)
+bell.rung.emit(3)
+assert heard == [3] and bell.objectName() == ""
+print("straight")
+"""
+    done = subprocess.run(
+        [sys.executable, "-W", "error", "-c", code],
+        capture_output=True,
+        text=True,
+        cwd=Path(__file__).parent.parent,
+        check=False,
+    )
+    assert done.stdout == "straight\n", done.stderr

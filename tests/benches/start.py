@@ -75,6 +75,8 @@ _OURS = (
     """
 import gc, sys
 gc.disable()  # as the program does before it imports anything
+from desktop.straight_imports import import_straight
+import_straight()
 from desktop import __main__, application
 """
     + _TELL
