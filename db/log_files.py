@@ -9,8 +9,7 @@ from __future__ import annotations
 import csv
 import io
 import re
-from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date
 from pathlib import Path
@@ -18,7 +17,9 @@ from typing import Final, Literal
 
 from rapidfuzz import process
 
-from db.log_rows import COLUMNS, PROBLEM_COLUMN, LogRow, Problem, RowFormat, RowReader
+from db.log_cells import without_mark
+from db.log_lines import LineReader
+from db.log_rows import COLUMNS, PROBLEM_COLUMN, LogRow, Problem, RowFormat
 from db.steps import Steps, finished
 from desktop.training.quantities import Unit
 from desktop.training.sentence import sentence
@@ -49,8 +50,8 @@ class UnreadableLog(ValueError):
 class LogPreview:
     """A log as read: the lines that can be taken and what is wrong with the others.
 
-    ``heading`` and ``cells`` (by line) are as written, so that lines can be handed back;
-    ``spoiled`` are the lines with problems as far as they could be read, to tell which good
+    ``heading`` and ``cells`` (by line, not trimmed) are as written, so that lines can be handed
+    back; ``spoiled`` are the lines with problems as far as they could be read, to tell which good
     lines belong together with them.
     ``remarks`` concern the whole file. ``date_order`` is None where every date is ISO.
     """
@@ -62,7 +63,7 @@ class LogPreview:
     decimal_mark: DecimalMark | None = None
     date_order: DateOrder | None = None
     heading: tuple[str, ...] = ()
-    cells: dict[int, tuple[str, ...]] = field(default_factory=dict)
+    cells: Mapping[int, Sequence[str]] = field(default_factory=dict)
     spoiled: tuple[LogRow, ...] = ()
 
 
@@ -142,19 +143,23 @@ def reading_log(
     heading_line, heading = records[0]
     names, remarks = _names(heading)
     _check_heading(names, trainee)
-    table = [(line, cells) for line, cells in records[1:] if any(cell.strip() for cell in cells)]
+    table = [(line, cells) for line, cells in records[1:] if any(map(str.strip, cells))]
     columns = {name: index for index, name in enumerate(names) if name}
     row_format, mark = _row_format(table, columns, unit)
     days = _Days(table, columns["date"], date_order, latest)
+    lines = _Lines(names, LineReader(names, row_format), days, trainee)
     rows: list[LogRow] = []
     spoiled: list[LogRow] = []
     problems = list(broken)
     for number, (line, cells) in enumerate(table):
         if number % _SLICE == 0:
             yield number / len(table)
-        row, wrong = _row(line, cells, names, row_format, days, trainee)
-        problems += wrong
-        (spoiled if wrong else rows).append(row)
+        row, wrong = lines.read(line, cells)
+        if wrong:
+            problems += wrong
+            spoiled.append(row)
+        else:
+            rows.append(row)
     return LogPreview(
         rows=tuple(rows),
         problems=tuple(problems),
@@ -162,8 +167,8 @@ def reading_log(
         separator=separator,
         decimal_mark=mark,
         date_order=days.order,
-        heading=tuple(heading),
-        cells={line: tuple(cells) for line, cells in records if line != heading_line},
+        heading=tuple(cell.strip() for cell in heading),
+        cells={line: cells for line, cells in records if line != heading_line},
         spoiled=tuple(spoiled),
     )
 
@@ -180,7 +185,7 @@ def write_back(preview: LogPreview, reasons: dict[int, str], target: Path) -> No
         for line in sorted(reasons):
             if line not in preview.cells:
                 continue
-            cells = preview.cells[line]
+            cells = [cell.strip() for cell in preview.cells[line]]
             short = [cells[index] if index < len(cells) else "" for index in kept]
             spilled = cells[len(names) :]
             writer.writerow([*(_harmless(cell) for cell in short), reasons[line], *spilled])
@@ -213,7 +218,7 @@ def _records(text: str, separator: str) -> tuple[list[tuple[int, list[str]]], li
     try:
         for cells in reader:
             if cells:
-                records.append((line, [cell.strip() for cell in cells]))
+                records.append((line, cells))
             line = reader.line_num + 1
     except csv.Error as error:
         return records, [
@@ -280,7 +285,7 @@ def _row_format(
     be no thousands, and no point contradicts.
     """
     comma = point = False
-    for cell in _column_cells(table, [columns[n] for n in _NUMBER_COLUMNS if n in columns]):
+    for cell in _cells_in(table, [columns[n] for n in _NUMBER_COLUMNS if n in columns]):
         if "," in cell and _COMMA_NUMBER.fullmatch(cell) and not _COMMA_GROUP.match(cell):
             comma = True
         elif "." in cell and _POINT_NUMBER.fullmatch(cell):
@@ -291,39 +296,57 @@ def _row_format(
     return RowFormat(mark, unit=unit), mark or ("." if point else None)
 
 
-def _column_cells(table: Sequence[tuple[int, list[str]]], indexes: list[int]) -> Iterator[str]:
-    for _, cells in table:
-        for index in indexes:
-            if index < len(cells) and cells[index]:
-                yield cells[index]
+def _cells_in(table: Sequence[tuple[int, list[str]]], columns: list[int]) -> Iterator[str]:
+    """What stands in these columns, each text once a column."""
+    for index in columns:
+        for cell in {cells[index] for _, cells in table if index < len(cells)}:
+            if text := cell.strip():
+                yield text
 
 
-def _row(
-    line: int,
-    cells: list[str],
-    names: Sequence[str],
-    row_format: RowFormat,
-    days: _Days,
-    trainee: str,
-) -> tuple[LogRow, list[Problem]]:
-    filled = {name: cell for name, cell in zip(names, cells, strict=False) if cell and name}
-    reader = RowReader(line, filled, row_format)
-    if any(cells[len(names) :]):
-        reader.wrong(
-            "",
-            sentence(
+class _Lines:
+    """Reads the lines of one log: who, when, and the rest."""
+
+    def __init__(self, names: Sequence[str], reader: LineReader, days: _Days, trainee: str) -> None:
+        self._width = len(names)
+        self._reader = reader
+        self._days = days
+        self._trainee = trainee
+        self._who = names.index("trainee") if "trainee" in names else None
+        self._names: dict[str, str] = {}
+        self._when = names.index("date")
+
+    def read(self, line: int, cells: list[str]) -> tuple[LogRow, list[Problem]]:
+        """A line and what is wrong with it."""
+        width = self._width
+        filled = cells if len(cells) == width else [*cells, *[""] * (width - len(cells))]
+        day = self._days.read(filled[self._when])
+        name = self._trainee if self._who is None else self._name(filled[self._who])
+        known = _EARLIEST if isinstance(day, str) else day
+        row, wrong = self._reader.read(line, name, known, filled)
+        if name and known is day and len(cells) <= width:
+            return row, wrong
+        return row, [*self._amiss(line, cells, name, day), *wrong]
+
+    def _name(self, cell: str) -> str:
+        name = self._names.get(cell)
+        if name is None:
+            name = self._names[cell] = without_mark(cell.strip()) or self._trainee
+        return name
+
+    def _amiss(self, line: int, cells: list[str], name: str, day: date | str) -> Iterator[Problem]:
+        if any(map(str.strip, cells[self._width :])):
+            text = sentence(
                 "{cells} cells for {columns} columns: put numbers and texts that hold the "
                 "separator into double quotation marks",
                 cells=len(cells),
-                columns=len(names),
-            ),
-        )
-    day = days.read(reader)
-    name = reader.text("trainee") or trainee
-    if not name:
-        reader.wrong("trainee", "who? the line names no trainee")
-    row = reader.read(name, day or _EARLIEST)
-    return row, reader.problems
+                columns=self._width,
+            )
+            yield Problem(line, "", text)
+        if isinstance(day, str):
+            yield Problem(line, "date", day)
+        if not name:
+            yield Problem(line, "trainee", sentence("who? the line names no trainee"))
 
 
 # --- dates --------------------------------------------------------------------------------------
@@ -341,29 +364,22 @@ class _Days:
     ) -> None:
         self._latest = latest
         self._seen: dict[str, date | str] = {}
-        seen = Counter[str]()
-        for cell in _column_cells(table, [column]):
-            if match := _SLASHED.fullmatch(cell):
-                seen["day first"] += int(match[1]) > 12
-                seen["month first"] += int(match[3]) > 12
-        self._contradiction = order is None and bool(seen["day first"] and seen["month first"])
+        slashed = [
+            match for cell in _cells_in(table, [column]) if (match := _SLASHED.fullmatch(cell))
+        ]
+        day_first = any(int(match[1]) > 12 for match in slashed)
+        month_first = any(int(match[3]) > 12 for match in slashed)
+        self._contradiction = order is None and day_first and month_first
         self.order = order
-        if order is None and not self._contradiction:
-            if seen["day first"]:
-                self.order = "day first"
-            elif seen["month first"]:
-                self.order = "month first"
+        if order is None and day_first != month_first:
+            self.order = "day first" if day_first else "month first"
 
-    def read(self, reader: RowReader) -> date | None:
-        """The date of a line; None with a problem noted."""
-        text = reader.text("date")
-        if text not in self._seen:
-            self._seen[text] = self._day(text)
-        found = self._seen[text]
-        if isinstance(found, date):
-            return found
-        reader.wrong("date", found)
-        return None
+    def read(self, cell: str) -> date | str:
+        """The date that stands in a cell, or what is wrong with it."""
+        found = self._seen.get(cell)
+        if found is None:
+            found = self._seen[cell] = self._day(without_mark(cell.strip()))
+        return found
 
     def _day(self, text: str) -> date | str:
         """The date, or what is wrong with it."""

@@ -3,24 +3,24 @@
 from __future__ import annotations
 
 from collections import Counter, defaultdict
-from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, fields, replace
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
 from datetime import date
 from typing import Any, Final
 
 from db.log_files import LogPreview
+from db.log_groups import SessionKey, SessionRows, by_session, contradictions, line_done
 from db.log_names import KnownNames, NewTrainees, UnknownName
-from db.log_rows import LogRow, Problem
+from db.log_rows import FEELINGS, LogRow, Problem
 from db.repository import Repository
 from db.steps import Steps, finished
 from desktop.training.exercises import Exercise
 from desktop.training.quantities import Unit
 from desktop.training.sentence import sentence
-from desktop.training.session import Activity, LineDone, Session, SetDone, Wellness
+from desktop.training.session import Activity, LineDone, Session, Wellness
 from desktop.training.trainee import BodyMass
 
 _SLICE: Final = 200
-_SESSION_FIELDS: Final = ("effort", "minutes", "session_note", "program", "week", "day_name")
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,10 +100,14 @@ def planning_import(
         if number % _SLICE == 0:
             yield 0.6 * number / len(preview.rows)
         resolved, wrong = known.resolve(row)
-        problems += wrong
-        if not wrong:
+        if wrong:
+            problems += wrong
+        else:
             good.append(resolved)
-    problems += _contradictions(good)
+    groups = by_session(good)
+    problems += contradictions(good, groups)
+    if not problems:
+        return (yield from _Draft(repository, known, good, groups).plan(preview, new_exercises))
     bad_lines = {problem.line for problem in problems}
     bad_parts = {
         known.part_of(row): row.line
@@ -124,8 +128,9 @@ def planning_import(
         if row.line not in bad_lines and row.exercise and known.part_of(row) in bad_parts
     ]
     left = bad_lines | {problem.line for problem in held}
-    draft = _Draft(repository, known, [row for row in good if row.line not in left])
-    return (yield from draft.plan(preview, problems, held, new_exercises))
+    taken = [row for row in good if row.line not in left]
+    draft = _Draft(repository, known, taken, by_session(taken))
+    return (yield from draft.plan(preview, new_exercises, problems, held))
 
 
 _WHY_HELD: Final = sentence("so that the exercise is not judged by a part of its sets")
@@ -134,62 +139,20 @@ _WHY_HELD: Final = sentence("so that the exercise is not judged by a part of its
 # --- planning -----------------------------------------------------------------------------------
 
 
-def _contradictions(rows: Sequence[LogRow]) -> list[Problem]:
-    """Lines of one session that do not go together: a set twice, two efforts, two body masses."""
-    problems: list[Problem] = []
-    sets: dict[tuple[object, ...], int] = {}
-    told: dict[tuple[object, ...], tuple[Any, int]] = {}
-    for row in rows:
-        who = (row.trainee, row.day)
-        if row.set_number is not None and (row.done or row.asked):
-            side = row.done.side if row.done else ""
-            key = (*who, row.entry, row.exercise, row.line_name, row.set_number, side)
-            if key in sets:
-                text = sentence(
-                    "set {number} of {exercise} stands in line {line} already",
-                    number=row.set_number,
-                    exercise=row.exercise,
-                    line=sets[key],
-                )
-                problems.append(Problem(row.line, "set", text))
-            sets.setdefault(key, row.line)
-        for name, value in _told_once(row):
-            place = (*who, name) if name == "body_mass" else (*who, row.entry, name)
-            before, line = told.setdefault(place, (value, row.line))
-            if value != before:
-                problems.append(
-                    Problem(
-                        row.line,
-                        name,
-                        sentence("line {line} says {before}", line=line, before=before),
-                    )
-                )
-    return problems
-
-
-def _told_once(row: LogRow) -> list[tuple[str, Any]]:
-    """What the line says of the whole session or day."""
-    found: list[tuple[str, Any]] = []
-    if row.body_mass_g is not None:
-        found.append(("body_mass", row.body_mass_g))
-    if row.session:
-        told = ((name, getattr(row, name)) for name in _SESSION_FIELDS)
-        found += [(name, value) for name, value in told if value not in ("", None)]
-        found += [(n, v) for n, v in _feelings(row.wellness) if v is not None]
-    return found
-
-
-def _feelings(wellness: Wellness) -> list[tuple[str, int | None]]:
-    return [(field.name, getattr(wellness, field.name)) for field in fields(wellness)]
-
-
 class _Draft:
     """The plan in the making, over lines that all can be taken."""
 
-    def __init__(self, repository: Repository, known: KnownNames, rows: Sequence[LogRow]) -> None:
+    def __init__(
+        self,
+        repository: Repository,
+        known: KnownNames,
+        rows: Sequence[LogRow],
+        groups: Mapping[SessionKey, SessionRows],
+    ) -> None:
         self._repository = repository
         self._known = known
         self._rows = rows
+        self._groups = groups
         self._problems: list[Problem] = []
         self._doubles: list[int] = []
         self._remarks: list[str] = []
@@ -197,9 +160,9 @@ class _Draft:
     def plan(
         self,
         preview: LogPreview,
-        problems: Sequence[Problem],
-        held: Sequence[Problem],
         new_exercises: Sequence[Exercise],
+        problems: Sequence[Problem] = (),
+        held: Sequence[Problem] = (),
     ) -> Steps[ImportPlan]:
         """The whole plan."""
         sessions = yield from self._sessions()
@@ -226,47 +189,41 @@ class _Draft:
         )
 
     def _sessions(self) -> Steps[list[PlannedSession]]:
-        groups: dict[tuple[str, date, int], list[LogRow]] = defaultdict(list)
-        for row in self._rows:
-            if row.session:
-                groups[(row.trainee, row.day, row.entry)].append(row)
         planned: list[PlannedSession] = []
-        for number, (key, rows) in enumerate(groups.items()):
+        for number, (key, group) in enumerate(self._groups.items()):
             if number % _SLICE == 0:
-                yield 0.7 + 0.3 * number / len(groups)
-            session = self._session(*key, rows)
+                yield 0.7 + 0.3 * number / len(self._groups)
+            session = self._session(key, group)
             if session is not None:
                 planned.append(session)
         return planned
 
-    def _session(
-        self, trainee: str, day: date, entry: int, rows: Sequence[LogRow]
-    ) -> PlannedSession | None:
+    def _session(self, key: SessionKey, group: SessionRows) -> PlannedSession | None:
+        trainee, day, entry = key
         existing = self._known.session(trainee, day, entry)
-        parts = self._parts(trainee, rows, existing)
-        base = existing or Session(trainee_id=0, day=day, entry=entry)
-        told = self._told(base, rows)
-        if told == existing:
-            self._doubles += [row.line for row in rows if not row.exercise]
+        parts = tuple(self._parts(trainee, group, existing))
+        facts = self._facts(existing, group.telling)
+        if existing is None:
+            session = Session(0, day, entry=entry, **facts)
+            return PlannedSession(trainee, session, parts)
+        session = replace(existing, **facts) if facts else existing
+        if session == existing:
+            self._doubles += [row.line for row in group.bare]
             if not parts:
                 return None
-        return PlannedSession(trainee, told, tuple(parts))
+        return PlannedSession(trainee, session, parts)
 
     def _parts(
-        self, trainee: str, rows: Sequence[LogRow], existing: Session | None
-    ) -> list[tuple[str, str, LineDone]]:
-        groups: dict[tuple[str, str], list[LogRow]] = defaultdict(list)
-        for row in rows:
-            if row.exercise:
-                groups[(row.exercise, row.line_name)].append(row)
-        new: list[tuple[str, str, LineDone]] = []
-        for (exercise, name), group in groups.items():
-            done = _line_done(exercise, group)
+        self, trainee: str, group: SessionRows, existing: Session | None
+    ) -> Iterator[tuple[str, str, LineDone]]:
+        """The parts that are new."""
+        for (exercise, name), rows in group.parts.items():
+            done = line_done(exercise, rows)
             there = self._known.part(trainee, exercise, name, existing)
             if there is None:
-                new.append((exercise, name, done))
+                yield exercise, name, done
             elif _same_part(there, done):
-                self._doubles += [row.line for row in group]
+                self._doubles += [row.line for row in rows]
             else:
                 self._problems += [
                     Problem(
@@ -279,49 +236,51 @@ class _Draft:
                             day=row.day,
                         ),
                     )
-                    for row in group
+                    for row in rows
                 ]
-        return new
 
-    def _told(self, session: Session, rows: Sequence[LogRow]) -> Session:
-        """The session with what the lines say of the whole; what is recorded stays."""
-        said = {name: value for row in rows for name, value in _told_once(row)}
-        feelings = {
-            name: value if value is not None else said.get(name)
-            for name, value in _feelings(session.wellness)
-        }
-        program_id = session.program_id
-        if program_id is None and "program" in said:
-            program_id = self._known.program_id(str(said["program"]))
-            if program_id is None:
-                self._remarks.append(
-                    sentence(
-                        "there is no program {program!r}: its sessions are taken without it",
-                        program=said["program"],
-                    )
+    def _facts(self, existing: Session | None, telling: Sequence[LogRow]) -> dict[str, Any]:
+        """What the lines say of the whole session that is not recorded of it."""
+        said = {name: value for row in telling for name, value in row.said.told}
+        if any(row.said.red_flag for row in telling):
+            said["red_flag"] = True
+        feelings = {name: said.pop(name) for name in FEELINGS if name in said}
+        facts = {"note" if name == "session_note" else name: v for name, v in said.items()}
+        if "program" in facts:
+            facts["program_id"] = self._program(existing, facts.pop("program"))
+        if existing is not None:
+            facts = {n: v for n, v in facts.items() if _is_blank(getattr(existing, n))}
+            before = existing.wellness
+            feelings = {n: v for n, v in feelings.items() if getattr(before, n) is None}
+            if feelings:
+                facts["wellness"] = replace(before, **feelings)
+        elif feelings:
+            facts["wellness"] = Wellness(**feelings)
+        return facts
+
+    def _program(self, existing: Session | None, name: str) -> int | None:
+        if existing is not None and existing.program_id is not None:
+            return existing.program_id
+        found = self._known.program_id(name)
+        if found is None:
+            self._remarks.append(
+                sentence(
+                    "there is no program {program!r}: its sessions are taken without it",
+                    program=name,
                 )
-        return replace(
-            session,
-            effort=_first(session.effort, said.get("effort")),
-            minutes=_first(session.minutes, said.get("minutes")),
-            note=session.note or said.get("session_note", ""),
-            wellness=Wellness(**feelings),
-            red_flag=session.red_flag or any(row.red_flag for row in rows),
-            program_id=program_id,
-            week=_first(session.week, said.get("week")),
-            day_name=session.day_name or said.get("day_name", ""),
-        )
+            )
+        return found
 
     def _body_masses(self) -> list[tuple[str, BodyMass]]:
         new: dict[tuple[str, date], BodyMass] = {}
         for row in self._rows:
-            if row.body_mass_g is None:
+            if row.said.body_mass_g is None:
                 continue
             there = self._known.body_mass(row.trainee, row.day)
             if there is None:
-                new[(row.trainee, row.day)] = BodyMass(0, row.day, row.body_mass_g)
-            elif there == row.body_mass_g:
-                if not row.session and not row.activity:
+                new[(row.trainee, row.day)] = BodyMass(0, row.day, row.said.body_mass_g)
+            elif there == row.said.body_mass_g:
+                if not row.session and not row.said.activity:
                     self._doubles.append(row.line)
             else:
                 text = sentence(
@@ -334,14 +293,16 @@ class _Draft:
 
     def _activities(self) -> list[tuple[str, Activity]]:
         there: Counter[tuple[str, Activity]] = Counter()
-        for trainee in dict.fromkeys(row.trainee for row in self._rows if row.activity):
+        for trainee in dict.fromkeys(row.trainee for row in self._rows if row.said.activity):
             there.update((trainee, activity) for activity in self._known.activities(trainee))
         new: list[tuple[str, Activity]] = []
         for row in self._rows:
-            if not row.activity:
+            if not row.said.activity:
                 continue
             # That minutes and effort are given was checked on reading.
-            activity = Activity(0, row.day, row.activity, row.minutes or 0, row.effort or 0.0)
+            activity = Activity(
+                0, row.day, row.said.activity, row.said.minutes or 0, row.said.effort or 0.0
+            )
             if there[(row.trainee, activity)]:
                 there[(row.trainee, activity)] -= 1
                 self._doubles.append(row.line)
@@ -350,32 +311,15 @@ class _Draft:
         return new
 
 
-def _line_done(exercise: str, rows: Sequence[LogRow]) -> LineDone:
-    """One exercise of one session; sets in the order of their numbers, else of the file."""
-    ordered = sorted(rows, key=lambda row: row.set_number or 0)
-    if any(row.set_number is None for row in rows if row.done or row.asked):
-        ordered = list(rows)
-    states = {state for row in rows for state in row.states}
-    return LineDone(
-        line_id=0,
-        exercise=exercise,
-        asked=tuple(row.asked for row in ordered if row.asked is not None),
-        sets=tuple(row.done for row in ordered if row.done is not None),
-        deload="deload" in states,
-        test="test" in states,
-        skipped="skipped" in states,
-        reason=next((row.reason for row in rows if row.reason), ""),
-        note=next((row.exercise_note for row in rows if row.exercise_note), ""),
-    )
+def _is_blank(value: object) -> bool:
+    return value is None or value is False or value == ""
 
 
 def _same_part(there: LineDone, new: LineDone) -> bool:
-    return _plain(there.sets) == _plain(new.sets) and there.skipped == new.skipped
-
-
-def _plain(sets: Iterable[SetDone]) -> tuple[SetDone, ...]:
-    return tuple(replace(done, note="") for done in sets)
-
-
-def _first(kept: Any, given: Any) -> Any:
-    return kept if kept is not None else given
+    """Whether the same was done; notes aside."""
+    if there.skipped != new.skipped or len(there.sets) != len(new.sets):
+        return False
+    return all(
+        one == other or replace(one, note="") == replace(other, note="")
+        for one, other in zip(there.sets, new.sets, strict=True)
+    )

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 from functools import lru_cache
-from typing import Final, Literal
+from typing import Any, Final, Literal, TypeVar
 
 from rapidfuzz import fuzz, process
 
@@ -18,11 +18,12 @@ from desktop.training.exercises import Exercise, Measure
 from desktop.training.quantities import Unit
 from desktop.training.scale import ALL_FAMILIES, scale
 from desktop.training.sentence import sentence
-from desktop.training.session import Activity, LineDone, Session
+from desktop.training.session import Activity, AskedSet, LineDone, Session, SetDone
 from desktop.training.trainee import EquipmentFrom, Trainee
 
 NewTrainees = Literal["never", "unlike", "always"]
 Part = tuple[str, date, int, str, str]
+C = TypeVar("C", SetDone | None, AskedSet | None)
 
 _LIKE: Final = 60
 _CLOSE: Final = 50
@@ -61,6 +62,10 @@ class KnownNames:
         self._line_names: dict[str, dict[int, tuple[str, str]]] = {}
         self._equipment: dict[str, tuple[EquipmentFrom, ...]] = {}
         self._scales: dict[tuple[str, str, date | None], dict[str, str]] = {}
+        # By names as written: trainee, exercise, and what its sets are not counted by.
+        self._sure: dict[tuple[str, str], tuple[str, str, str]] = {}
+        self._made: dict[tuple[int, str], tuple[Any, Any]] = {}
+        self._near: dict[tuple[str, str], tuple[str, ...]] = {}
 
     # --- names ------------------------------------------------------------------------------
 
@@ -77,34 +82,55 @@ class KnownNames:
             for (kind, name), lines in self._unknown.items()
         )
 
-    def resolve(self, row: LogRow) -> tuple[LogRow, list[Problem]]:
+    def resolve(self, row: LogRow) -> tuple[LogRow, Sequence[Problem]]:
         """The line with names as they are known here, and what is wrong with its names."""
+        sure = self._sure.get((row.trainee, row.exercise))
+        if sure is None or row.variation or row.asked_variation:
+            return self._looked_up(row)
+        trainee, exercise, other = sure
+        counted = row.done or row.asked
+        if counted is not None and getattr(counted, other) is not None:
+            return self._looked_up(row)
+        return row.but(trainee=trainee, exercise=exercise), ()
+
+    def _looked_up(self, row: LogRow) -> tuple[LogRow, list[Problem]]:
         problems: list[Problem] = []
         trainee = self._trainee(row, problems)
         if not row.exercise:
-            return (row if trainee == row.trainee else replace(row, trainee=trainee)), problems
+            return (row if trainee == row.trainee else row.but(trainee=trainee)), problems
         exercise = self._exercise(row.exercise)
         if exercise is None:
             problems.append(self._strange("exercise", row.exercise, row.line))
             return row, problems
+        if not problems:
+            other = "reps" if exercise.measure is Measure.HOLD else "seconds"
+            self._sure[row.trainee, row.exercise] = trainee, exercise.key, other
         variation = self._variation(exercise, trainee, row, row.variation, problems)
         asked = self._variation(exercise, trainee, row, row.asked_variation, problems, "asked_")
         self._check_measure(exercise, row, problems)
-        done = row.done
-        return replace(
-            row,
+        return row.but(
             trainee=trainee,
             exercise=exercise.key,
-            done=replace(done, variation=variation) if done and variation else done,
-            asked=row.asked and replace(row.asked, variation=asked),
+            done=self._varied(row.done, variation),
+            asked=self._varied(row.asked, asked),
         ), problems
+
+    def _varied(self, counted: C, variation: str | None) -> C:
+        """A set in a variation; lines that share one share the other too."""
+        if counted is None or variation is None:
+            return counted
+        place = id(counted), variation
+        if place not in self._made:
+            self._made[place] = counted, replace(counted, variation=variation)
+        made: C = self._made[place][1]
+        return made
 
     def part_of(self, row: LogRow) -> Part:
         """Which exercise of which session a line belongs to, by the names known here."""
         trainee = folded(self._told.get(folded(row.trainee), row.trainee))
         exercise = self._exercise(row.exercise)
         key = exercise.key if exercise else folded(row.exercise)
-        return (trainee, row.day, row.entry, key, row.line_name)
+        return (trainee, row.day, row.said.entry, key, row.line_name)
 
     def _exercise(self, name: str) -> Exercise | None:
         return self._exercises.get(folded(self._told.get(folded(name), name)))
@@ -136,6 +162,11 @@ class KnownNames:
         return Problem(line, kind, text)
 
     def _closest(self, kind: str, name: str) -> tuple[str, ...]:
+        if (kind, name) not in self._near:
+            self._near[kind, name] = self._search(kind, name)
+        return self._near[kind, name]
+
+    def _search(self, kind: str, name: str) -> tuple[str, ...]:
         if kind == "trainee":
             choices = {key: one.name for key, one in self._trainees.items()}
         else:

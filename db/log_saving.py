@@ -11,7 +11,7 @@ from db.log_import import ImportPlan, PlannedSession
 from db.repository import Repository
 from db.steps import Steps, finished
 from desktop.training.program import Line
-from desktop.training.session import Session
+from desktop.training.session import LineDone, Session
 from desktop.training.trainee import Trainee
 
 _SLICE: Final = 100
@@ -95,12 +95,22 @@ def _with_ids(
     planned: PlannedSession, ids: Mapping[str, int], line_ids: Mapping[tuple[int, str, str], int]
 ) -> Session:
     trainee_id = ids[planned.trainee]
-    new = tuple(
-        replace(done, line_id=line_ids[(trainee_id, exercise, name)], exercise=exercise)
+    new = [
+        LineDone(
+            line_ids[(trainee_id, exercise, name)],
+            exercise,
+            done.asked,
+            done.sets,
+            done.deload,
+            done.test,
+            done.skipped,
+            done.reason,
+            done.note,
+        )
         for exercise, name, done in planned.lines
-    )
+    ]
     session = planned.session
-    return replace(session, trainee_id=trainee_id, lines=session.lines + new)
+    return replace(session, trainee_id=trainee_id, lines=(*session.lines, *new))
 
 
 def _joined(changes: Iterable[Changes]) -> Changes:

@@ -82,6 +82,10 @@ class MomentField(peewee.TextField):
         return datetime.fromisoformat(value)
 
 
+PLAIN = (peewee.IntegerField, peewee.FloatField, peewee.TextField)
+"""Fields whose values stand in the file as they are."""
+
+
 class Table(peewee.Model):
     """A table without key of its own."""
 

@@ -8,13 +8,15 @@ other silently. Many are written, removed and restored by as many statements as 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
+from dataclasses import fields as record_fields
+from operator import attrgetter
 from typing import Any, Generic, TypeVar
 
 from db.changes import Kind
 from db.database import Database
 from db.errors import Conflict, InvalidRecord
-from db.schema import Aggregate
+from db.schema import PLAIN, Aggregate
 from desktop.training.sentence import sentence
 
 A = TypeVar("A")
@@ -56,6 +58,12 @@ class Shelf(Generic[A]):
         fields = self.table._meta.sorted_fields
         self._names = tuple(field.name for field in fields)
         self._own = tuple(field for field in fields if field.name not in NUMBERS)
+        self._fields = tuple(each.name for each in record_fields(self.record))  # type: ignore[arg-type]
+        self._values_of = attrgetter(*self._fields)
+        # What peewee itself does to numbers and text changes nothing of what the model holds.
+        self._convert = tuple(
+            (field.name, None if type(field) in PLAIN else field.db_value) for field in self._own
+        )
 
     def read(
         self, database: Database, *conditions: Any, order: Sequence[Any] = ()
@@ -176,8 +184,8 @@ class Shelf(Generic[A]):
 
     def renewed(self, aggregate: A, identity: int, revision: int) -> A:
         """The aggregate with its identity and revision."""
-        renewed: A = replace(aggregate, id=identity, revision=revision)  # type: ignore[type-var]
-        return renewed
+        values = dict(zip(self._fields, self._values_of(aggregate), strict=True))
+        return self.record(**values | {"id": identity, "revision": revision})
 
     @property
     def _table_name(self) -> str:
@@ -187,7 +195,12 @@ class Shelf(Generic[A]):
     def _row(self, aggregate: A) -> tuple[Any, ...]:
         """The columns as they stand in the file, without identity and revision."""
         values = self.columns(aggregate)
-        return tuple(field.db_value(values[field.name]) for field in self._own)
+        return tuple(
+            [
+                values[name] if convert is None else convert(values[name])
+                for name, convert in self._convert
+            ]
+        )
 
     def _put(self, database: Database, aggregates: Sequence[A]) -> None:
         names = ", ".join(field.column_name for field in self._own)

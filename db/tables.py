@@ -132,7 +132,7 @@ def hand_back(
         writer = csv.writer(stream, delimiter=separator or ",", lineterminator="\n")
         writer.writerow([*(heading[i] for i in kept), PROBLEM_COLUMN])
         for cells, reason in lines:
-            short = [cells[i] if i < len(cells) else "" for i in kept]
+            short = [cells[i].strip() if i < len(cells) else "" for i in kept]
             writer.writerow([*map(_harmless, short), reason])
             count += 1
     return count

@@ -136,9 +136,11 @@ def _check_session(session: Session, sound: set[int]) -> None:
     _texts(note=session.note, day_name=session.day_name)
     for index, line in enumerate(session.lines):
         where = f"lines[{index}]"
-        _texts(where, reason=line.reason, note=line.note)
-        _count(f"{line.exercise}: sets", len(line.sets), where)
-        _count(f"{line.exercise}: sets asked", len(line.asked), where)
+        if line.reason or line.note:
+            _texts(where, reason=line.reason, note=line.note)
+        if max(len(line.sets), len(line.asked)) > MOST_SETS:
+            _count(f"{line.exercise}: sets", len(line.sets), where)
+            _count(f"{line.exercise}: sets asked", len(line.asked), where)
         for number, asked in enumerate(line.asked):
             if id(asked) not in sound:
                 name = f"{line.exercise}, set {number + 1}"

@@ -14,6 +14,7 @@ from typing import Any, Final, TypeVar
 
 from db.log_files import read_log
 from db.log_import import plan_import
+from db.log_rows import LogRow
 from db.log_saving import carry_out
 from db.program_files import read_program
 from db.repository import Repository
@@ -62,6 +63,8 @@ def _shifted(value: Any, later: timedelta) -> Any:
     if isinstance(value, tuple):
         moved = tuple(_shifted(item, later) for item in value)
         return value if moved == value else moved
+    if isinstance(value, LogRow):
+        return value.but(day=value.day + later)
     if is_dataclass(value) and not isinstance(value, type):
         changes = {
             field.name: _shifted(getattr(value, field.name), later) for field in fields(value)

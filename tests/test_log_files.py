@@ -141,9 +141,9 @@ def test_a_whole_line_is_read() -> None:
         62_500, 8, rir=1.5, tempo_s=5, warm_up=True, pain=2, note="felt ½ good"
     )
     assert row.asked == AskedSet(60_000, 8, open_ended=True, stop_at=12)
-    assert (row.entry, row.line_name, row.states) == (1, "heavy", ("deload", "test"))
-    assert (row.effort, row.minutes, row.wellness) == (7.5, 48, Wellness(sleep=4))
-    assert row.body_mass_g == 61_400
+    assert (row.said.entry, row.line_name, row.said.states) == (1, "heavy", ("deload", "test"))
+    assert (row.said.effort, row.said.minutes, row.said.wellness) == (7.5, 48, Wellness(sleep=4))
+    assert row.said.body_mass_g == 61_400
 
 
 @pytest.mark.parametrize(
@@ -358,6 +358,31 @@ def test_good_lines_are_taken_and_bad_ones_handed_back(
     assert taken(repository, LOG) == (0, 0, 0, 5)
 
 
+def test_gaps_around_cells_are_no_part_of_them(tmp_path: Path, repository: Repository) -> None:
+    wide = LOG.replace(",", " ,\t")
+    assert read_log_text(wide).rows == read_log_text(LOG).rows
+    preview = read_log_text(wide.replace("kg", "stone"))
+    write_back(preview, plan_import(repository, preview).reasons, tmp_path / "back.csv")
+    lines = (tmp_path / "back.csv").read_text(encoding="utf-8-sig").splitlines()
+    assert lines[0] == LOG.splitlines()[0] + ",problem"
+    assert lines[1].startswith("Bow,2026-11-23,Back squat,1,60,stone,8,")
+
+
+def test_lines_that_say_the_same_share_what_was_read() -> None:
+    first, second, *_ = read_log_text(LOG + LOG.splitlines()[1] + "\n").rows[::5]
+    assert first.line != second.line
+    assert first.done is second.done
+    assert first.said is second.said
+
+
+def test_an_effort_of_nought_is_recorded_and_stays(repository: Repository) -> None:
+    log = "trainee,date,exercise,reps,effort\nBow,2026-11-23,Back squat,8,{}\n"
+    taken(repository, log.format(0))
+    assert plan_import(repository, read_log_text(log.format(5))).sessions == ()
+    (session,) = repository.sessions(repository.trainees()[0].id or 0)
+    assert session.effort == 0
+
+
 def test_an_exercise_is_taken_whole_or_not_at_all(repository: Repository) -> None:
     preview = read_log_text(LOG.replace("Back squat,2,60,kg,8", "Back squat,2,60,kg,-8"))
     plan = plan_import(repository, preview)
@@ -497,7 +522,7 @@ def test_no_cell_is_a_formula_for_a_spreadsheet(
     assert [cell for cell in cells if cell[:1] in "=+@" and cell] == []
     assert [cell for cell in cells if cell.startswith("-")] == ["-20"]
     (row,) = preview.rows
-    assert row.trainee == row.session_note == row.exercise_note == text
+    assert row.trainee == row.said.session_note == row.said.exercise_note == text
     assert row.done is not None
     assert row.done.note == text
 

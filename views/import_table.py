@@ -120,7 +120,7 @@ class LineModel(QAbstractTableModel):
 
     def _cell(self, line: LineFate, place: int) -> str:
         cells = self._prospect.plan.preview.cells.get(line.number, ()) if self._prospect else ()
-        return cells[place] if place < len(cells) else ""
+        return cells[place].strip() if place < len(cells) else ""
 
     def _at_fault(self, line: LineFate, place: int) -> str:
         """The tone of the mark under a cell that is doubtful or refused; "" for none."""

@@ -92,8 +92,8 @@ def line_text(line: LineFate, exercise: Callable[[str], str], unit: Unit) -> str
 def _read(rows: Sequence[LogRow], exercise: Callable[[str], str], unit: Unit) -> str:
     row = rows[0]
     parts = [words.full_day(row.day), row.trainee]
-    if row.activity:
-        parts.append(row.activity)
+    if row.said.activity:
+        parts.append(row.said.activity)
     if row.exercise:
         parts.append(exercise(row.exercise))
         named = row.variation or row.line_name
@@ -101,11 +101,11 @@ def _read(rows: Sequence[LogRow], exercise: Callable[[str], str], unit: Unit) ->
     done = [each.done for each in rows if each.done is not None]
     if done:
         parts.append(sets_text(done, row.unit or unit))
-    if row.body_mass_g is not None:
-        mass = words.load(row.body_mass_g, row.unit or unit)
+    if row.said.body_mass_g is not None:
+        mass = words.load(row.said.body_mass_g, row.unit or unit)
         parts.append(translate("Import", "body mass {mass}").format(mass=mass))
-    if row.minutes is not None:
-        parts.append(words.minutes(row.minutes))
+    if row.said.minutes is not None:
+        parts.append(words.minutes(row.said.minutes))
     return words.DOT.join(parts)
 
 

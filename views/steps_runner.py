@@ -8,6 +8,8 @@ from typing import Any, Final
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
+from db.steps import uncollected
+
 _FIRST_S: Final = 0.15
 _SLICE_S: Final = 0.02
 
@@ -67,8 +69,9 @@ class StepsRunner(QObject):
             return
         share = 0.0
         try:
-            while monotonic() < until:
-                share = next(work)
+            with uncollected():
+                while monotonic() < until:
+                    share = next(work)
         except StopIteration as end:
             self._end(self._then, end.value)
         except Exception as error:

@@ -8,13 +8,14 @@ read is a problem of it. Nothing here knows the data file.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from datetime import date
 from typing import Final
 
 from db.log_files import LogPreview
+from db.log_lines import LineReader
 from db.log_names import folded
-from db.log_rows import LogRow, Problem, RowFormat, RowReader
+from db.log_rows import LogRow, Problem, RowFormat
 from db.steps import Steps
 from db.tables import Table, TableLine
 from desktop.planning.table_cells import (
@@ -52,6 +53,10 @@ _AS_WRITTEN: Final = (
     (Role.WARM_UP, "warm_up"),
     (Role.PAIN, "pain"),
 )
+_FILLED: Final = (
+    "exercise", "variation", "line", "set", "side", "load", "unit", "reps", "seconds", "rir",
+    "tempo", "warm_up", "pain", "note", "effort", "minutes", "session_note", "body_mass",
+)  # fmt: skip
 _ONCE: Final = (
     (Role.EFFORT, "effort"),
     (Role.MINUTES, "minutes"),
@@ -98,6 +103,7 @@ class _Mapper:
         self._counts_first = {
             place for place, text in enumerate(mapping.headers) if counts_before_sets(text)
         }
+        self._lines = LineReader(_FILLED, _FORMAT)
 
     def rows(self, line: TableLine) -> tuple[list[LogRow], _Line]:
         """The sets of one line; its problems and doubts."""
@@ -111,11 +117,12 @@ class _Mapper:
             filled = {**cells, **(whole if number == 0 else {})}
             if head.get(Role.EXERCISE) and (cells or not whole):
                 filled["exercise"] = head[Role.EXERCISE]
-            reader = RowReader(line.number, {k: v for k, v in filled.items() if v}, _FORMAT)
-            row = reader.read(head.get(Role.TRAINEE, ""), day or _EARLIEST)
-            made.append(replace(row, unit=self._mapping.unit))
+            texts = [filled.get(name, "") for name in _FILLED]
+            who = head.get(Role.TRAINEE, "")
+            row, wrong = self._lines.read(line.number, who, day or _EARLIEST, texts)
+            made.append(row.but(unit=self._mapping.unit))
             if not said.problems:  # what could not be read would only be missed again
-                said.problems += reader.problems
+                said.problems += wrong
         return made, said
 
     # --- cells ------------------------------------------------------------------------------

@@ -1,0 +1,121 @@
+"""Lines of a log by session and exercise, and what in them does not go together."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+from datetime import date
+from typing import Any
+
+from db.log_rows import LogRow, Problem
+from desktop.training.sentence import sentence
+from desktop.training.session import LineDone
+
+SessionKey = tuple[str, date, int]
+"""Trainee, day and which session of the day, from 0."""
+
+
+@dataclass(slots=True)
+class SessionRows:
+    """The lines of one session, in the order of the file: those of each exercise and line name,
+    those ``telling`` something of the whole session, and those without an exercise.
+    """
+
+    parts: dict[tuple[str, str], list[LogRow]] = field(default_factory=dict)
+    telling: list[LogRow] = field(default_factory=list)
+    bare: list[LogRow] = field(default_factory=list)
+
+
+def by_session(rows: Iterable[LogRow]) -> dict[SessionKey, SessionRows]:
+    """The lines that belong to sessions, by session; the others are left out."""
+    found: dict[SessionKey, SessionRows] = {}
+    for row in rows:
+        if not row.session:
+            continue
+        said = row.said
+        key = row.trainee, row.day, said.entry
+        group = found.get(key)
+        if group is None:
+            group = found[key] = SessionRows()
+        if row.exercise:
+            part = row.exercise, row.line_name
+            if part in group.parts:
+                group.parts[part].append(row)
+            else:
+                group.parts[part] = [row]
+        else:
+            group.bare.append(row)
+        if said.told or said.red_flag:
+            group.telling.append(row)
+    return found
+
+
+def contradictions(
+    rows: Iterable[LogRow], groups: Mapping[SessionKey, SessionRows]
+) -> Iterator[Problem]:
+    """Lines that do not go together: a set twice, two efforts of a session, two body masses of a
+    day.
+    """
+    for group in groups.values():
+        for part in group.parts.values():
+            yield from _sets_twice(part)
+        told = ((row, (), row.said.told) for row in group.telling)
+        yield from _told_otherwise(told)
+    yield from _told_otherwise(
+        (row, (row.trainee, row.day), (("body_mass", row.said.body_mass_g),))
+        for row in rows
+        if row.said.body_mass_g is not None
+    )
+
+
+def _sets_twice(part: Sequence[LogRow]) -> Iterator[Problem]:
+    numbers = {row.set_number for row in part}
+    if len(numbers) == len(part) and None not in numbers:
+        return
+    lines: dict[tuple[int, str], int] = {}
+    for row in part:
+        if row.set_number is None or not (row.done or row.asked):
+            continue
+        place = row.set_number, row.done.side if row.done else ""
+        if place in lines:
+            text = sentence(
+                "set {number} of {exercise} stands in line {line} already",
+                number=row.set_number,
+                exercise=row.exercise,
+                line=lines[place],
+            )
+            yield Problem(row.line, "set", text)
+        lines.setdefault(place, row.line)
+
+
+def _told_otherwise(
+    told: Iterable[tuple[LogRow, tuple[object, ...], tuple[tuple[str, Any], ...]]],
+) -> Iterator[Problem]:
+    """Where lines about the same say different things of it."""
+    known: dict[tuple[tuple[object, ...], str], tuple[Any, int]] = {}
+    for row, about, values in told:
+        for name, value in values:
+            before, line = known.setdefault((about, name), (value, row.line))
+            if value != before:
+                text = sentence("line {line} says {before}", line=line, before=before)
+                yield Problem(row.line, name, text)
+
+
+def line_done(exercise: str, rows: Sequence[LogRow]) -> LineDone:
+    """One exercise of one session; sets in the order of their numbers, else of the file."""
+    ordered: Sequence[LogRow] = rows
+    if not any(row.set_number is None for row in rows if row.done or row.asked):
+        ordered = sorted(rows, key=lambda row: row.set_number or 0)
+    said = [row.said for row in rows]
+    states = {state for each in said for state in each.states}
+    return LineDone(
+        0,
+        exercise,
+        tuple([row.asked for row in ordered if row.asked is not None]),
+        tuple([row.done for row in ordered if row.done is not None]),
+        "deload" in states,
+        "test" in states,
+        "skipped" in states,
+        next((each.reason for each in said if each.reason), ""),
+        next((each.exercise_note for each in said if each.exercise_note), ""),
+    )
