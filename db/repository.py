@@ -5,11 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator
 from contextlib import contextmanager
 from datetime import date, datetime
-from typing import Any, TypeVar
+from typing import TYPE_CHECKING, Any, TypeVar
 
 from db import schema
 from db.aggregates import Aggregates
-from db.briefs import KeptBrief, briefs_on, keep_briefs
 from db.changes import Changes
 from db.database import Database
 from db.errors import NotFound
@@ -17,7 +16,6 @@ from db.exercises import catalogue_source, sync_catalogue
 from db.kept_sessions import KeptSessions, all_sessions
 from db.sessions import sessions_where, utc_now
 from db.watch import Watch
-from desktop.training.brief import Brief
 from desktop.training.coach import CoachSettings
 from desktop.training.exercises import Exercise
 from desktop.training.name_order import name_key
@@ -34,6 +32,10 @@ from desktop.training.trainee import (
     RememberedName,
     Trainee,
 )
+
+if TYPE_CHECKING:
+    from db.briefs import KeptBrief
+    from desktop.training.brief import Brief
 
 A = TypeVar("A")
 M = TypeVar("M")
@@ -243,12 +245,16 @@ class Repository:
 
     def briefs(self, made_by: str, day: date) -> dict[int, Brief]:
         """By trainee, the briefs kept by the build ``made_by`` that hold on ``day``."""
+        from db.briefs import briefs_on  # a chart does without
+
         return briefs_on(self.database, made_by, day)
 
     def keep_briefs(self, made_by: str, kept: Iterable[KeptBrief]) -> None:
         """Keep briefs until something of the trainee is written; call it in the `transaction` in
         which they were drawn up.
         """
+        from db.briefs import keep_briefs
+
         keep_briefs(self.database, made_by, kept)
 
     # The coach's settings and the catalogue
