@@ -70,7 +70,7 @@ class Record(QObject):
         self._roster = RosterSource(self)
         self._roster.went_on.connect(lambda: self.changed.emit(Changes()))
         self._began: date | None = None
-        self._reads_roster = False
+        self._reads_roster = repository is not None
         if repository is not None:
             self._take(repository)
 
