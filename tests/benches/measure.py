@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+import math
 import statistics
 import time
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import asdict, dataclass
 
 
@@ -97,3 +98,13 @@ def twice(
     yield Line(f"{name}: processor", figure.cpu, goal=goal)
     if floor is not None:
         yield Line(f"{name}: processor", figure.cpu, floor.cpu, floor_name)
+
+
+def growth(name: str, sizes: Sequence[float], times: Sequence[float]) -> Line:
+    """How times grow with sizes: the exponent, by least squares over logarithms. 1: in proportion;
+    0: not at all.
+    """
+    across = [math.log(size) for size in sizes]
+    up = [math.log(max(each, 1e-3)) for each in times]
+    slope, _ = statistics.linear_regression(across, up)
+    return Line(f"growth exponent: {name}", slope, unit="")

@@ -59,9 +59,14 @@ def draw_up_all(path: Path) -> None:
 
 def one_for_years(path: Path, years: int, per_week: int = 3) -> Path:
     """One trainee with ``years`` of sessions of six lines with three sets each."""
+    return one_for_weeks(path, 52 * years, per_week)
+
+
+def one_for_weeks(path: Path, weeks: int, per_week: int = 3) -> Path:
+    """One trainee with ``weeks`` of such sessions."""
     repository = opened(path)
-    program = repository.save(_program(52 * years + 12)).saved[0]
-    _add(repository, "Seat 1", program, 52 * years, per_week=per_week)
+    program = repository.save(_program(weeks + 12)).saved[0]
+    _add(repository, "Seat 1", program, weeks, per_week=per_week)
     repository.database.close()
     return path
 
