@@ -44,6 +44,14 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
             item.add_marker(pytest.mark.files)
 
 
+def pytest_collection_finish() -> None:
+    """Modules and tests stay to the end: collections between tests need not look at them again,
+    which took a sixth of a second each.
+    """
+    gc.collect()
+    gc.freeze()
+
+
 def pytest_unconfigure() -> None:
     """Take the tests' home away again."""
     _HOME.cleanup()
