@@ -252,7 +252,7 @@ def test_a_usual_wish_is_met_in_two_seconds() -> None:
 
 
 def test_the_same_wishes_give_the_same_program() -> None:
-    asked = wishes(4, 60, EquipmentClass.MIXED, Experience.INTERMEDIATE, Aim.SIZE)
+    asked = wishes(2, 45, EquipmentClass.DUMBBELL)
     assert draft(CATALOGUE, asked) == draft(CATALOGUE, asked)
 
 

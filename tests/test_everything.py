@@ -13,7 +13,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from db.database import MEMORY, Database
@@ -101,7 +101,7 @@ def test_one_of_everything_comes_back_row_by_row(tmp_path: Path) -> None:
 
 
 @given(st.data())
-@settings(max_examples=15)
+@strategies.examples(0.3)
 def test_whatever_the_store_takes_comes_back_row_by_row(
     tmp_path_factory: pytest.TempPathFactory, data: st.DataObject
 ) -> None:
