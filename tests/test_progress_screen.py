@@ -221,9 +221,11 @@ def test_a_bodyweight_set_is_read_out_with_its_variation(stored: Scene) -> None:
 
 def test_a_week_is_read_out_against_its_plan(stored: Scene) -> None:
     weeks = progress_in(stored, "back-squat").weeks
-    assert week_text(weeks[7], TODAY) == "Week of Mon 28 Sept: 2 of 4 hard sets planned"
-    unplanned = progress_in(stored, "push-up").weeks[0]
-    assert week_text(unplanned, TODAY) == "Week of Mon 10 Aug: 3 hard sets, none planned"
+    assert week_text(weeks[7], TODAY, Unit.KG) == (
+        "Week of Mon 28 Sept: 2 of 4 hard sets planned; load × reps 880 kg"  # 2 × 8 × 55 kg
+    )
+    unplanned = replace(progress_in(stored, "push-up").weeks[0], volume_g=0.0)
+    assert week_text(unplanned, TODAY, Unit.KG) == "Week of Mon 10 Aug: 3 hard sets, none planned"
 
 
 def test_the_legend_explains_what_is_to_be_seen_and_nothing_else(stored: Scene) -> None:

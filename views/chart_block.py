@@ -147,7 +147,7 @@ class ChartBlock(QWidget):
     def _say_week(self, index: int) -> None:
         if self._series is not None:
             week: Week = self._series.weeks[index]
-            self._say(week_text(week, self._today))
+            self._say(week_text(week, self._today, self._series.unit))
 
     def _say(self, text: str) -> None:
         self.read_out.set_tone("text")

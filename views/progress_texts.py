@@ -157,14 +157,19 @@ def spot_text(spot: Spot, series: Series, today: date, names: dict[str, str]) ->
     return "; ".join(notes)
 
 
-def week_text(week: Week, today: date) -> str:
-    """One week read out: "Week of Mon 9 Nov: 9 hard sets of 12 planned"."""
+def week_text(week: Week, today: date, unit: Unit) -> str:
+    """One week read out: "Week of Mon 9 Nov: 9 of 12 hard sets planned; load × reps 4,320 kg"."""
     day = words.short_day(week.first, today)
     if week.planned_sets:
         text = translate("Progress", "Week of {day}: {done} of {planned} hard sets planned")
     else:
         text = translate("Progress", "Week of {day}: {done} hard sets, none planned")
-    return text.format(day=day, done=week.hard_sets, planned=week.planned_sets)
+    said = [text.format(day=day, done=week.hard_sets, planned=week.planned_sets)]
+    if week.volume_g:
+        volume = words.number(week.volume_g / float(unit.grams_each), 0)
+        work = f"{volume} {unit.value}"
+        said.append(translate("Progress", "load × reps {work}").format(work=work))
+    return "; ".join(said)
 
 
 def mark_word(mark: Mark) -> str:
