@@ -85,7 +85,7 @@ def test_after_an_edit_long_ago_judging_ends_where_the_line_stands_as_before(
 
 def test_an_event_put_in_or_taken_out_is_found(judged: list[object]) -> None:
     events = [session(place) for place in range(100)]
-    told = replace(session(40), day=date(2026, 2, 2), session_id=None)
+    told = replace(session(40, reps=7), day=date(2026, 2, 2), session_id=None)  # a miss, no step
     _, earlier = tracked((), START, events, CONTEXT)
     judged.clear()
     longer, later = tracked((), START, [*events, told], CONTEXT, earlier)

@@ -17,6 +17,7 @@ MOST_LINES: Final = 64
 """Of so many lines the track is kept; one of ten years takes about 1 MB."""
 
 _Key = tuple[int, str, str]
+_Asked = tuple[tuple[RuleRevision, ...], State, tuple[Event, ...], Context]
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,6 +35,7 @@ class Tracks:
 
     def __init__(self) -> None:
         self._tracks: dict[_Key, Track] = {}
+        self._replays: dict[_Key, tuple[_Asked, Replay]] = {}
         self._told: dict[_Key, _Told] = {}
         self._made: dict[_Key, tuple[tuple[object, ...], object]] = {}
 
@@ -46,13 +48,16 @@ class Tracks:
         context: Context,
     ) -> Replay:
         """As `desktop.training.replay.replay`, from where ``line`` last went another way."""
-        key = _key(line)
-        replayed, self._tracks[key] = tracked(
-            revisions, start, events, context, self._tracks.pop(key, None)
-        )
+        key, asked = _key(line), (tuple(revisions), start, tuple(events), context)
+        last = self._replays.get(key)
+        if last is not None and last[0] == asked:
+            return last[1]
+        replayed, self._tracks[key] = tracked(*asked, self._tracks.pop(key, None))
+        self._replays[key] = (asked, replayed)
         while len(self._tracks) > MOST_LINES:
             oldest = next(iter(self._tracks))
             del self._tracks[oldest]
+            del self._replays[oldest]
             self._told.pop(oldest, None)
             self._made.pop(oldest, None)
         return replayed
