@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
-from desktop.training.sentence import Case, enumerated, sentence, sentence_of
+import errno
+import os
+
+from desktop.training.sentence import Case, enumerated, sentence, sentence_of, system_words
 
 
 def test_a_sentence_reads_as_text_and_keeps_pattern_and_values() -> None:
@@ -35,3 +38,10 @@ def test_an_error_says_its_sentence_where_it_was_raised_with_one() -> None:
     assert sentence_of(ValueError("plain")) == "plain"
     assert sentence_of(ValueError(3)) == "3"
     assert sentence_of(ValueError()) == ""
+
+
+def test_what_the_system_says_is_known_in_its_own_words() -> None:
+    refusals = (errno.ENOSPC, errno.ENOENT, errno.EACCES, errno.EPERM, errno.EROFS, errno.EIO)
+    if os.name == "posix":
+        assert {os.strerror(each) for each in refusals} <= system_words()
+    assert all(said.pattern == said and not said.values for said in system_words())
