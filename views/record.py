@@ -294,6 +294,7 @@ def _reader(store: Repository, aggregate: Any) -> Callable[[], Any]:
         DismissedCaution,
         EquipmentFrom,
         Goal,
+        RememberedName,
         Trainee,
     )
 
@@ -316,6 +317,7 @@ def _reader(store: Repository, aggregate: Any) -> Callable[[], Any]:
         Absence: store.absences,
         Goal: store.goals,
         DismissedCaution: store.dismissed,
+        RememberedName: store.remembered_names,
     }
     read = lists[type(aggregate)]
     return lambda: next(
