@@ -13,7 +13,7 @@ from importlib import import_module
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
-PARTS = ("charts", "editing", "editor", "model", "start", "store", "typing", "notes")
+PARTS = ("arriving", "charts", "editing", "editor", "model", "start", "store", "typing", "notes")
 
 
 def main() -> int:

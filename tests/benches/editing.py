@@ -71,9 +71,8 @@ def _edited(path: Path, application: QApplication) -> tuple[float, float, float]
     for _ in range(5):
         QTest.qWait(50)
         window.activateWindow()
-    while not record.roster_complete:
-        application.processEvents()
     hand = _Hand(application)
+    hand.wait_for_roster(record)
     digits = iter("456" * ROUNDS)
     cells, effects, saves = [], [], []
     for _ in range(ROUNDS):
@@ -84,16 +83,19 @@ def _edited(path: Path, application: QApplication) -> tuple[float, float, float]
         hand.settle()
         effects.append(hand.settled(lambda: hand.press(Qt.Key.Key_Return, save=True)))
         saved = 0.0
-        if not form.showing_outcomes:
+        if not _is_saved(form):
             saved = hand.settled(lambda: hand.press(Qt.Key.Key_Return))
-        assert form.showing_outcomes, "the set was not saved"
+        assert _is_saved(form), "the set was not saved"
         saves.append(saved or effects.pop())
-        while not record.roster_complete:
-            application.processEvents()
+        hand.wait_for_roster(record)
     window.close()
     window.deleteLater()
     repository.database.close()
     return statistics.median(cells), statistics.median(effects or [0.0]), statistics.median(saves)
+
+
+def _is_saved(form: SessionForm) -> bool:
+    return form.showing_outcomes
 
 
 class _Hand(QObject):
@@ -116,6 +118,11 @@ class _Hand(QObject):
     def settle(self) -> None:
         """Let everything that waits be done and painted."""
         for _ in range(3):
+            self._application.processEvents()
+
+    def wait_for_roster(self, record: Record) -> None:
+        """Let what follows an edit on the desk be done."""
+        while not record.roster_complete:
             self._application.processEvents()
 
     def painted(self, do: Callable[[], None]) -> float:

@@ -89,14 +89,15 @@ def _add(repository: Repository, name: str, program: Program, weeks: int, per_we
     repository.save(*assign(repository, trainee.id, program.id, first).aggregates)
     lines = [line for line in repository.lines(trainee.id) if line.exercise in LIFTS]
     sessions = [
-        _session(trainee.id, first + timedelta(weeks=week, days=day), lines, week)
+        session_of_week(trainee.id, first + timedelta(weeks=week, days=day), lines, week)
         for week in range(weeks)
         for day in (0, 2, 3, 5)[:per_week]
     ]
     repository.save(*sessions)
 
 
-def _session(trainee_id: int, day: date, lines: list[Line], week: int) -> Session:
+def session_of_week(trainee_id: int, day: date, lines: list[Line], week: int) -> Session:
+    """Three sets of each line, as asked in a week (from 0) but now and then a repetition short."""
     load = 60_000 + 2_500 * (week // 5)
     reps = 6 + week % 5
     asked = tuple(AskedSet(load, reps) for _ in range(3))
