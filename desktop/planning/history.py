@@ -14,8 +14,8 @@ from desktop.training.coach import CoachSettings
 from desktop.training.exercises import Exercise
 from desktop.training.limits import Limit, LimitId
 from desktop.training.program import Assignment, Line, Program
-from desktop.training.replay import Context
 from desktop.training.session import Activity, LineDone, Session
+from desktop.training.state import Context
 from desktop.training.trainee import (
     Absence,
     BodyMass,

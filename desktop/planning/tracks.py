@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from typing import Final, TypeVar, cast
+from typing import TYPE_CHECKING, Final, TypeVar, cast
 
 from desktop.training.program import Line, RuleRevision
 from desktop.training.session import LineDone, Session, SetDone
 from desktop.training.state import Context, Event, Replay, SessionDone, State
-from desktop.training.track import Track, tracked
+
+if TYPE_CHECKING:
+    from desktop.training.track import Track
 
 T = TypeVar("T")
 
@@ -52,6 +54,8 @@ class Tracks:
         last = self._replays.get(key)
         if last is not None and last[0] == asked:
             return last[1]
+        from desktop.training.track import tracked  # a chart replays nothing
+
         replayed, self._tracks[key] = tracked(*asked, self._tracks.pop(key, None))
         self._replays[key] = (asked, replayed)
         while len(self._tracks) > MOST_LINES:
