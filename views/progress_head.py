@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QEvent, Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QWidget
 
@@ -21,7 +21,8 @@ class ProgressHead(QWidget):
         self, theme: Theme, line: QWidget, detail: QWidget, actions: Sequence[QWidget]
     ) -> None:
         super().__init__()
-        self._theme, self._line, self._actions = theme, line, tuple(actions)
+        self._theme, self._line, self._detail = theme, line, detail
+        self._actions = tuple(actions)
         title = QHBoxLayout()
         title.addWidget(line)
         title.addWidget(detail, 1)
@@ -43,7 +44,8 @@ class ProgressHead(QWidget):
         spaced, ways = self._theme.grid(2), QBoxLayout.Direction
         shown = [action for action in self._actions if not action.isHidden()]
         needed = sum(action.sizeHint().width() + spaced for action in shown) - spaced
-        below = needed + self._line.sizeHint().width() + self._theme.grid(10) > self.width()
+        words = self._line.sizeHint().width() + self._detail.sizeHint().width()
+        below = words + needed + self._theme.grid(4) > self.width()
         if self._row.spacing() != (0 if below else spaced):  # each setting lays out anew
             self._row.setDirection(ways.TopToBottom if below else ways.LeftToRight)
             self._row.setSpacing(0 if below else spaced)
@@ -52,6 +54,12 @@ class ProgressHead(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self.arrange()
+
+    def event(self, event: QEvent) -> bool:
+        handled = super().event(event)
+        if event.type() == QEvent.Type.LayoutRequest:  # words or their size are others now
+            self.arrange()
+        return handled
 
 
 class ChoicesAbove(QWidget):
