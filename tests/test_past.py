@@ -73,6 +73,7 @@ def sets_of(*sessions: Session) -> Counter[tuple[int, str, SetDone]]:
     )
 
 
+@strategies.examples(0.4)
 @given(two_sessions())
 def test_joining_two_sessions_keeps_every_set(pair: tuple[Session, Session]) -> None:
     kept, gone = pair
@@ -84,6 +85,7 @@ def test_joining_two_sessions_keeps_every_set(pair: tuple[Session, Session]) -> 
         assert note in one.note
 
 
+@strategies.examples(0.4)
 @given(two_sessions())
 def test_joining_adds_up_the_training_load(pair: tuple[Session, Session]) -> None:
     one, other = pair
@@ -93,12 +95,14 @@ def test_joining_adds_up_the_training_load(pair: tuple[Session, Session]) -> Non
         assert abs((together.effort or 0) * (together.minutes or 0) - loads) <= 0.005 * 240 + 1e-6
 
 
+@strategies.examples(0.4)
 @given(two_sessions(), strategies.days)
 def test_moving_there_and_back_changes_nothing(pair: tuple[Session, Session], day: date) -> None:
     session = pair[0]
     assert moved(moved(session, day), session.day) == session
 
 
+@strategies.examples(0.4)
 @given(two_sessions())
 def test_another_exercise_keeps_every_set(pair: tuple[Session, Session]) -> None:
     source, target = Line(1, "exercise-1", id=1), Line(1, "exercise-2", id=2)
@@ -111,6 +115,7 @@ def test_another_exercise_keeps_every_set(pair: tuple[Session, Session]) -> None
     assert held <= set(repair.joined)
 
 
+@strategies.examples(0.4)
 @given(two_sessions())
 def test_only_what_differs_is_said(pair: tuple[Session, Session]) -> None:
     one, other = pair

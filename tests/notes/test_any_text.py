@@ -34,7 +34,7 @@ def reading_of(text: str, unit: Unit) -> Reading:
     return read_notes(text, replace(KNOWN, unit=unit))
 
 
-@examples(3)
+@examples(2)
 @given(notes, units)
 def test_any_text_gives_a_reading_that_covers_it(text: str, unit: Unit) -> None:
     reading = reading_of(text, unit)
@@ -48,7 +48,7 @@ def test_any_text_gives_a_reading_that_covers_it(text: str, unit: Unit) -> None:
         assert 0 <= question.span.start <= question.span.end <= len(text)
 
 
-@examples(3)
+@examples(2)
 @given(notes, units)
 def test_no_number_is_invented(text: str, unit: Unit) -> None:
     numbers = numbers_in(text)
