@@ -426,3 +426,20 @@ def test_the_numbers_under_the_bars_thin_out_before_they_meet(qtbot: QtBot, scen
     first, last = FIRST.toordinal() - 1.0, TODAY.toordinal() + 7.0
     assert len(bars.counts(first, last, 900)) == len(series.weeks)
     assert len(bars.counts(first, last, 150)) < len(series.weeks)
+
+
+def test_a_star_stands_close_above_its_spot_however_high_the_chart_becomes(qtbot: QtBot) -> None:
+    last = TODAY.toordinal()
+    best = BestSet(TODAY, None, 60_000.0, 5, SetDone(60_000, 5))
+    spots = tuple(Spot(last - 30 + day, 80.0 + day, Shape.DISC, best) for day in range(20))
+    records = tuple(place % 5 == 4 for place in range(20))
+    series = Series(Shown.ESTIMATE, Unit.KG, last, False, spots, records=records)
+    chart = drawn(qtbot, series, 16)
+    for height in (300, 900):
+        chart.resize(800, height)
+        qtbot.waitUntil(lambda: chart.plot.value_of_pixels(1, 0, 1) < 2 / height, timeout=2000)
+        days, heights = chart.plot.data_of("records")
+        assert list(days) == [last - 30 + place for place in range(4, 20, 5)]
+        low, high = chart.plot.values
+        above = heights - [84.0, 89.0, 94.0, 99.0]
+        assert list(above) == pytest.approx([chart.plot.value_of_pixels(11, low, high)] * 4)

@@ -71,6 +71,7 @@ class DayPlot(QWidget):
     pressed = Signal()
     opened = Signal()
     days_moved = Signal()
+    resized = Signal()
 
     def __init__(self, theme: Theme, week_starts: int = 0, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -113,6 +114,7 @@ class DayPlot(QWidget):
         self._view.sigXRangeChanged.connect(lambda *_: self.days_moved.emit())
         self._view.sigRangeChanged.connect(lambda *_: self.pin())
         self._view.sigResized.connect(lambda *_: self.pin())
+        self._view.sigResized.connect(lambda *_: self.resized.emit())
         self._dress()
 
     def begin(self) -> None:

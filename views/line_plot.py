@@ -6,7 +6,6 @@ import math
 from typing import Final
 
 import numpy as np
-from numpy.typing import NDArray
 from PySide6.QtCore import QMargins, QRectF, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QVBoxLayout, QWidget
@@ -57,6 +56,7 @@ class LinePlot(QWidget):
         self.plot.pointed.connect(self._point)
         self.plot.opened.connect(self._open)
         self.plot.days_moved.connect(self._fit)
+        self.plot.resized.connect(self._draw_records)
         theme.changed.connect(self._redraw)
 
     @property
@@ -229,24 +229,26 @@ class LinePlot(QWidget):
         low, high = fitting(series, *self.plot.days)
         self.plot.show_values(low, high)
         first, last = self.plot.days
-        seen = (series.days >= first) & (series.days <= last)
         size = self._size_in_view(series)
         if size != self._size or first < self._drawn[0] or last > self._drawn[1]:
             self._scatter_spots(series, size)
-        self._draw_records(series, seen, low, high)
+        self._draw_records()
         self._draw_pains(series, low, high)
         self._draw_body_mass(series, low, high)
         self.plot.pin()
 
-    def _draw_records(
-        self, series: Series, seen: NDArray[np.bool_], low: float, high: float
-    ) -> None:
+    def _draw_records(self) -> None:
         """A star above each best so far; only above the last in view where there are very many."""
+        series = self._series
+        if series is None:
+            return
+        first, last = self.plot.days
+        seen = (series.days >= first) & (series.days <= last)
         best = np.flatnonzero(np.array(series.records, dtype=bool) & seen)
         if best.size > _MOST_STARS:
             best = best[-1:]
         if best.size:
-            room = self.plot.value_of_pixels(self._theme.px(_STAR), low, high)
+            room = self.plot.value_of_pixels(self._theme.px(_STAR), *self.plot.values)
             heights = series.heights[best] + room
             self.plot.add_signs("records", series.days[best], heights, "star", "good")
         else:
