@@ -17,7 +17,7 @@ from views.blocks import WordButton
 from views.captioned import Captioned, ChoiceBox
 from views.caution_texts import absence_word
 from views.date_field import DateField
-from views.flow import FlowLayout
+from views.flow_layout import FieldFlow
 from views.number_fields import FieldError
 from views.rows_editor import TextField
 from views.theme import Theme
@@ -135,7 +135,7 @@ class AbsenceForm(QWidget):
 
     def _assemble(self, theme: Theme) -> None:
         fields = QWidget()
-        flow = FlowLayout(theme.grid(1.5), theme.px(4), fields)
+        flow = FieldFlow(theme.grid(1.5), theme.px(4), fields)
         for caption, field, wide, grow in (
             (self.tr("why"), self.kind, 116, False),
             (self.tr("first day"), self.first, 112, False),

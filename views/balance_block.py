@@ -17,7 +17,7 @@ from desktop.training.volume import MARKS, Volume
 from views import words
 from views.balance_words import finding_text, patterns_text, proposal_text, ratio_text
 from views.blocks import Block, Label, WordButton
-from views.flow import FlowLayout
+from views.flow_layout import FieldFlow
 from views.language import marks_said
 from views.muscle_bars import MuscleBars, muscle_sets
 from views.severity_mark import SeverityMark
@@ -77,7 +77,7 @@ class BalanceBlock(Block):
             mark.setContentsMargins(0, self._theme.px(6), 0, 0)
             self._list.addWidget(mark, row, 0, top)
             said = QWidget()
-            flow = FlowLayout(self._theme.px(10), 0, said, centred=True)
+            flow = FieldFlow(self._theme.px(10), 0, said, centred=True)
             flow.addWidget(Label(finding_text(finding, exercises)))
             action = proposal_text(program, finding, exercises)
             if action:
@@ -93,7 +93,7 @@ class BalanceBlock(Block):
 
     def _assemble(self) -> None:
         line = QWidget()
-        top = FlowLayout(self._theme.px(10), 0, line, centred=True)
+        top = FieldFlow(self._theme.px(10), 0, line, centred=True)
         for part in (self._heading, self._marks, self._why):
             top.addWidget(part)
         left = QVBoxLayout()

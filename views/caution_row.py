@@ -17,7 +17,7 @@ from views import words
 from views.blocks import Block, Label, Tone, WordButton
 from views.caution_texts import severity_word
 from views.clearance_form import ClearanceForm
-from views.flow import FlowLayout
+from views.flow_layout import FieldFlow
 from views.language import source_said
 from views.severity_mark import SeverityMark
 from views.theme import Theme
@@ -94,7 +94,7 @@ class CautionRow(Block):
 
     def _offer(self, shown: CautionWords) -> None:
         made = QWidget()
-        flow = FlowLayout(self._look.px(16), self._look.px(2), made, centred=True)
+        flow = FieldFlow(self._look.px(16), self._look.px(2), made, centred=True)
         for place, (way, text) in enumerate(shown.ways):
             button = WordButton(text, strong=not place, flush=True)
             button.clicked.connect(lambda _on=False, way=way: self._take(way))

@@ -17,7 +17,7 @@ from desktop.training.rules import ready_rule_of
 from desktop.training.trainee import Trainee
 from views import words
 from views.blocks import Label, WordButton
-from views.flow import FlowLayout
+from views.flow_layout import FieldFlow
 from views.rule_words import rule_name
 from views.theme import Theme
 
@@ -96,7 +96,7 @@ class ChangesList(QWidget):
         self._column.setContentsMargins(0, 0, 0, 0)
         self._column.setSpacing(theme.px(2))
         line = QWidget()
-        flow = FlowLayout(theme.px(14), theme.px(2), line, centred=True)
+        flow = FieldFlow(theme.px(14), theme.px(2), line, centred=True)
         flow.addWidget(self.only)
         flow.addWidget(self.start)
         self._column.addWidget(line)
@@ -129,7 +129,7 @@ class ChangesList(QWidget):
     def _fill(self, changes: Sequence[LineChange], scene: ChangesScene) -> None:
         for change in changes:
             row = QWidget()
-            flow = FlowLayout(self._theme.px(10), 0, row, centred=True)
+            flow = FieldFlow(self._theme.px(10), 0, row, centred=True)
             text = self.tr("{name}, {change}")
             said = text.format(name=scene.trainee, change=change_text(change, scene))
             flow.addWidget(Label(said, "small"))

@@ -13,7 +13,7 @@ from desktop.training.trainee import Clearance, Trainee
 from views.blocks import Label, MainButton, WordButton
 from views.captioned import Captioned
 from views.date_field import DateField
-from views.flow import FlowLayout
+from views.flow_layout import FieldFlow
 from views.number_fields import FieldError
 from views.rows_editor import TextField
 from views.theme import Theme
@@ -60,7 +60,7 @@ class ClearanceForm(QWidget):
 
     def _assemble(self, theme: Theme) -> None:
         fields = QWidget()
-        flow = FlowLayout(theme.grid(1.5), theme.px(4), fields)
+        flow = FieldFlow(theme.grid(1.5), theme.px(4), fields)
         for caption, field, wide, grow in (
             (self.tr("licensed professional"), self.by, 200, False),
             (self.tr("day"), self.day, 104, False),

@@ -35,7 +35,7 @@ from views.deload_texts import (
     window_text,
 )
 from views.deload_weeks import DeloadWeeks
-from views.flow import FlowLayout
+from views.flow_layout import FieldFlow
 from views.load_part import LoadPart
 from views.number_fields import FieldError, NumberField, WholeField
 from views.record import MessageKind, Record
@@ -259,7 +259,7 @@ class DeloadPart(LoadPart):
         theme = self._theme
         block = Block(theme)
         head = QWidget()
-        words_in_line = FlowLayout(theme.grid(), theme.px(2), head, centred=True)
+        words_in_line = FieldFlow(theme.grid(), theme.px(2), head, centred=True)
         self.days.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         for widget in (self.days, self.earlier, self.later):
             words_in_line.addWidget(widget)
@@ -269,7 +269,7 @@ class DeloadPart(LoadPart):
         )
         block.body.addWidget(self.weeks)
         fields = QWidget()
-        flow = FlowLayout(theme.grid(2), theme.px(4), fields)
+        flow = FieldFlow(theme.grid(2), theme.px(4), fields)
         for caption, field in (
             (self.tr("sets ×"), self.factor),
             (self.tr("load lower by %"), self.percent),

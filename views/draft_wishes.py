@@ -18,7 +18,7 @@ from views.blocks import Block, Label
 from views.captioned import Captioned, ChoiceBox
 from views.draft_texts import equipment_word
 from views.exercise_words import avoided_value, avoided_word
-from views.flow import FlowLayout
+from views.flow_layout import FieldFlow
 from views.number_fields import FieldError, WholeField
 from views.rows_editor import TextField
 from views.theme import Theme
@@ -48,7 +48,7 @@ class DraftWishesBlock(Block):
         self.error = FieldError()
         self.about = Label(tone="muted", wrap=True)
         line = QWidget()
-        flow = FlowLayout(theme.px(14), theme.px(8), line)
+        flow = FieldFlow(theme.px(14), theme.px(8), line)
         for caption, field, width in (
             (self.tr("Days a week"), self.days, 80),
             (self.tr("Minutes"), self.minutes, 80),

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from desktop.training.position import VariableRange
 from views import words
 from views.blocks import Label, WordButton
-from views.flow import FlowLayout
+from views.flow_layout import FieldFlow
 from views.number_fields import FieldError, WholeField
 from views.range_row import RuleScene
 from views.theme import Theme
@@ -68,7 +68,7 @@ class FloorsRow(QWidget):
         column.addWidget(self.open)
         column.addWidget(self._all)
         column.addWidget(self.error)
-        flow = FlowLayout(self._theme.px(14), self._theme.px(4), self._all, centred=True)
+        flow = FieldFlow(self._theme.px(14), self._theme.px(4), self._all, centred=True)
         flow.addWidget(Label(self.tr("Begins at"), "small", "muted"))
         for key, name in scene.variations:
             field = WholeField(self.tr("Floor at {name}").format(name=name), 1, 999)

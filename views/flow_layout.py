@@ -14,6 +14,8 @@ from PySide6.QtWidgets import (
 
 Line = list[tuple[QLayoutItem, int]]
 
+_NARROW_FORM = 400  # pixels
+
 
 class FlowLayout(QLayout):
     """Items from left to right in lines, mirrored where words are read from the right. Those that
@@ -77,9 +79,8 @@ class FlowLayout(QLayout):
             left = room.left() + _shift(line, room.width(), self.spacing())
             for item, wide in line:
                 if move:
-                    size = QSize(wide, min(high, item.sizeHint().height()))
-                    middle = top + (high - size.height()) // 2
-                    there = QRect(QPoint(left, middle), size)
+                    size = QSize(wide, item.sizeHint().height())
+                    there = QRect(QPoint(left, top + self._lowered(high - size.height())), size)
                     item.setGeometry(QStyle.visualRect(self._direction(), room, there))
                 left += wide + self.spacing()
             top += high + self.line_gap
@@ -91,7 +92,7 @@ class FlowLayout(QLayout):
         for item in self._items:
             if item.isEmpty():
                 continue
-            wide = _least(item)
+            wide = self._asked(item)
             if used + self.spacing() + wide > width:
                 lines.append([])
                 used = -self.spacing()
@@ -106,6 +107,43 @@ class FlowLayout(QLayout):
             return [(item, min(wide, width)) for item, wide in line]
         share = spare // len(growing)
         return [(item, wide + (share if item in growing else 0)) for item, wide in line]
+
+    def _asked(self, item: QLayoutItem) -> int:
+        """An item that grows asks for its least width, any other for the one it likes."""
+        return item.minimumSize().width() if _grows(item) else item.sizeHint().width()
+
+    def _lowered(self, spare: int) -> int:
+        """How far below the top of its line an item stands that leaves ``spare`` of its height."""
+        return spare // 2
+
+
+class FieldFlow(FlowLayout):
+    """Fields with captions, whose feet are in a line; ``centred``: their middles. ``across`` and
+    ``down`` pixels are between them. Those that expand ask for the width that they like.
+    """
+
+    def __init__(
+        self, across: int, down: int, parent: QWidget | None = None, *, centred: bool = False
+    ) -> None:
+        super().__init__(parent)
+        self._centred = centred
+        self.setSpacing(across)
+        self.line_gap = down
+        self.setContentsMargins(0, 0, 0, 0)
+
+    def _asked(self, item: QLayoutItem) -> int:
+        return item.sizeHint().width()
+
+    def _lowered(self, spare: int) -> int:
+        return super()._lowered(spare) if self._centred else spare
+
+    def expandingDirections(self) -> Qt.Orientation:
+        return Qt.Orientation.Horizontal | Qt.Orientation.Vertical
+
+    def minimumSize(self) -> QSize:
+        """Room for what it takes where a form is narrow, so that no line is cut off there."""
+        wide = super().minimumSize().width()
+        return QSize(wide, self.heightForWidth(max(wide, _NARROW_FORM)))
 
 
 def together(row: QBoxLayout, *, growing: bool = False) -> QWidget:
@@ -129,11 +167,6 @@ def _shift(line: Line, width: int, spacing: int) -> int:
 
 def _grows(item: QLayoutItem) -> bool:
     return bool(item.expandingDirections() & Qt.Orientation.Horizontal)
-
-
-def _least(item: QLayoutItem) -> int:
-    """An item that grows asks for its least width, any other for the one it likes."""
-    return item.minimumSize().width() if _grows(item) else item.sizeHint().width()
 
 
 def _high(margins: QMargins) -> int:

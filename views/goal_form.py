@@ -19,7 +19,7 @@ from views.blocks import WordButton
 from views.captioned import Captioned, ChoiceBox
 from views.date_field import DateField
 from views.exercise_finder import ExerciseFinder
-from views.flow import FlowLayout
+from views.flow_layout import FieldFlow
 from views.goal_texts import kind_word
 from views.number_fields import FieldError, LoadField, NumberField, WholeField
 from views.rows_editor import TextField
@@ -341,7 +341,7 @@ class GoalForm(QWidget):
 
     def _assemble(self, theme: Theme) -> None:
         fields = QWidget()
-        flow = FlowLayout(theme.grid(1.5), theme.px(4), fields)
+        flow = FieldFlow(theme.grid(1.5), theme.px(4), fields)
 
         def put(caption: str, field: QWidget, wide: int, *, grow: bool = False) -> Captioned:
             made = Captioned(theme, caption, field, wide, grow=grow)

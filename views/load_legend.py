@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QWidget
 from desktop.planning.load import DayLoad
 from views.blocks import Label
 from views.day_loads import draw_stack
-from views.flow import FlowLayout
+from views.flow_layout import FieldFlow
 from views.load_weeks_painter import average_pen
 from views.theme import TextSize, Theme
 
@@ -60,7 +60,7 @@ class LoadLegend(QWidget):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
-        flow = FlowLayout(theme.px(14), theme.px(2), self, centred=True)
+        flow = FieldFlow(theme.px(14), theme.px(2), self, centred=True)
         for sample, word in samples:
             pair = QWidget()
             row = QHBoxLayout(pair)

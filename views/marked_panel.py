@@ -16,7 +16,7 @@ from views.acting_row import RowAct
 from views.blocks import Label
 from views.captioned import Captioned, keyed_word
 from views.clock_field import ClockField
-from views.flow import FlowLayout
+from views.flow_layout import FieldFlow
 from views.number_fields import FieldError, NumberField, WholeField
 from views.theme import Theme
 
@@ -90,7 +90,7 @@ class MarkedPanel(QFrame):
 
     def _assemble(self) -> None:
         line = QWidget()
-        flow = FlowLayout(self._theme.px(12), self._theme.px(6), line)
+        flow = FieldFlow(self._theme.px(12), self._theme.px(6), line)
         flow.addWidget(self.count)
         for caption, field, width in (
             (self.tr("Sets"), self.sets, 56),

@@ -11,7 +11,7 @@ from desktop.planning.more_days import MoreDay
 from desktop.training.quantities import Unit
 from views import words
 from views.blocks import Block, Label, WordButton
-from views.flow import FlowLayout
+from views.flow_layout import FieldFlow
 from views.reason_texts import reason_text
 from views.sentences import begun_small
 from views.severity_mark import SeverityMark
@@ -55,7 +55,7 @@ class MoreDaysBlock(Block):
         line.setSpacing(self._theme.px(8))
         line.addWidget(SeverityMark(self._theme, "note"))
         said = QWidget()
-        flow = FlowLayout(self._theme.px(10), 0, said, centred=True)
+        flow = FieldFlow(self._theme.px(10), 0, said, centred=True)
         name = ", ".join(part for part in (more.exercise.name, more.slot.line_name) if part)
         why = reason_text(more.why, Unit.KG)
         flow.addWidget(Label(f"{name}: {begun_small(why)}."))

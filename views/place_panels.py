@@ -17,7 +17,7 @@ from views import words
 from views.acting_row import RowAct
 from views.blocks import WordButton
 from views.captioned import Captioned, ChoiceBox, keyed_word
-from views.flow import FlowLayout
+from views.flow_layout import FieldFlow
 from views.number_fields import FieldError, WholeField
 from views.phase_line import purpose_word
 from views.rows_editor import TextField
@@ -43,9 +43,9 @@ class PlacePanel(QFrame):
         self._theme = theme
         self.error = FieldError()
         line = QWidget()
-        self.flow = FlowLayout(theme.px(10), theme.px(6), line)
+        self.flow = FieldFlow(theme.px(10), theme.px(6), line)
         words_line = QWidget()
-        self._words = FlowLayout(theme.px(16), theme.px(2), words_line)
+        self._words = FieldFlow(theme.px(16), theme.px(2), words_line)
         self.buttons: dict[RowAct, WordButton] = {}
         self._column = QVBoxLayout(self)
         top = QHBoxLayout()

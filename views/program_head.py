@@ -24,7 +24,7 @@ from views.blocks import MainButton, WordButton
 from views.captioned import Captioned, keyed_word
 from views.date_field import DateField
 from views.elided_label import ElidedLabel
-from views.flow import FlowLayout
+from views.flow_layout import FieldFlow
 from views.key_word import KeyWord
 from views.number_fields import FieldError
 from views.program_shelf import days_words
@@ -105,7 +105,7 @@ class ProgramHead(QWidget):
         self._top.addWidget(self._detail, 1)
         self._column.addLayout(self._top)
         self._acts = QWidget()
-        acts = FlowLayout(theme.px(2), 0, self._acts, centred=True)
+        acts = FieldFlow(theme.px(2), 0, self._acts, centred=True)
         for button in (
             self.weeks, self.assign, self.end, self.replace, self.test, self.print, self.shelf,
         ):  # fmt: skip
@@ -240,7 +240,7 @@ class AssignPanel(QFrame):
 
     def _assemble(self) -> None:
         line = QWidget()
-        flow = FlowLayout(self._theme.px(14), self._theme.px(6), line)
+        flow = FieldFlow(self._theme.px(14), self._theme.px(6), line)
         flow.addWidget(Captioned(self._theme, self.tr("First day"), self.start, 110))
         for weekday in words.weekdays_in_order():
             box = QCheckBox(words.short_weekday(weekday))

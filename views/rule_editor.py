@@ -33,7 +33,7 @@ from desktop.training.rules import (
 )
 from views.blocks import Label, WordButton
 from views.captioned import ChoiceBox
-from views.flow import FlowLayout
+from views.flow_layout import FieldFlow
 from views.number_fields import FieldError, NumberField, WholeField
 from views.range_row import RuleScene
 from views.range_rows import RangeRows
@@ -210,7 +210,7 @@ class RuleEditor(QWidget):
 
     def _more_words(self) -> QWidget:
         line = QWidget()
-        flow = FlowLayout(self._theme.px(4), self._theme.px(2), line, centred=True)
+        flow = FieldFlow(self._theme.px(4), self._theme.px(2), line, centred=True)
         flow.addWidget(Label(self.tr("Let grow too:"), "small", "muted"))
         for variable in Variable:
             button = WordButton(variable_name(variable))
@@ -221,7 +221,7 @@ class RuleEditor(QWidget):
 
     def _sentences(self) -> QWidget:
         line = QWidget()
-        flow = FlowLayout(self._theme.px(14), self._theme.px(6), line, centred=True)
+        flow = FieldFlow(self._theme.px(14), self._theme.px(6), line, centred=True)
         percent = self.tr("%")
         parts = (
             (self.tr("A step when"), self._criterion, ""),

@@ -14,7 +14,7 @@ from desktop.training.position import (
     Variable,
 )
 from views.blocks import Label
-from views.flow import FlowLayout
+from views.flow_layout import FieldFlow
 from views.number_fields import FieldError, NumberField, WholeField, Wrong
 from views.range_row import RuleScene
 from views.theme import Theme
@@ -42,7 +42,7 @@ class RuleExtras(QWidget):
             optional=False,
         )
         self._fields = (self.steps, self.weeks, self.most, self.least)
-        flow = FlowLayout(theme.px(14), theme.px(6), self, centred=True)
+        flow = FieldFlow(theme.px(14), theme.px(6), self, centred=True)
         flow.addWidget(
             self._phrase(
                 self.tr("One more day a week after"), self.steps, self.tr("steps or"), self.weeks,

@@ -15,7 +15,7 @@ from desktop.training.position import SchemeKind, Variable
 from desktop.training.program import Slot
 from views.captioned import Captioned, ChoiceBox
 from views.clock_field import ClockField
-from views.flow import FlowLayout
+from views.flow_layout import FieldFlow
 from views.number_fields import FieldError, LoadField, NumberField, WholeField
 from views.range_row import RuleScene
 from views.rows_editor import TextField
@@ -173,7 +173,7 @@ class SlotFields(QWidget):
             self.tr("Load at the start"), signed=True, optional=False, likely_g=_LIKELY_G
         )
         line = QWidget()
-        flow = FlowLayout(self._theme.px(10), self._theme.px(6), line)
+        flow = FieldFlow(self._theme.px(10), self._theme.px(6), line)
         parts: tuple[tuple[str, QWidget, int, bool], ...] = (
             (self.tr("Start: sets"), self.sets, 64, False),
             (self.tr("reps"), self.amount, 48, False),

@@ -18,7 +18,7 @@ from views.blocks import rule
 from views.captioned import keyed_word
 from views.changes_list import ChangesList, ChangesScene
 from views.exercise_finder import ExerciseFinder
-from views.flow import FlowLayout
+from views.flow_layout import FieldFlow
 from views.range_row import RuleScene
 from views.rule_editor import RuleEditor
 from views.slot_fields import SlotFields
@@ -125,7 +125,7 @@ class SlotPanel(QFrame):
 
     def _actions(self) -> QWidget:
         line = QWidget()
-        flow = FlowLayout(self._theme.px(4), self._theme.px(4), line, centred=True)
+        flow = FieldFlow(self._theme.px(4), self._theme.px(4), line, centred=True)
         self.exchange.setFixedWidth(self._theme.px(220))
         flow.addWidget(self.exchange)
         for text, key, act in (
