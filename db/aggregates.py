@@ -51,14 +51,13 @@ class Aggregates:
     def __init__(self, database: Database, now: Callable[[], datetime]) -> None:
         self._database = database
         self.exercises = ExerciseShelf()
-        changes = SessionChangeShelf()
         shelves: tuple[Shelf[Any], ...] = (
             *shelves_of_trainees(),
             self.exercises,
             LineShelf(),
             ProgramShelf(),
-            SessionShelf(changes, now),
-            changes,
+            SessionShelf(now),
+            SessionChangeShelf(),
         )
         self._by_record: dict[type, Shelf[Any]] = {shelf.record: shelf for shelf in shelves}
         self._by_kind = {shelf.kind: shelf for shelf in shelves}

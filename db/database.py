@@ -36,7 +36,7 @@ from desktop.training.sentence import sentence
 BUSY_SECONDS = 5.0
 LEAST_SQLITE = (3, 37, 0)
 MEMORY = ":memory:"
-_MOST_PARAMETERS = 800
+_MOST_PARAMETERS = 3_200
 
 _PRAGMAS = {
     "foreign_keys": 1,

@@ -47,6 +47,7 @@ class ExerciseShelf(Shelf[Exercise]):
     record = Exercise
     table = schema.Exercise
     unique = ("key",)
+    fixed = ("key",)  # SQLite would look for whatever names it at each write
 
     def called(self, aggregate: Exercise) -> str:
         return sentence("an exercise with the key {key!r}", key=aggregate.key)

@@ -14,7 +14,7 @@ from desktop.training.quantities import InvalidQuantity, Unit, grams, parse_deci
 from desktop.training.sentence import sentence, sentence_of
 from desktop.training.session import AskedSet, SetDone, Wellness
 
-NAMES: Final = ("exercise", "line", "variation", "asked_variation")
+NAMES: Final = ("exercise", "line", "variation", "asked_variation", "set")
 SET: Final = (
     "side", "load", "unit", "reps", "seconds", "rir", "tempo", "warm_up", "pain", "note",
 )  # fmt: skip
@@ -133,14 +133,10 @@ class CellReader:
                 self.wrong(name, sentence("an activity needs minutes and effort (0 to 10)"))
         return said
 
-    def number_of_set(self) -> int | None:
-        """Which set of the exercise it is."""
-        return self.whole("set", 1, 200)
-
-    def names(self) -> tuple[str, str, str, str]:
-        """Exercise, line, variation and variation asked, as written."""
-        exercise, line, variation, asked = map(self.text, NAMES)
-        return exercise, line, variation, asked
+    def names(self) -> tuple[str, str, str, str, int | None]:
+        """Exercise, line, variation and variation asked, as written; which set it is."""
+        exercise, line, variation, asked = map(self.text, NAMES[:4])
+        return exercise, line, variation, asked, self.whole("set", 1, 200)
 
     def _counted(self, reps: str, seconds: str) -> bool:
         """Whether an amount stands there; two cannot."""

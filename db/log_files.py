@@ -10,10 +10,12 @@ import csv
 import io
 import re
 from collections.abc import Iterator, Mapping, Sequence
+from contextlib import suppress
 from dataclasses import dataclass, field
 from datetime import date
+from operator import itemgetter
 from pathlib import Path
-from typing import Final, Literal
+from typing import Any, Final, Literal
 
 from rapidfuzz import process
 
@@ -39,6 +41,8 @@ _POINT_NUMBER: Final = re.compile(r"[+\-−]?[0-9]*\.[0-9]*(?:\s?[a-zA-Z]+)?")
 _COMMA_GROUP: Final = re.compile(r"[+\-−]?[1-9][0-9]{0,2},[0-9]{3}")
 _NUMBER_COLUMNS: Final = ("load", "asked_load", "body_mass", "rir", "asked_rir", "effort")
 _EARLIEST: Final = date(1900, 1, 1)
+_CELLS: Final = itemgetter(1)
+_FIRST_LINE: Final = re.compile(r"[^\r\n]*[^\s][^\r\n]*")
 _FORMULA_START: Final = re.compile(r"'*[=+\-@\t\r]")
 
 
@@ -143,7 +147,7 @@ def reading_log(
     heading_line, heading = records[0]
     names, remarks = _names(heading)
     _check_heading(names, trainee)
-    table = [(line, cells) for line, cells in records[1:] if any(map(str.strip, cells))]
+    table = [record for record in records[1:] if any(record[1])]
     columns = {name: index for index, name in enumerate(names) if name}
     row_format, mark = _row_format(table, columns, unit)
     days = _Days(table, columns["date"], date_order, latest)
@@ -151,15 +155,15 @@ def reading_log(
     rows: list[LogRow] = []
     spoiled: list[LogRow] = []
     problems = list(broken)
-    for number, (line, cells) in enumerate(table):
-        if number % _SLICE == 0:
-            yield number / len(table)
-        row, wrong = lines.read(line, cells)
-        if wrong:
-            problems += wrong
-            spoiled.append(row)
-        else:
-            rows.append(row)
+    for start in range(0, len(table), _SLICE):
+        yield start / len(table)
+        for line, cells in table[start : start + _SLICE]:
+            row, wrong = lines.read(line, cells)
+            if not wrong:
+                rows.append(row)
+            elif any(map(str.strip, cells)):
+                problems += wrong
+                spoiled.append(row)
     return LogPreview(
         rows=tuple(rows),
         problems=tuple(problems),
@@ -206,15 +210,18 @@ def _harmless(cell: str) -> str:
 
 def _separator(text: str) -> str:
     """The separator that splits the first line into the most columns; by default the comma."""
-    first = next((line for line in text.splitlines() if line.strip()), "")
-    return max(SEPARATORS, key=first.count)
+    first = _FIRST_LINE.search(text)
+    return max(SEPARATORS, key=first[0].count) if first else SEPARATORS[0]
 
 
 def _records(text: str, separator: str) -> tuple[list[tuple[int, list[str]]], list[Problem]]:
     """Records with the line they start in; a broken quotation ends the reading with a problem."""
-    reader = csv.reader(io.StringIO(text, newline=""), delimiter=separator, strict=True)
-    records: list[tuple[int, list[str]]] = []
-    line = 1
+    with suppress(csv.Error):
+        reader = _reader(text, separator)
+        read = list(reader)
+        if len(read) == reader.line_num:  # no record goes over several lines
+            return [(line, cells) for line, cells in enumerate(read, 1) if cells], []
+    reader, records, line = _reader(text, separator), [], 1
     try:
         for cells in reader:
             if cells:
@@ -227,6 +234,10 @@ def _records(text: str, separator: str) -> tuple[list[tuple[int, list[str]]], li
             )
         ]
     return records, []
+
+
+def _reader(text: str, separator: str) -> Any:
+    return csv.reader(io.StringIO(text, newline=""), delimiter=separator, strict=True)
 
 
 def _names(heading: Sequence[str]) -> tuple[list[str], list[str]]:
@@ -299,9 +310,24 @@ def _row_format(
 def _cells_in(table: Sequence[tuple[int, list[str]]], columns: list[int]) -> Iterator[str]:
     """What stands in these columns, each text once a column."""
     for index in columns:
-        for cell in {cells[index] for _, cells in table if index < len(cells)}:
-            if text := cell.strip():
-                yield text
+        cell_of = itemgetter(index)
+        try:
+            found = set(map(cell_of, map(_CELLS, table)))
+        except IndexError:  # a line is shorter
+            found = {cells[index] for _, cells in table if index < len(cells)}
+        yield from filter(None, map(str.strip, found))
+
+
+class _Named(dict[str, str]):
+    """Names by cells as written; ``usual`` where a cell is blank."""
+
+    def __init__(self, usual: str) -> None:
+        super().__init__()
+        self._usual = usual
+
+    def __missing__(self, cell: str) -> str:
+        name = self[cell] = without_mark(cell.strip()) or self._usual
+        return name
 
 
 class _Lines:
@@ -313,26 +339,20 @@ class _Lines:
         self._days = days
         self._trainee = trainee
         self._who = names.index("trainee") if "trainee" in names else None
-        self._names: dict[str, str] = {}
+        self._names = _Named(trainee)
         self._when = names.index("date")
 
     def read(self, line: int, cells: list[str]) -> tuple[LogRow, list[Problem]]:
         """A line and what is wrong with it."""
         width = self._width
         filled = cells if len(cells) == width else [*cells, *[""] * (width - len(cells))]
-        day = self._days.read(filled[self._when])
-        name = self._trainee if self._who is None else self._name(filled[self._who])
+        day = self._days[filled[self._when]]
+        name = self._trainee if self._who is None else self._names[filled[self._who]]
         known = _EARLIEST if isinstance(day, str) else day
         row, wrong = self._reader.read(line, name, known, filled)
         if name and known is day and len(cells) <= width:
             return row, wrong
         return row, [*self._amiss(line, cells, name, day), *wrong]
-
-    def _name(self, cell: str) -> str:
-        name = self._names.get(cell)
-        if name is None:
-            name = self._names[cell] = without_mark(cell.strip()) or self._trainee
-        return name
 
     def _amiss(self, line: int, cells: list[str], name: str, day: date | str) -> Iterator[Problem]:
         if any(map(str.strip, cells[self._width :])):
@@ -352,8 +372,10 @@ class _Lines:
 # --- dates --------------------------------------------------------------------------------------
 
 
-class _Days:
-    """Reads dates; whether the day or the month comes first is decided by the whole file."""
+class _Days(dict[str, date | str]):
+    """Dates by cells as written, or what is wrong with them. Whether the day or the month comes
+    first is decided by the whole file.
+    """
 
     def __init__(
         self,
@@ -362,8 +384,8 @@ class _Days:
         order: DateOrder | None,
         latest: date | None,
     ) -> None:
+        super().__init__()
         self._latest = latest
-        self._seen: dict[str, date | str] = {}
         slashed = [
             match for cell in _cells_in(table, [column]) if (match := _SLASHED.fullmatch(cell))
         ]
@@ -374,11 +396,8 @@ class _Days:
         if order is None and day_first != month_first:
             self.order = "day first" if day_first else "month first"
 
-    def read(self, cell: str) -> date | str:
-        """The date that stands in a cell, or what is wrong with it."""
-        found = self._seen.get(cell)
-        if found is None:
-            found = self._seen[cell] = self._day(without_mark(cell.strip()))
+    def __missing__(self, cell: str) -> date | str:
+        found = self[cell] = self._day(without_mark(cell.strip()))
         return found
 
     def _day(self, text: str) -> date | str:

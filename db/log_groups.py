@@ -7,9 +7,11 @@ from dataclasses import dataclass, field
 from datetime import date
 from typing import Any
 
+import msgspec
+
 from db.log_rows import LogRow, Problem
 from desktop.training.sentence import sentence
-from desktop.training.session import LineDone
+from desktop.training.session import AskedSet, LineDone, SetDone
 
 SessionKey = tuple[str, date, int]
 """Trainee, day and which session of the day, from 0."""
@@ -101,16 +103,39 @@ def _told_otherwise(
                 yield Problem(row.line, name, text)
 
 
-def line_done(exercise: str, rows: Sequence[LogRow]) -> LineDone:
+class PlannedPart(msgspec.Struct, frozen=True, gc=False):
+    """What would be recorded of one exercise in a session, as in `LineDone`: its line may have
+    no id yet. ``line_name`` is that of the line.
+    """
+
+    exercise: str
+    line_name: str
+    asked: tuple[AskedSet, ...]
+    sets: tuple[SetDone, ...]
+    deload: bool
+    test: bool
+    skipped: bool
+    reason: str
+    note: str
+
+    def on_line(self, line_id: int) -> LineDone:
+        """The part on its line."""
+        return LineDone(
+            line_id, self.exercise, self.asked, self.sets, self.deload, self.test, self.skipped,
+            self.reason, self.note,
+        )  # fmt: skip
+
+
+def planned_part(exercise: str, line_name: str, rows: Sequence[LogRow]) -> PlannedPart:
     """One exercise of one session; sets in the order of their numbers, else of the file."""
     ordered: Sequence[LogRow] = rows
     if not any(row.set_number is None for row in rows if row.done or row.asked):
         ordered = sorted(rows, key=lambda row: row.set_number or 0)
     said = [row.said for row in rows]
     states = {state for each in said for state in each.states}
-    return LineDone(
-        0,
+    return PlannedPart(
         exercise,
+        line_name,
         tuple([row.asked for row in ordered if row.asked is not None]),
         tuple([row.done for row in ordered if row.done is not None]),
         "deload" in states,

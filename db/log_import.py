@@ -9,7 +9,14 @@ from datetime import date
 from typing import Any, Final
 
 from db.log_files import LogPreview
-from db.log_groups import SessionKey, SessionRows, by_session, contradictions, line_done
+from db.log_groups import (
+    PlannedPart,
+    SessionKey,
+    SessionRows,
+    by_session,
+    contradictions,
+    planned_part,
+)
 from db.log_names import KnownNames, NewTrainees, UnknownName
 from db.log_rows import FEELINGS, LogRow, Problem
 from db.repository import Repository
@@ -27,12 +34,12 @@ _SLICE: Final = 200
 class PlannedSession:
     """A session to be saved: new, or ``existing`` with more in it.
 
-    ``lines`` are the new parts with exercise key and line name; their line ids come with saving.
+    ``parts`` are the new ones; their lines come with saving.
     """
 
     trainee: str
     session: Session
-    lines: tuple[tuple[str, str, LineDone], ...] = ()
+    parts: tuple[PlannedPart, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,14 +103,14 @@ def planning_import(
     known = KnownNames(repository, names or {}, new_trainees, new_exercises)
     problems: list[Problem] = list(preview.problems)
     good: list[LogRow] = []
-    for number, row in enumerate(preview.rows):
-        if number % _SLICE == 0:
-            yield 0.6 * number / len(preview.rows)
-        resolved, wrong = known.resolve(row)
-        if wrong:
-            problems += wrong
-        else:
-            good.append(resolved)
+    for start in range(0, len(preview.rows), _SLICE):
+        yield 0.6 * start / len(preview.rows)
+        for row in preview.rows[start : start + _SLICE]:
+            resolved, wrong = known.resolve(row)
+            if wrong:
+                problems += wrong
+            else:
+                good.append(resolved)
     groups = by_session(good)
     problems += contradictions(good, groups)
     if not problems:
@@ -166,7 +173,7 @@ class _Draft:
     ) -> Steps[ImportPlan]:
         """The whole plan."""
         sessions = yield from self._sessions()
-        trained = {exercise for planned in sessions for exercise, _, _ in planned.lines}
+        trained = {part.exercise for planned in sessions for part in planned.parts}
         masses, activities = self._body_masses(), self._activities()
         not_taken = {p.line for p in self._problems} | set(self._doubles)
         taken = tuple(row.line for row in self._rows if row.line not in not_taken)
@@ -215,13 +222,13 @@ class _Draft:
 
     def _parts(
         self, trainee: str, group: SessionRows, existing: Session | None
-    ) -> Iterator[tuple[str, str, LineDone]]:
+    ) -> Iterator[PlannedPart]:
         """The parts that are new."""
         for (exercise, name), rows in group.parts.items():
-            done = line_done(exercise, rows)
+            done = planned_part(exercise, name, rows)
             there = self._known.part(trainee, exercise, name, existing)
             if there is None:
-                yield exercise, name, done
+                yield done
             elif _same_part(there, done):
                 self._doubles += [row.line for row in rows]
             else:
@@ -315,7 +322,7 @@ def _is_blank(value: object) -> bool:
     return value is None or value is False or value == ""
 
 
-def _same_part(there: LineDone, new: LineDone) -> bool:
+def _same_part(there: LineDone, new: PlannedPart) -> bool:
     """Whether the same was done; notes aside."""
     if there.skipped != new.skipped or len(there.sets) != len(new.sets):
         return False

@@ -53,7 +53,6 @@ class LineReader:
 
     def __init__(self, names: Sequence[str], row_format: RowFormat) -> None:
         self._names = _Memory(names, NAMES, CellReader.names, row_format)
-        self._number = _Memory(names, ("set",), CellReader.number_of_set, row_format)
         self._done = _Memory(names, SET, CellReader.done, row_format)
         self._asked = _Memory(names, ASKED, CellReader.asked, row_format)
         self._said = _Memory(names, SAID, CellReader.said, row_format)
@@ -66,17 +65,18 @@ class LineReader:
         """The line with a cell for each name, and what is wrong with it; worthless where that is
         not empty.
         """
-        names, done, asked = self._names, self._done, self._asked
-        (exercise, line_name, variation, asked_variation), _ = names[names.cells_of(cells)]
+        names, done, asked, about = self._names, self._done, self._asked, self._said
+        (exercise, line_name, variation, asked_variation, number), wrong_names = names[
+            names.cells_of(cells)
+        ]
         made, wrong_set = done[done.cells_of(cells)]
         wanted, wrong_asked = asked[asked.cells_of(cells)]
-        number, wrong_number = self._number[self._number.cells_of(cells)]
-        said, wrong_said = self._said[self._said.cells_of(cells)]
+        said, wrong_said = about[about.cells_of(cells)]
         row = LogRow(
             line, trainee, day, said.unit, exercise != "" and not said.activity, exercise,
             line_name, variation, number, made, wanted, asked_variation, said,
         )  # fmt: skip
-        wrong = wrong_set + wrong_asked + wrong_number + wrong_said
+        wrong = wrong_set + wrong_asked + wrong_names + wrong_said
         if made is not None and row.session and not wrong:
             return row, []
         return self._looked_through(row, cells, wrong)

@@ -9,6 +9,7 @@ from datetime import date
 from functools import lru_cache
 from typing import Any, Final, Literal, TypeVar
 
+from msgspec.structs import replace as changed
 from rapidfuzz import fuzz, process
 
 from db.log_rows import LogRow, Problem
@@ -91,7 +92,7 @@ class KnownNames:
         counted = row.done or row.asked
         if counted is not None and getattr(counted, other) is not None:
             return self._looked_up(row)
-        return row.but(trainee=trainee, exercise=exercise), ()
+        return changed(row, trainee=trainee, exercise=exercise), ()
 
     def _looked_up(self, row: LogRow) -> tuple[LogRow, list[Problem]]:
         problems: list[Problem] = []

@@ -8,10 +8,11 @@ from typing import Final
 
 from db.changes import Changes, Kind
 from db.log_import import ImportPlan, PlannedSession
+from db.remade import remade
 from db.repository import Repository
 from db.steps import Steps, finished
 from desktop.training.program import Line
-from desktop.training.session import LineDone, Session
+from desktop.training.session import Session
 from desktop.training.trainee import Trainee
 
 _SLICE: Final = 100
@@ -63,7 +64,7 @@ def carrying_out(repository: Repository, plan: ImportPlan) -> Steps[ImportResult
         new_trainees=len(added),
         new_sessions=new,
         extended_sessions=len(sessions) - new,
-        sets=sum(len(done.sets) for planned in plan.sessions for _, _, done in planned.lines),
+        sets=sum(len(part.sets) for planned in plan.sessions for part in planned.parts),
         body_masses=len(masses),
         activities=len(activities),
         doubles=len(plan.doubles),
@@ -75,9 +76,9 @@ def _lines(
 ) -> tuple[dict[tuple[int, str, str], int], Changes]:
     """The id of every line that the plan writes to; lines that are missing are made."""
     wanted = dict.fromkeys(
-        (ids[planned.trainee], exercise, name)
+        (ids[planned.trainee], part.exercise, part.line_name)
         for planned in plan.sessions
-        for exercise, name, _ in planned.lines
+        for part in planned.parts
     )
     found = {
         (line.trainee_id, line.exercise, line.name): _id(line.id)
@@ -96,21 +97,10 @@ def _with_ids(
 ) -> Session:
     trainee_id = ids[planned.trainee]
     new = [
-        LineDone(
-            line_ids[(trainee_id, exercise, name)],
-            exercise,
-            done.asked,
-            done.sets,
-            done.deload,
-            done.test,
-            done.skipped,
-            done.reason,
-            done.note,
-        )
-        for exercise, name, done in planned.lines
+        part.on_line(line_ids[trainee_id, part.exercise, part.line_name]) for part in planned.parts
     ]
     session = planned.session
-    return replace(session, trainee_id=trainee_id, lines=(*session.lines, *new))
+    return remade(session, trainee_id=trainee_id, lines=(*session.lines, *new))
 
 
 def _joined(changes: Iterable[Changes]) -> Changes:

@@ -11,7 +11,7 @@ import sqlite3
 from collections.abc import Callable, Sequence
 from typing import NamedTuple
 
-from db import version_1, version_2, version_3, version_4, version_5, version_6
+from db import version_1, version_2, version_3, version_4, version_5, version_6, version_7
 from db.errors import DamagedFile
 
 APPLICATION_ID = int.from_bytes(b"Rung", "big")
@@ -37,6 +37,7 @@ LADDER = (
     Rung(4, version_4.STATEMENTS),
     Rung(5, version_5.STATEMENTS),
     Rung(6, version_6.STATEMENTS),
+    Rung(7, version_7.STATEMENTS),
 )
 
 

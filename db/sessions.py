@@ -19,7 +19,6 @@ from db.shelf import (
     Dependants,
     Shelf,
     delete_of,
-    identity_of,
     in_pieces,
     known,
     marks_for,
@@ -59,9 +58,8 @@ class SessionShelf(Shelf[Session]):
     references = (OF_TRAINEE,)
     dependants = (Dependants(Kind.SESSION_CHANGE, "session_id"),)
 
-    def __init__(self, changes: SessionChangeShelf, now: Callable[[], datetime]) -> None:
+    def __init__(self, now: Callable[[], datetime]) -> None:
         super().__init__()
-        self._changes = changes
         self._now = now
 
     def read(
@@ -156,12 +154,14 @@ class SessionShelf(Shelf[Session]):
         written: Sequence[tuple[Session, Session | None]],
     ) -> None:
         """Note sessions that were written, each with what stood before."""
-        now = self._now()
-        changes = [
-            SessionChange(session.trainee_id, identity_of(session), now, what, before)
-            for session, before in written
-        ]
-        self._changes.insert(database, changes)
+        at = schema.SessionChange.at.db_value(self._now())
+        database.insert(
+            "session_change (trainee_id, session_id, at, what, before, revision)",
+            [
+                (now.trainee_id, now.id, at, what.value, None if was is None else to_text(was), 1)
+                for now, was in written
+            ],
+        )
 
 
 class SessionChangeShelf(Shelf[SessionChange]):

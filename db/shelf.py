@@ -7,15 +7,14 @@ other silently. Many are written, removed and restored by as many statements as 
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
-from dataclasses import fields as record_fields
-from operator import attrgetter
-from typing import Any, Generic, TypeVar
+from typing import Any, Generic, NamedTuple, TypeVar
 
 from db.changes import Kind
 from db.database import Database
 from db.errors import Conflict, InvalidRecord
+from db.remade import remade
 from db.schema import PLAIN, Aggregate
 from desktop.training.sentence import sentence
 
@@ -44,25 +43,35 @@ class Reference:
     by: str = "id"
 
 
+class _Column(NamedTuple):
+    """A field of an aggregate, its column, and how a value goes into the file (None: as it is)."""
+
+    name: str
+    column: str
+    convert: Callable[[Any], Any] | None
+
+
 class Shelf(Generic[A]):
-    """One kind of aggregate without parts: each field of the dataclass is a column."""
+    """One kind of aggregate without parts: each field of the dataclass is a column. Those ``fixed``
+    never change.
+    """
 
     kind: Kind
     record: type[A]
     table: type[Aggregate]
     unique: tuple[str, ...] = ()
+    fixed: tuple[str, ...] = ()
     references: tuple[Reference, ...] = ()
     dependants: tuple[Dependants, ...] = ()
 
     def __init__(self) -> None:
         fields = self.table._meta.sorted_fields
         self._names = tuple(field.name for field in fields)
-        self._own = tuple(field for field in fields if field.name not in NUMBERS)
-        self._fields = tuple(each.name for each in record_fields(self.record))  # type: ignore[arg-type]
-        self._values_of = attrgetter(*self._fields)
-        # What peewee itself does to numbers and text changes nothing of what the model holds.
-        self._convert = tuple(
-            (field.name, None if type(field) in PLAIN else field.db_value) for field in self._own
+        self._own = tuple(
+            # What peewee itself does to numbers and text changes nothing of what the model holds.
+            _Column(field.name, field.column_name, None if type(field) in PLAIN else field.db_value)
+            for field in fields
+            if field.name not in NUMBERS
         )
 
     def read(
@@ -110,11 +119,12 @@ class Shelf(Generic[A]):
         read.
         """
         self._check_all(database, aggregates)
-        columns = ", ".join(f"{field.column_name} = ?" for field in self._own)
+        changing = [column for column in self._own if column.name not in self.fixed]
+        columns = ", ".join(f"{column.column} = ?" for column in changing)
         written = database.execute_many(
             f"UPDATE {self._table_name} SET {columns}, revision = revision + 1"
             " WHERE id = ? AND revision = ?",
-            [(*self._row(x), identity_of(x), revision_of(x)) for x in aggregates],
+            [(*self._row(x, changing), identity_of(x), revision_of(x)) for x in aggregates],
         )
         if written != len(aggregates):
             there = known(database, self.table, "id", map(identity_of, aggregates))
@@ -184,29 +194,28 @@ class Shelf(Generic[A]):
 
     def renewed(self, aggregate: A, identity: int, revision: int) -> A:
         """The aggregate with its identity and revision."""
-        values = dict(zip(self._fields, self._values_of(aggregate), strict=True))
-        return self.record(**values | {"id": identity, "revision": revision})
+        return remade(aggregate, id=identity, revision=revision)
 
     @property
     def _table_name(self) -> str:
         name: str = self.table._meta.table_name
         return name
 
-    def _row(self, aggregate: A) -> tuple[Any, ...]:
-        """The columns as they stand in the file, without identity and revision."""
+    def _row(self, aggregate: A, columns: Iterable[_Column]) -> tuple[Any, ...]:
+        """The columns as they stand in the file."""
         values = self.columns(aggregate)
         return tuple(
             [
                 values[name] if convert is None else convert(values[name])
-                for name, convert in self._convert
+                for name, _, convert in columns
             ]
         )
 
     def _put(self, database: Database, aggregates: Sequence[A]) -> None:
-        names = ", ".join(field.column_name for field in self._own)
+        names = ", ".join(column.column for column in self._own)
         database.insert(
             f"{self._table_name} ({names}, id, revision)",
-            [(*self._row(x), identity_of(x), revision_of(x)) for x in aggregates],
+            [(*self._row(x, self._own), identity_of(x), revision_of(x)) for x in aggregates],
         )
         self.write_parts(database, aggregates)
 

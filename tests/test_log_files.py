@@ -441,7 +441,7 @@ def test_a_variation_is_found_by_key_name_or_height(repository: Repository) -> N
     )
     plan = plan_import(repository, read_log_text(text))
     assert plan.problems == ()
-    keys = [done.sets[0].variation for one in plan.sessions for _, _, done in one.lines]
+    keys = [part.sets[0].variation for one in plan.sessions for part in one.parts]
     assert keys == ["floor", "wall", "hands-450"]
 
 

@@ -89,9 +89,9 @@ def foreseen(club: Repository, arriving: ArrivingTable, decisions: Decisions = B
 
 def sets(prospect: Prospect) -> list[tuple[str, str, int, int | None, int | None]]:
     return [
-        (each.session.day.isoformat(), exercise, done.load_g, done.reps, done.seconds)
+        (each.session.day.isoformat(), part.exercise, done.load_g, done.reps, done.seconds)
         for each in prospect.plan.sessions
-        for exercise, _, part in each.lines
+        for part in each.parts
         for done in part.sets
     ]
 
@@ -150,7 +150,7 @@ def test_a_table_with_titles_gaps_and_another_language_is_read(
         ("2026-11-23", "push-up", 10_000, 5, None),
         ("2026-11-23", "push-up", 10_000, 5, None),
     ]
-    squat = prospect.plan.sessions[0].lines[0][2].sets
+    squat = prospect.plan.sessions[0].parts[0].sets
     assert [(done.rir, done.note) for done in squat] == [(2.0, "gut"), (2.0, ""), (2.0, "")]
 
 
@@ -355,7 +355,7 @@ def test_our_own_log_is_known_by_its_heading_even_in_a_workbook(
     assert arriving.own
     prospect = foreseen(club, arriving)
     assert sets(prospect) == [("2026-11-24", "back-squat", 62_500, 5, None)]
-    assert prospect.plan.sessions[0].lines[0][2].asked[0].reps == 6
+    assert prospect.plan.sessions[0].parts[0].asked[0].reps == 6
 
 
 def test_a_kept_mapping_is_offered_for_the_same_heading(club: Repository, tmp_path: Path) -> None:

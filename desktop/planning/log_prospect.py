@@ -88,7 +88,7 @@ class Prospect:
     @property
     def sets(self) -> int:
         """How many sets would be added."""
-        return sum(len(done.sets) for each in self.plan.sessions for _, _, done in each.lines)
+        return sum(len(part.sets) for each in self.plan.sessions for part in each.parts)
 
     @property
     def empty(self) -> bool:
