@@ -66,6 +66,7 @@ class KnownNames:
         # By names as written: trainee, exercise, and what its sets are not counted by.
         self._sure: dict[tuple[str, str], tuple[str, str, str]] = {}
         self._made: dict[tuple[int, str], tuple[Any, Any]] = {}
+        self._programs: dict[str, int | None] = {}
         self._near: dict[tuple[str, str], tuple[str, ...]] = {}
 
     # --- names ------------------------------------------------------------------------------
@@ -291,8 +292,10 @@ class KnownNames:
 
     def program_id(self, name: str) -> int | None:
         """The id of a program, None where there is none of that name."""
-        program = self._repository.program_named(name)
-        return None if program is None else program.id
+        if name not in self._programs:
+            program = self._repository.program_named(name)
+            self._programs[name] = None if program is None else program.id
+        return self._programs[name]
 
     def _id(self, trainee: str) -> int | None:
         known = self._trainees.get(folded(trainee))

@@ -9,6 +9,7 @@ import shutil
 import tempfile
 from collections.abc import Iterator
 from contextlib import closing, contextmanager
+from dataclasses import replace
 from datetime import date, timedelta
 from pathlib import Path
 
@@ -25,7 +26,7 @@ from db.steps import finished
 from desktop.planning.arriving_files import ArrivingTable, opening, reading
 from desktop.planning.log_prospect import Decisions, foreseeing
 from desktop.planning.taking_in import Before, taking_in
-from desktop.training.program import Line
+from desktop.training.program import Line, Program
 from desktop.training.trainee import BodyMass, Trainee
 from tests.benches.measure import Line as Figure
 from tests.benches.measure import Taken, growth, taken, taken_afresh
@@ -119,7 +120,9 @@ class _Room:
     def __init__(self, folder: Path) -> None:
         self._folder = folder
         self._empty = folder / "empty.db"
-        opened(self._empty).database.close()
+        repository = opened(self._empty)
+        self._program = repository.save(Program("Plain")).saved[0].id
+        repository.database.close()
         self._made = 0
 
     @contextmanager
@@ -143,9 +146,14 @@ class _Room:
                 lines = list(repository.save(*(Line(who, key) for key in LIFTS)).saved)
                 repository.save(
                     *(
-                        session_of_week(who, day + timedelta(days=after), lines, week + number)
+                        replace(
+                            session_of_week(who, day + timedelta(days=after), lines, week + number),
+                            program_id=self._program,
+                            week=week + 1,
+                            day_name=name,
+                        )
                         for week, day in enumerate(days)
-                        for after in (0, 2, 4)
+                        for after, name in ((0, "Monday"), (2, "Wednesday"), (4, "Friday"))
                     )
                 )
             write_log(repository, path, repository.trainees())
