@@ -253,6 +253,22 @@ def test_sessions_of_a_substitute_or_skipped_ones_move_nothing(room: Room) -> No
     assert [step.outcome for step in found.steps] == [Outcome.SKIPPED, Outcome.SKIPPED]
 
 
+def test_pain_on_another_exercise_done_instead_holds_the_line(room: Room) -> None:
+    line_id = room.line_id("back-squat")
+    hurt = (SetDone(40_000, 8), SetDone(40_000, 6, pain=6))
+    part = LineDone(line_id, "bench-press", sets=hurt, skipped=True)
+    saved = room.save(Session(room.trainee_id, MONDAY, (part,)))
+    found = replay_line(room.repository, line_id)
+    assert [step.outcome for step in found.steps] == [Outcome.EXCLUDED]
+    assert found.state.held is not None
+    assert found.state.position == Position(60_000, reps=8, sets=3)
+    assert found.state.last_trained is None  # the line itself rests, and a gap goes on
+    # A slight pain only leaves it where it stands.
+    mild = replace(part, sets=(SetDone(40_000, 8, pain=2),))
+    room.save(replace(saved, lines=(mild,)))
+    assert replay_line(room.repository, line_id).state.held is None
+
+
 def test_a_warm_up_that_hurt_holds_the_line_though_the_exercise_was_skipped(room: Room) -> None:
     hurt = (SetDone(20_000, 5, warm_up=True, pain=6),)
     line_id = room.line_id("back-squat")

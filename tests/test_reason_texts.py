@@ -2,20 +2,27 @@
 
 from __future__ import annotations
 
+import re
 import subprocess
 import sys
-from datetime import date
+from datetime import date, timedelta
 
 import pytest
+from hypothesis import given
 
 from desktop.limits import load_limits
 from desktop.planning.roster import Headline, HeadlineCode, RosterEntry
+from desktop.training.asking import target_on
 from desktop.training.limits import LimitId, Severity
+from desktop.training.program import RuleRevision
 from desktop.training.quantities import Unit
 from desktop.training.reasons import ReasonCode, ReasonValue, reason
 from desktop.training.recovery import Caution
+from desktop.training.replay import replay
 from desktop.training.session import Outcome
+from desktop.training.state import Event, State
 from desktop.training.trainee import Trainee
+from tests.test_replay_properties import CONTEXT, DAY_0, histories
 from views.caution_texts import (
     caution_text,
     headline_text,
@@ -78,6 +85,18 @@ def test_growth_is_told_by_variable(
     values: dict[str, ReasonValue], text: str, english: None
 ) -> None:
     assert reason_text(reason(ReasonCode.GROW, **values), Unit.KG, TODAY) == text
+
+
+@given(histories())
+def test_no_value_is_missing_in_a_sentence(
+    history: tuple[State, list[RuleRevision], list[Event]],
+) -> None:
+    state, revisions, events = history
+    told = replay(revisions, state, events, CONTEXT)
+    target = target_on(told.state, DAY_0 + timedelta(days=210), CONTEXT)
+    for why in (*(step.reason for step in told.steps), target.reason, *target.notes):
+        text = reason_text(why, Unit.KG, TODAY)
+        assert not re.search(r"  | [.,:;)]|^ |[ :]$", text), (why, text)
 
 
 def test_a_roll_over_tells_the_share_of_body_mass_with_its_uncertainty(english: None) -> None:

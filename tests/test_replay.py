@@ -27,7 +27,7 @@ from desktop.training.position import (
     VariableRange,
 )
 from desktop.training.program import LineStart, RuleRevision
-from desktop.training.reasons import ReasonCode
+from desktop.training.reasons import Reason, ReasonCode
 from desktop.training.replay import (
     Cleared,
     Context,
@@ -157,6 +157,67 @@ def test_the_rule_says_what_gives_way(
 ) -> None:
     state = state_at(start, replace(DOUBLE, miss=policy))
     assert place(run(did(0, 5, 5, 5), start=state)) == expected
+
+
+def test_what_could_not_give_way_is_said() -> None:
+    def why(policy: MissPolicy, start: Position, rule: ProgressionRule = DOUBLE) -> Reason:
+        state = state_at(start, replace(rule, miss=policy))
+        short = SetDone(start.load_g, start.reps and 1, start.hold_s and 1)
+        (step,) = run(SessionDone(day(0), (short,) * 3), start=state).steps
+        assert step.reason.code is ReasonCode.BACK_OFF
+        return step.reason
+
+    by_reps = MissPolicy(1, BackOff.REPS)
+    at_floor = why(by_reps, START)
+    assert (at_floor["variable"], at_floor["instead_of"]) == ("load", "reps")
+    assert why(by_reps, Position(60_000, 11, 3))["instead_of"] is None
+    assert why(MissPolicy(1), START)["instead_of"] is None
+    holds = ProgressionRule((VariableRange(Variable.HOLD, 10, 30, 5),))
+    assert why(by_reps, Position(0, None, 3, hold_s=25), holds)["instead_of"] is None
+
+
+def test_work_above_what_was_asked_is_told() -> None:
+    lifted = run(did(0, 8, 8, 8, load_g=65_000))
+    assert codes(lifted) == [ReasonCode.LIFTED]
+    assert lifted.steps[0].reason["after_g"] == 65_000
+    waiting = replace(DOUBLE, criterion=Criterion(sessions=2))
+    assert codes(run(did(0, 8, 8, 8, load_g=65_000), start=state_at(rule=waiting))) == [
+        ReasonCode.LIFTED
+    ]
+    over = replace(DOUBLE, criterion=TWO_FOR_TWO)
+    assert codes(run(did(0, 8, 8, 8, load_g=65_000), start=state_at(rule=over))) == [
+        ReasonCode.LIFTED
+    ]
+    # That the next step waits for a jump matters more.
+    gap = Surroundings((60_000, 65_000, 90_000))
+    far = run(
+        did(0, 12, 12, 12, load_g=65_000), start=state_at(Position(60_000, 12, 3), around=gap)
+    )
+    assert codes(far) == [ReasonCode.IN_BETWEEN]
+
+
+def test_a_variation_far_above_the_one_asked_is_asked_about() -> None:
+    scale = (ScaledVariation("low", "hands high", 0.4), ScaledVariation("high", "floor", 0.64))
+    body = Surroundings((0,), scale, 70_000, bodyweight=True)
+    state = state_at(Position(0, 8, 1, variation="low"), ProgressionRule((REPS_8_12,)), body)
+    done = SessionDone(day(0), (SetDone(0, 8, variation="high"),))
+    (step,) = run(done, start=state).steps
+    assert step.reason.code is ReasonCode.LIFT_ASKED
+    assert (step.reason["done"], step.reason["asked"]) == ("floor", "hands high")
+
+
+def test_ascending_sets_that_improve_say_by_how_much() -> None:
+    rising = replace(DOUBLE, scheme=SetScheme(SchemeKind.ASCENDING, 10))
+    loads = (80_000, 90_000, 100_000)
+
+    def tops(number: int, reps: int) -> SessionDone:
+        sets = tuple(SetDone(load, reps) for load in loads)
+        return SessionDone(day(number), sets, session_id=number)
+
+    result = run(tops(0, 6), tops(3, 7), start=state_at(Position(100_000, 8, 3), rising))
+    assert outcomes(result) == [Outcome.MISSED, Outcome.IMPROVED]
+    why = result.steps[-1].reason
+    assert (why["before"], why["total"]) == (6, 7)
 
 
 def test_where_nothing_can_give_way_it_is_said() -> None:

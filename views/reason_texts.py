@@ -102,7 +102,7 @@ def _spoken(reason: Reason, name: str, value: ReasonValue, unit: Unit, today: da
 
 
 def _spoken_text(name: str, text: str) -> str:
-    if name in ("variable", "variables", "reset"):
+    if name in ("variable", "variables", "reset", "instead_of"):
         return words.listed([words.variable(part.strip()) for part in text.split(",")])
     if name == "weekdays":
         return words.listed([words.weekday(int(part)) for part in text.split(",")])
@@ -152,6 +152,17 @@ def _sentence(reason: Reason) -> str:
                 "Reasons",
                 "A test, no maximum: loads rise; stop after the first set with {stop_rir} or fewer "
                 "clean repetitions left",
+            )
+        case ReasonCode.BACK_OFF if reason.get("instead_of"):
+            return translate(
+                "Reasons",
+                "Missed {misses} in a row, and {instead_of} cannot go back: {variable} does, "
+                "{before} becomes {after}",
+            )
+        case ReasonCode.LIFT_ASKED if reason.get("done_g") is None:
+            return translate(
+                "Reasons",
+                "{done} was done where {asked} was asked, too far above to follow. Is it right?",
             )
         case ReasonCode.RANGE_CHANGED if reason.get("after") is None:
             return translate("Reasons", "A new range, in which the line stays")

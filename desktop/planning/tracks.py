@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Final, TypeVar, cast
 
 from desktop.training.program import Line, RuleRevision
@@ -114,7 +114,11 @@ def _event(session: Session, part: LineDone, line: Line) -> SessionDone:
 
 
 def _sets_of(part: LineDone, line: Line) -> tuple[SetDone, ...]:
-    """The sets that concern the line; of a skipped one its warm-ups, which may have hurt."""
+    """The sets that concern the line; of a skipped one its warm-ups, which may have hurt.
+
+    Of another exercise done in its place nothing counts, but what hurt is told all the same, as of
+    a warm-up: the line is looked at before it goes on.
+    """
     if part.exercise != line.exercise:
-        return ()
+        return tuple(replace(done, warm_up=True) for done in part.sets if done.pain)
     return tuple(done for done in part.sets if done.warm_up or not part.skipped)

@@ -40,6 +40,13 @@ def back_off(position: Position, mover: Mover) -> tuple[Variable, Position] | No
     return None
 
 
+def instead_of(gave_way: Variable, rule: ProgressionRule) -> str | None:
+    """What the rule names to give way, where another variable did; None where it did itself."""
+    named = rule.miss.back_off
+    amount = named is BackOff.REPS and gave_way is Variable.HOLD
+    return None if amount or gave_way.value == named.value else named.value
+
+
 def _eased(position: Position, kind: BackOff, mover: Mover) -> tuple[Variable, Position] | None:
     match kind:
         case BackOff.LOAD:

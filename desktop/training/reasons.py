@@ -35,13 +35,14 @@ class ReasonCode(StrEnum):
     EXCLUDED_DELOAD = "excluded deload"
     EXCLUDED_TEST = "excluded test"
     EXCLUDED_HELD = "excluded held"
-    BACK_OFF = "back off"  # variable, before, after, misses
+    # variable, before, after, misses, instead_of (the one that could not give, None: it did)
+    BACK_OFF = "back off"
     BACK_OFF_IMPOSSIBLE = "back off impossible"  # misses
     PLATEAU = "plateau"  # weeks, load_g, reps
     IN_BETWEEN = "in-between"  # variable, after, reps_needed, over (fraction), amount
     COMPLETE = "complete"
     LIFTED = "lifted"  # before_g, after_g
-    LIFT_ASKED = "lift asked"  # done_g, asked_g, limit (fraction)
+    LIFT_ASKED = "lift asked"  # done_g, asked_g; done, asked where the variation was another
     RANGE_CHANGED = "range changed"  # variable, before, after (none: the position lay within)
     EQUIPMENT_LOST = "equipment lost"  # before_g, after_g
     VARIATION_LOST = "variation lost"  # before, after

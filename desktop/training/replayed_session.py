@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from desktop.training.adjusting import back_off, corrected, on_equipment, raised_to
+from desktop.training.adjusting import back_off, corrected, instead_of, on_equipment, raised_to
 from desktop.training.asking import mover_of, target_on, untrained_days
 from desktop.training.demand import demand
 from desktop.training.judging import Judgement, every_set_harder, judge, weaker_sides
@@ -50,7 +50,9 @@ def _excluded(state: State, event: SessionDone, context: Context) -> tuple[State
     """State and reason where the session does not count for the line; None where it does."""
     worst = _worst_pain(event)
     if worst >= context.settings.pain_no_increase:
-        return _sore(replace(state, last_trained=event.day), worst, event, context)
+        trained = any(not done.warm_up for done in event.sets)
+        since = event.day if trained else state.last_trained
+        return _sore(replace(state, last_trained=since), worst, event, context)
     if state.held is not None:
         why = reason(ReasonCode.EXCLUDED_HELD, day=event.day)
         return replace(state, last_trained=event.day), why
@@ -199,8 +201,8 @@ def _move(
     if judgement.outcome is Outcome.MISSED:
         return _missed(state, stood, judgement, event, mover)
     if judgement.outcome is Outcome.IMPROVED:
-        before = _last_total(state, asked[0].load_g, asked[0].variation)
-        return _Move(stood, reason(ReasonCode.IMPROVED, total=judgement.total, before=before))
+        why = reason(ReasonCode.IMPROVED, total=judgement.total, before=judgement.before)
+        return _Move(stood, why)
     if judgement.outcome is Outcome.PARTIAL:
         why = reason(ReasonCode.PARTIAL, done=judgement.met, asked=judgement.asked)
         return _Move(stood, why)
@@ -227,14 +229,26 @@ def _succeeded(
         )
         return _Move(position, why)
     if not judgement.fulfils:
-        return _Move(position, question or _not_yet(judgement, mover.rule))
+        why = _not_yet(judgement, mover.rule)
+        return _Move(position, question or _lift_told(stood, position, why))
     successes = (0 if moved else state.successes) + 1
     needed = mover.rule.criterion.sessions
     if successes < needed:
-        why = question or reason(ReasonCode.REPEAT_MET, streak=successes, needed=needed)
+        why = reason(ReasonCode.REPEAT_MET, streak=successes, needed=needed)
+        why = question or _lift_told(stood, position, why)
         return _Move(position, why, successes=successes)
     growth = grow(position, mover)
-    return _Move(growth.position, question or growth.reason, grew=growth.grew)
+    why = growth.reason
+    if moved and growth.grew:
+        why = _lift_told(stood, growth.position, why)
+    return _Move(growth.position, question or why, grew=growth.grew)
+
+
+def _lift_told(stood: Position, position: Position, why: Reason) -> Reason:
+    """That more was loaded than asked, where the load rose by it and nothing else must be said."""
+    if why.code is ReasonCode.IN_BETWEEN or position.load_g <= stood.load_g:
+        return why
+    return reason(ReasonCode.LIFTED, before_g=stood.load_g, after_g=position.load_g)
 
 
 def _lifted(
@@ -251,13 +265,12 @@ def _lifted(
     lifted = raised_to(stood, easiest.load_g, easiest.variation, easiest.reps, mover)
     if lifted is not None:
         return lifted, None
-    question = reason(
-        ReasonCode.LIFT_ASKED,
-        done_g=easiest.load_g,
-        asked_g=stood.load_g,
-        limit=mover.settings.jump_limit,
-    )
-    return None, question
+    if not same_load(easiest.load_g, stood.load_g):
+        loads = {"done_g": easiest.load_g, "asked_g": stood.load_g}
+        return None, reason(ReasonCode.LIFT_ASKED, **loads)
+    harder = replace(stood, variation=easiest.variation)
+    done, asked_for = (shown(each, Variable.VARIATION, mover) for each in (harder, stood))
+    return None, reason(ReasonCode.LIFT_ASKED, done=done, asked=asked_for)
 
 
 def _not_yet(judgement: Judgement, rule: ProgressionRule) -> Reason:
@@ -301,6 +314,7 @@ def _missed(
             before=shown(stood, variable, mover),
             after=shown(position, variable, mover),
             misses=misses,
+            instead_of=instead_of(variable, mover.rule),
         )
     return _Move(position, why, backed_off=True)
 

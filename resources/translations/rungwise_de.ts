@@ -8122,6 +8122,10 @@ Liegestütze 12/10/9</translation>
         <translation>Verfehlt, {misses} in Folge, und nichts Leichteres lässt sich aufbauen</translation>
     </message>
     <message>
+        <source>Missed {misses} in a row, and {instead_of} cannot go back: {variable} does, {before} becomes {after}</source>
+        <translation>Verfehlt, {misses} in Folge, und {instead_of} kann nicht zurück: {variable} zurück, {before} wird {after}</translation>
+    </message>
+    <message>
         <source>Missed {misses} in a row: {variable} back, {before} becomes {after}</source>
         <translation>Verfehlt, {misses} in Folge: {variable} zurück, {before} wird {after}</translation>
     </message>
@@ -8256,6 +8260,10 @@ Liegestütze 12/10/9</translation>
     <message>
         <source>{done} of {asked} sets done: the same again</source>
         <translation>{done} von {asked} Sätzen gemacht: noch einmal dasselbe</translation>
+    </message>
+    <message>
+        <source>{done} was done where {asked} was asked, too far above to follow. Is it right?</source>
+        <translation>„{done}“ gemacht, wo „{asked}“ vorgegeben war, zu weit darüber, um zu folgen. Stimmt das?</translation>
     </message>
     <message>
         <source>{percent} % of the main line</source>
@@ -9976,6 +9984,10 @@ Liegestütze 12/10/9</translation>
     <message>
         <source>who? choose a column, or whose all lines are</source>
         <translation>wer? eine Spalte wählen, oder von wem alle Zeilen sind</translation>
+    </message>
+    <message>
+        <source>who? the line names no trainee</source>
+        <translation>wer? die Zeile nennt keine Person</translation>
     </message>
     <message>
         <source>{cells} cells for {columns} columns: put numbers and texts that hold the separator into double quotation marks</source>

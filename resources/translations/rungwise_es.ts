@@ -8122,6 +8122,10 @@ flexiones 12/10/9</translation>
         <translation>Sin alcanzar lo pedido ({misses}), y no se puede montar nada más fácil</translation>
     </message>
     <message>
+        <source>Missed {misses} in a row, and {instead_of} cannot go back: {variable} does, {before} becomes {after}</source>
+        <translation>Sin alcanzar lo pedido ({misses}), y en {instead_of} no se puede bajar: paso atrás en {variable}, de {before} a {after}</translation>
+    </message>
+    <message>
         <source>Missed {misses} in a row: {variable} back, {before} becomes {after}</source>
         <translation>Sin alcanzar lo pedido ({misses}): paso atrás en {variable}, de {before} a {after}</translation>
     </message>
@@ -8256,6 +8260,10 @@ flexiones 12/10/9</translation>
     <message>
         <source>{done} of {asked} sets done: the same again</source>
         <translation>{done} de {asked} series hechas: otra vez lo mismo</translation>
+    </message>
+    <message>
+        <source>{done} was done where {asked} was asked, too far above to follow. Is it right?</source>
+        <translation>Se hizo «{done}» donde se pedía «{asked}», demasiado por encima para seguirlo. ¿Es correcto?</translation>
     </message>
     <message>
         <source>{percent} % of the main line</source>
@@ -9976,6 +9984,10 @@ flexiones 12/10/9</translation>
     <message>
         <source>who? choose a column, or whose all lines are</source>
         <translation>¿quién? elegir una columna, o de quién son todas las filas</translation>
+    </message>
+    <message>
+        <source>who? the line names no trainee</source>
+        <translation>¿quién? la fila no nombra a nadie</translation>
     </message>
     <message>
         <source>{cells} cells for {columns} columns: put numbers and texts that hold the separator into double quotation marks</source>
