@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import shutil
+from collections.abc import Iterator
+from contextlib import closing, contextmanager
 from dataclasses import replace
 from datetime import date, timedelta
 from pathlib import Path
@@ -90,6 +93,19 @@ def open_club(folder: Path, *, weeks: int = 7) -> Repository:
             repository.save(*given.aggregates)
             _train(repository, trainee.id, weeks if place != 3 else 1, short=place == 1)
     return repository
+
+
+def closed_club(folder: Path, *, weeks: int = 7) -> Path:
+    """The club's file, closed, for tests that each take a copy."""
+    open_club(folder, weeks=weeks).database.close()
+    return folder / "club.db"
+
+
+@contextmanager
+def copy_of(club: Path, folder: Path) -> Iterator[Repository]:
+    """A copy of a closed club, open in ``folder``."""
+    with closing(Database.open(Path(shutil.copy(club, folder / "club.db")))) as database:
+        yield Repository(database)
 
 
 def _train(repository: Repository, trainee_id: int, weeks: int, *, short: bool) -> None:

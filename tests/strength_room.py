@@ -5,7 +5,9 @@ Nobody in it exists. It stands on a real data file, so that planning is tested o
 
 from __future__ import annotations
 
-from collections.abc import Callable
+import shutil
+from collections.abc import Callable, Iterator
+from contextlib import closing, contextmanager
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from pathlib import Path
@@ -136,6 +138,20 @@ class Room:
             day = first + ahead * DAY
             if day_plan(self.repository, self.trainee_id, day).slots:
                 self.train(day, doing)
+
+
+def closed(room: Room, folder: Path) -> Path:
+    """The room's file, closed, for tests that each take a copy."""
+    room.repository.database.copy_to(folder / "copy.db")
+    room.repository.database.close()
+    return folder / "copy.db"
+
+
+@contextmanager
+def copy_of(trained: Path, folder: Path) -> Iterator[Room]:
+    """A copy of a closed room, open in ``folder``."""
+    with closing(Database.open(Path(shutil.copy(trained, folder / "trained.db")))) as database:
+        yield Room(Repository(database), 1, 1)
 
 
 def as_asked(asked: AskedSet) -> SetDone:

@@ -7,9 +7,7 @@ from datetime import date, timedelta
 from pathlib import Path
 
 import pytest
-from PySide6.QtGui import QKeySequence
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QMainWindow, QWidget
 from pytestqt.qtbot import QtBot
 
 from db.database import Database
@@ -22,6 +20,8 @@ from desktop.training.equipment import Bar, Discs, Equipment, Place
 from desktop.training.position import Position, ProgressionRule, Variable, VariableRange
 from desktop.training.program import Line, Phase, PhasePurpose, Program, Slot, TrainingDay
 from desktop.training.trainee import EquipmentFrom, Trainee
+from tests.keyboard import focused, press
+from tests.typed_programs import in_window
 from views.past_desk import PastDesk
 from views.program_editor import ProgramEditor
 from views.record import Record
@@ -59,21 +59,10 @@ def record(tmp_path: Path) -> Iterator[Record]:
     repository.database.close()
 
 
-def shown(area: QWidget, qtbot: QtBot) -> QMainWindow:
-    window = QMainWindow()
-    window.setCentralWidget(area)
-    window.resize(1064, 760)
-    qtbot.addWidget(window)
-    with qtbot.waitActive(window):
-        window.show()
-        window.activateWindow()
-    return window
-
-
 @pytest.fixture
 def editor(record: Record, qtbot: QtBot) -> Iterator[ProgramEditor]:
     area = ProgramEditor(record, TODAY, Theme(calm=True))
-    window = shown(area, qtbot)
+    window = in_window(area, qtbot)
     area.show_trainee(None)
     program = record.repository.programs()[0]
     assert program.id is not None
@@ -98,22 +87,11 @@ def tested(record: Record) -> Record:
 @pytest.fixture
 def form(tested: Record, qtbot: QtBot) -> Iterator[SessionForm]:
     area = SessionForm(tested, TODAY, Theme(calm=True))
-    window = shown(area, qtbot)
+    window = in_window(area, qtbot)
     area.show_trainee(tested.repository.trainees()[0].id)
     area.open_day(MONDAY)
     yield area
     window.close()
-
-
-def focused() -> QWidget:
-    widget = QApplication.focusWidget()
-    assert widget is not None
-    return widget
-
-
-def press(*keys: str) -> None:
-    for key in keys:
-        QTest.keySequence(focused(), QKeySequence(key))
 
 
 def purposes(editor: ProgramEditor) -> list[PhasePurpose]:
@@ -152,7 +130,7 @@ def test_a_test_week_is_put_first_and_again_as_a_re_test_by_key(
 
 def test_under_a_running_program_tests_come_at_the_end(tested: Record, qtbot: QtBot) -> None:
     area = ProgramEditor(tested, TODAY, Theme(calm=True))
-    window = shown(area, qtbot)
+    window = in_window(area, qtbot)
     area.show_trainee(tested.repository.trainees()[0].id)
     assert area.page is not None
     assert "Test again at the end" in area.page.head.test.text()

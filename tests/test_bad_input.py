@@ -2,25 +2,22 @@
 
 from __future__ import annotations
 
-import shutil
 from collections.abc import Iterator
-from contextlib import closing
 from datetime import date, timedelta
 from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication
-from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QLineEdit, QWidget
+from PySide6.QtWidgets import QApplication, QLineEdit
 from pytestqt.qtbot import QtBot
 
-from db.database import Database
 from db.repository import Repository
 from desktop.planning.session_draft import Field
 from desktop.planning.typed_cells import Row
 from desktop.planning.typed_session import CellPlace
-from tests.scenario import TODAY, open_club
+from tests.keyboard import focused, strike, type_in
+from tests.scenario import TODAY, closed_club, copy_of
 from views.record import Record
 from views.session_form import SessionForm
 from views.theme import Scheme, Theme
@@ -80,18 +77,15 @@ DATES = (
 
 @pytest.fixture(scope="module")
 def club(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """The club's file, made once and closed."""
-    folder = tmp_path_factory.mktemp("club")
-    open_club(folder, weeks=2).database.close()
-    return folder / "club.db"
+    """The club's file, made once."""
+    return closed_club(tmp_path_factory.mktemp("club"), weeks=2)
 
 
 @pytest.fixture
 def repository(club: Path, tmp_path: Path, english: None) -> Iterator[Repository]:
     """A copy of the club."""
-    shutil.copy(club, tmp_path / "club.db")
-    with closing(Database.open(tmp_path / "club.db")) as database:
-        yield Repository(database)
+    with copy_of(club, tmp_path) as repository:
+        yield repository
 
 
 @pytest.fixture
@@ -111,21 +105,6 @@ def form(repository: Repository, qtbot: QtBot, qapp: QApplication) -> SessionFor
     return form
 
 
-def focus() -> QWidget:
-    widget = QApplication.focusWidget()
-    assert widget is not None
-    return widget
-
-
-def press(key: Qt.Key, modifier: Qt.KeyboardModifier = Qt.KeyboardModifier.NoModifier) -> None:
-    QTest.keyClick(focus(), key, modifier)
-
-
-def write(text: str) -> None:
-    for letter in text:
-        QTest.keyClick(focus(), letter)  # type: ignore[call-overload]
-
-
 def of_day(form: SessionForm, day: date) -> int:
     assert form.trainee_id is not None
     return len(form.record.repository.session_on(form.trainee_id, day))
@@ -136,17 +115,17 @@ def test_a_cell_says_what_is_allowed_and_keeps_the_text(
     form: SessionForm, line: int, row: Row, text: str, said: str
 ) -> None:
     place = CellPlace(line, 0, row)
-    press(KEY.Key_F9)
+    strike(KEY.Key_F9)
     form.page.go_to(place)
-    write(text)
+    type_in(text)
     assert said in form.page.callout.text
-    press(KEY.Key_Return)
+    strike(KEY.Key_Return)
     assert form.page.place == place
     assert said in form.page.callout.text
-    press(KEY.Key_Return, CTRL)
+    strike(KEY.Key_Return, modifier=CTRL)
     assert form.page.place == place
     assert of_day(form, TODAY) == 0
-    field = focus()
+    field = focused()
     assert isinstance(field, QLineEdit)
     assert field.text() == text
     assert said in field.accessibleDescription()
@@ -156,14 +135,14 @@ def test_a_cell_says_what_is_allowed_and_keeps_the_text(
 def test_a_field_says_what_is_allowed_and_keeps_the_text(
     form: SessionForm, field: Field, text: str, said: str
 ) -> None:
-    press(KEY.Key_F9)
+    strike(KEY.Key_F9)
     foot = form.typing.foot
     foot.go_to(field)
-    write(text)
+    type_in(text)
     assert said in foot.callout.text
-    press(KEY.Key_Return, CTRL)
+    strike(KEY.Key_Return, modifier=CTRL)
     if field not in (Field.ACTIVITY_MINUTES, Field.ACTIVITY_EFFORT):  # their name is missing, too
-        assert focus() is foot.fields[field]
+        assert focused() is foot.fields[field]
         assert said in foot.callout.text
     assert of_day(form, TODAY) == 0
     assert foot.fields[field].text() == text
@@ -171,17 +150,17 @@ def test_a_field_says_what_is_allowed_and_keeps_the_text(
 
 @pytest.mark.parametrize(("text", "said"), DATES)
 def test_a_day_says_what_is_allowed(form: SessionForm, text: str, said: str) -> None:
-    press(KEY.Key_D, CTRL)
-    write(text)
-    press(KEY.Key_Return)
+    strike(KEY.Key_D, modifier=CTRL)
+    type_in(text)
+    strike(KEY.Key_Return)
     if said == "today at the latest":  # the plan of a day to come may be read, not recorded
-        press(KEY.Key_F3)
-        write("squat")
-        press(KEY.Key_Return)
-        write("8")
-        press(KEY.Key_Return)
-        write("60")
-        press(KEY.Key_Return, CTRL)
+        strike(KEY.Key_F3)
+        type_in("squat")
+        strike(KEY.Key_Return)
+        type_in("8")
+        strike(KEY.Key_Return)
+        type_in("60")
+        strike(KEY.Key_Return, modifier=CTRL)
     assert said in form.heading._said().text
     assert form.trainee_id is not None
     sessions = form.record.repository.sessions(form.trainee_id)
@@ -189,11 +168,11 @@ def test_a_day_says_what_is_allowed(form: SessionForm, text: str, said: str) -> 
 
 
 def test_an_unknown_exercise_is_said_beside_the_question(form: SessionForm) -> None:
-    press(KEY.Key_F3)
-    write("zzqqxx")
+    strike(KEY.Key_F3)
+    type_in("zzqqxx")
     assert form.typing.choice.shown == ()
     assert "Nothing is called like that" in form.typing.choice.said
-    press(KEY.Key_Return)
+    strike(KEY.Key_Return)
     assert form.typing.choice.isVisible()
     assert form.draft is not None
     assert len(form.draft.lines) == 2
@@ -204,14 +183,14 @@ def test_a_load_pasted_in_the_other_unit_is_converted_when_return_comes_again(
 ) -> None:
     place = CellPlace(BENCH, 0, Row.LOAD)
     form.page.go_to(CellPlace(BENCH, 0, Row.DONE))
-    write("9")
+    type_in("9")
     form.page.go_to(place)
     QGuiApplication.clipboard().setText("135 lb")
-    press(KEY.Key_V, CTRL)
+    strike(KEY.Key_V, modifier=CTRL)
     assert "that is 61.24. Return again takes it" in form.page.callout.text
-    press(KEY.Key_Return)
+    strike(KEY.Key_Return)
     assert form.page.place == place
-    press(KEY.Key_Return)
+    strike(KEY.Key_Return)
     assert form.page.place != place
     assert form.draft is not None
     assert form.draft.lines[BENCH].sets[0].load == "61.24"
@@ -219,7 +198,7 @@ def test_a_load_pasted_in_the_other_unit_is_converted_when_return_comes_again(
 
 def test_a_value_far_from_what_was_asked_is_asked_about(form: SessionForm) -> None:
     form.page.go_to(CellPlace(BENCH, 0, Row.LOAD))
-    write("425")
+    type_in("425")
     assert "Return again if it is meant" in form.page.callout.text
     form.open_day(TODAY - timedelta(days=1))
     assert form.draft is not None

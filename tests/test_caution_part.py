@@ -21,6 +21,7 @@ from desktop.training.program import Override
 from desktop.training.quantities import Unit
 from desktop.training.recovery import Caution, evidence_key
 from desktop.training.trainee import Clearance, DismissedCaution
+from tests.load_screen import load_area
 from tests.strength_room import DAY, MONDAY, Room, as_asked, open_room
 from views.caution_row import CautionRow
 from views.gallery import ForgottenSettings
@@ -45,14 +46,7 @@ def room(tmp_path: Path) -> Iterator[Room]:
 
 
 def opened(qtbot: QtBot, room: Room) -> LoadArea:
-    area = LoadArea(Record(room.repository), TODAY, Theme("light", calm=True))
-    qtbot.addWidget(area)
-    area.resize(1064, 776)
-    area.show_trainee(room.trainee_id)
-    with qtbot.waitExposed(area):
-        area.show()
-    area.show_part(CAUTIONS)
-    return area
+    return load_area(qtbot, room, TODAY, CAUTIONS)
 
 
 def row_of(area: LoadArea, limit: LimitId) -> CautionRow:

@@ -12,14 +12,13 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import QApplication, QLabel
 from pytestqt.qtbot import QtBot
 
-from db.database import Database
-from db.repository import Repository
 from desktop.planning.deload_effect import DeloadEffect, change_of
 from desktop.planning.deload_plan import DeloadBasis, DeloadProposal
 from desktop.training.deload import Seen, Signal
 from desktop.training.program import Program
 from desktop.training.trainee import DeloadWindow
-from tests.strength_room import DAY, MONDAY, PROGRAM, WEEK, Room, open_room
+from tests.load_screen import load_area
+from tests.strength_room import DAY, MONDAY, PROGRAM, WEEK, Room, closed, copy_of, open_room
 from views.deload_texts import (
     change_text,
     effect_text,
@@ -29,8 +28,7 @@ from views.deload_texts import (
     signals_sentence,
 )
 from views.load_area import DELOAD, LoadArea
-from views.record import MessageKind, Record
-from views.theme import Theme
+from views.record import MessageKind
 
 pytestmark = pytest.mark.usefixtures("english")
 
@@ -45,29 +43,17 @@ def trained_file(tmp_path_factory: pytest.TempPathFactory) -> Path:
     folder = tmp_path_factory.mktemp("trained")
     room = open_room(folder, LONG)
     room.train_weeks(3)
-    room.repository.database.copy_to(folder / "copy.db")
-    room.repository.database.close()
-    return folder / "copy.db"
+    return closed(room, folder)
 
 
 @pytest.fixture
 def room(trained_file: Path, tmp_path: Path) -> Iterator[Room]:
-    path = tmp_path / "trained.db"
-    path.write_bytes(trained_file.read_bytes())
-    database = Database.open(path)
-    yield Room(Repository(database), 1, 1)
-    database.close()
+    with copy_of(trained_file, tmp_path) as room:
+        yield room
 
 
 def opened(qtbot: QtBot, room: Room, today: date = TODAY) -> LoadArea:
-    area = LoadArea(Record(room.repository), today, Theme("light", calm=True))
-    qtbot.addWidget(area)
-    area.resize(1064, 776)
-    area.show_trainee(room.trainee_id)
-    with qtbot.waitExposed(area):
-        area.show()
-    area.show_part(DELOAD)
-    return area
+    return load_area(qtbot, room, today, DELOAD)
 
 
 def texts(area: LoadArea) -> list[str]:

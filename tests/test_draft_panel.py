@@ -3,13 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from datetime import date
 from pathlib import Path
 
 import pytest
-from PySide6.QtGui import QKeySequence
-from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QMainWindow, QWidget
 from pytestqt.qtbot import QtBot
 
 from db.database import Database
@@ -18,13 +14,13 @@ from desktop.catalogue import load_catalogue
 from desktop.planning.drafts import Draft, EquipmentClass, GoingOn
 from desktop.training.equipment import Equipment
 from desktop.training.trainee import EquipmentFrom, Trainee
+from tests.keyboard import focused, press, type_in
+from tests.typed_programs import TODAY, shown
 from views.draft_panel import DraftPanel
 from views.draft_source import DraftSource
 from views.program_editor import ProgramEditor
 from views.record import Record
-from views.theme import Theme
 
-TODAY = date(2026, 11, 26)  # a Thursday
 PATIENCE_MS = 20_000
 
 pytestmark = pytest.mark.usefixtures("english")
@@ -45,33 +41,8 @@ def record(tmp_path: Path) -> Iterator[Record]:
 
 @pytest.fixture
 def editor(record: Record, qtbot: QtBot) -> Iterator[ProgramEditor]:
-    window = QMainWindow()
-    area = ProgramEditor(record, TODAY, Theme(calm=True))
-    window.setCentralWidget(area)
-    window.resize(1064, 760)
-    qtbot.addWidget(window)
-    with qtbot.waitActive(window):
-        window.show()
-        window.activateWindow()
-    area.show_trainee(None)
-    area.shelf.take_focus()
-    yield area
-    window.close()
-
-
-def focused() -> QWidget:
-    widget = QApplication.focusWidget()
-    assert widget is not None
-    return widget
-
-
-def press(*keys: str) -> None:
-    for key in keys:
-        QTest.keySequence(focused(), QKeySequence(key))
-
-
-def type_in(text: str) -> None:
-    QTest.keyClicks(focused(), text)
+    with shown(record, qtbot) as editor:
+        yield editor
 
 
 def panel_of(editor: ProgramEditor) -> DraftPanel:

@@ -12,8 +12,6 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
-from db.database import Database
-from db.repository import Repository
 from desktop.catalogue import load_catalogue
 from desktop.planning.absences import next_session
 from desktop.planning.goals import kinds_of, maximum_of
@@ -23,7 +21,7 @@ from desktop.training.position import ScaledVariation, Surroundings
 from desktop.training.quantities import Unit
 from desktop.training.reasons import ReasonCode
 from desktop.training.trainee import Absence, AbsenceKind, Goal, GoalKind
-from tests.strength_room import DAY, MONDAY, WEEK, Room, open_room
+from tests.strength_room import DAY, MONDAY, WEEK, Room, closed, copy_of, open_room
 from views.absence_texts import absence_text
 from views.goal_texts import goal_text
 from views.progress_area import ProgressArea
@@ -44,18 +42,13 @@ def trained_file(tmp_path_factory: pytest.TempPathFactory) -> Path:
     room = open_room(folder)
     room.train_weeks(3)
     room.repository.sync_catalogue(CATALOGUE.values())
-    room.repository.database.copy_to(folder / "copy.db")
-    room.repository.database.close()
-    return folder / "copy.db"
+    return closed(room, folder)
 
 
 @pytest.fixture
 def room(trained_file: Path, tmp_path: Path) -> Iterator[Room]:
-    path = tmp_path / "trained.db"
-    path.write_bytes(trained_file.read_bytes())
-    database = Database.open(path)
-    yield Room(Repository(database), 1, 1)
-    database.close()
+    with copy_of(trained_file, tmp_path) as room:
+        yield room
 
 
 def opened(qtbot: QtBot, room: Room, today: date = TODAY) -> TraineeForm:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import shutil
 from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
@@ -13,11 +12,11 @@ from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import QApplication, QFileDialog, QWidget
 from pytestqt.qtbot import QtBot
 
-from db.database import Database
 from db.repository import Repository
 from desktop.planning.log_prospect import LEAVE_OUT, Fate
 from desktop.training.table_mapping import Role
-from tests.scenario import TODAY, open_club
+from tests.scenario import TODAY, closed_club, copy_of
+from tests.work_area_scene import Said, area_in_use
 from views.export_menu import ExportMenu
 from views.file_drop import file_in
 from views.gallery import ForgottenSettings
@@ -41,37 +40,23 @@ LOG = HEADING + (
 
 @pytest.fixture(scope="module")
 def shelved(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    folder = tmp_path_factory.mktemp("club")
-    open_club(folder).database.close()
-    (path,) = folder.glob("*.db")
-    return path
+    return closed_club(tmp_path_factory.mktemp("club"))
 
 
 @pytest.fixture
 def club(shelved: Path, tmp_path: Path) -> Iterator[Repository]:
-    repository = Repository(Database.open(Path(shutil.copy(shelved, tmp_path / "club.db"))))
-    yield repository
-    repository.database.close()
+    with copy_of(shelved, tmp_path) as club:
+        yield club
 
 
 @pytest.fixture
-def said() -> list[tuple[str, str]]:
+def said() -> Said:
     return []
 
 
 @pytest.fixture
-def area(qtbot: QtBot, club: Repository, said: list[tuple[str, str]]) -> ImportArea:
-    theme, record = Theme(Scheme.LIGHT, calm=True), Record(club)
-    record.message.connect(lambda text, kind: said.append((text, kind)))
-    made = ImportArea(record, TODAY, theme)
-    record.setParent(made)
-    theme.setParent(made)
-    qtbot.addWidget(made)
-    made.resize(1000, 720)
-    with qtbot.waitExposed(made):
-        made.show()
-    made.activateWindow()
-    qtbot.waitUntil(made.isActiveWindow)
+def area(qtbot: QtBot, club: Repository, said: Said) -> ImportArea:
+    made = area_in_use(ImportArea, club, TODAY, said, qtbot)
     made.show_trainee(None)
     return made
 
@@ -244,7 +229,7 @@ def test_a_mapping_is_kept_by_name_and_offered_again(
 
 
 def test_lines_that_are_not_taken_are_handed_back(
-    area: ImportArea, tmp_path: Path, said: list[tuple[str, str]]
+    area: ImportArea, tmp_path: Path, said: Said
 ) -> None:
     opened(area, tmp_path)
     assert area.page.hand_back.isVisible()

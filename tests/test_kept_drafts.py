@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import shutil
 import sqlite3
 import time
 from collections.abc import Iterator
@@ -15,8 +14,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from PySide6.QtCore import Qt
-from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QWidget
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from db.codec import from_text, to_text
@@ -30,7 +28,8 @@ from desktop.planning.typed_cells import Row
 from desktop.planning.typed_session import CellPlace
 from desktop.training.trainee import Trainee
 from tests import strategies
-from tests.scenario import TODAY, open_club
+from tests.keyboard import strike, type_in
+from tests.scenario import TODAY, closed_club, copy_of
 from views.gallery import ForgottenSettings
 from views.main_window import MainWindow
 from views.past_area import PastArea
@@ -145,18 +144,15 @@ def test_keeping_never_waits_for_another_process(tmp_path: Path) -> None:
 
 @pytest.fixture(scope="module")
 def club(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """The club's file, made once and closed."""
-    folder = tmp_path_factory.mktemp("club")
-    open_club(folder, weeks=2).database.close()
-    return folder / "club.db"
+    """The club's file, made once."""
+    return closed_club(tmp_path_factory.mktemp("club"), weeks=2)
 
 
 @pytest.fixture
 def repository(club: Path, tmp_path: Path, english: None) -> Iterator[Repository]:
     """A copy of the club."""
-    shutil.copy(club, tmp_path / "club.db")
-    with closing(Database.open(tmp_path / "club.db")) as database:
-        yield Repository(database)
+    with copy_of(club, tmp_path) as repository:
+        yield repository
 
 
 @pytest.fixture
@@ -178,36 +174,25 @@ def shown_form(repository: Repository, theme: Theme, qtbot: QtBot) -> SessionFor
     return form
 
 
-def focus() -> QWidget:
-    widget = QApplication.focusWidget()
-    assert widget is not None
-    return widget
-
-
-def write(text: str) -> None:
-    for letter in text:
-        QTest.keyClick(focus(), letter)  # type: ignore[call-overload]
-
-
 def test_every_field_is_in_the_file_when_the_next_begins(
     repository: Repository, theme: Theme, qtbot: QtBot
 ) -> None:
     shown_form(repository, theme, qtbot)
     for number, text in enumerate(("12", "10", "9"), start=1):
-        write(text)
-        QTest.keyClick(focus(), Qt.Key.Key_Return)
+        type_in(text)
+        strike(Qt.Key.Key_Return)
         (kept,) = kept_drafts.all_kept(repository)
         assert [s.done for s in kept.lines[0].sets[:number]] == ["12", "10", "9"][:number]
     assert kept_drafts.at_work(repository) is not None
     for _ in range(3):  # each cell is one step back
-        QTest.keyClick(focus(), Qt.Key.Key_Z, CTRL)
+        strike(Qt.Key.Key_Z, modifier=CTRL)
     assert kept_drafts.all_kept(repository) == ()
 
 
 def test_within_a_field_it_follows_soon(repository: Repository, theme: Theme, qtbot: QtBot) -> None:
     form = shown_form(repository, theme, qtbot)
     form.typing.foot.go_to(Field.NOTE)
-    write("slept badly")
+    type_in("slept badly")
 
     def is_kept() -> None:
         (kept,) = kept_drafts.all_kept(repository)
@@ -224,10 +209,10 @@ def test_a_file_that_is_busy_is_told_once_and_written_later(
     form.record.message.connect(lambda text, _kind: said.append(text))
     with closing(sqlite3.connect(repository.database.path, isolation_level=None)) as other:
         other.execute("BEGIN IMMEDIATE")
-        write("12")
-        QTest.keyClick(focus(), Qt.Key.Key_Return)
-        write("10")
-        QTest.keyClick(focus(), Qt.Key.Key_Return)
+        type_in("12")
+        strike(Qt.Key.Key_Return)
+        type_in("10")
+        strike(Qt.Key.Key_Return)
         assert len(said) == 1
         other.execute("ROLLBACK")
     qtbot.waitUntil(lambda: len(kept_drafts.all_kept(repository)) == 1, timeout=3_000)
@@ -239,9 +224,9 @@ def test_saving_takes_the_draft_away_and_undo_brings_it_back(
     repository: Repository, theme: Theme, qtbot: QtBot
 ) -> None:
     form = shown_form(repository, theme, qtbot)
-    QTest.keyClick(focus(), Qt.Key.Key_F9)
+    strike(Qt.Key.Key_F9)
     assert len(kept_drafts.all_kept(repository)) == 1
-    QTest.keyClick(focus(), Qt.Key.Key_Return, CTRL)
+    strike(Qt.Key.Key_Return, modifier=CTRL)
     assert form.showing_outcomes
     assert kept_drafts.all_kept(repository) == ()
     form.record.undo_stack.undo()
@@ -257,7 +242,7 @@ def test_the_window_opens_where_the_program_was_ended(
     day = TODAY - timedelta(days=10)
     form.open_day(day)
     form.page.go_to(CellPlace(0, 0, Row.DONE))
-    write("7")
+    type_in("7")
     typed = form.draft
     window = MainWindow(Record(repository), TODAY, theme, ForgottenSettings())
     qtbot.addWidget(window)
@@ -275,7 +260,7 @@ def test_a_draft_that_was_left_is_listed_with_the_past(
     repository: Repository, theme: Theme, qtbot: QtBot
 ) -> None:
     form = shown_form(repository, theme, qtbot)
-    write("7")
+    type_in("7")
     form.leave()
     window = MainWindow(Record(repository), TODAY, theme, ForgottenSettings())
     qtbot.addWidget(window)
@@ -306,8 +291,8 @@ def test_what_is_typed_goes_and_comes_with_the_trainee(
     assert bow is not None
     window.roster.choose(bow.id)
     window.show_area(SESSION)
-    write("7")
-    QTest.keyClick(focus(), Qt.Key.Key_Return)
+    type_in("7")
+    strike(Qt.Key.Key_Return)
     said: list[str] = []
     record.message.connect(lambda text, _kind: said.append(text))
     for _ in range(2):  # removed while the form stands there, and again

@@ -12,14 +12,13 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
-from db.database import Database
-from db.repository import Repository
 from desktop.planning.load import load_history
 from desktop.training.exercises import Muscle
 from desktop.training.program import Program
 from desktop.training.session import Activity, Wellness
 from desktop.training.trainee import Absence, DeloadWindow
-from tests.strength_room import DAY, MONDAY, PROGRAM, WEEK, Room, open_room
+from tests.load_screen import load_area
+from tests.strength_room import DAY, MONDAY, PROGRAM, WEEK, Room, closed, copy_of, open_room
 from views.load_area import CAUTIONS, DELOAD, LoadArea
 from views.load_texts import figures_of, load_text, sources_text, week_sentence, week_title
 from views.load_weeks_layout import laid_out, least_column, week_rows
@@ -51,28 +50,17 @@ def trained_file(tmp_path_factory: pytest.TempPathFactory) -> Path:
         room.save(replace(session, effort=6, minutes=50))
     room.train(MONDAY + 3 * WEEK, effort=7, minutes=60, wellness=Wellness(3, 4, 4, 5))
     room.save(Activity(room.trainee_id, MONDAY + 3 * WEEK + DAY, "rowing outing", 90, 4))
-    room.repository.database.copy_to(folder / "copy.db")
-    room.repository.database.close()
-    return folder / "copy.db"
+    return closed(room, folder)
 
 
 @pytest.fixture
 def trained(trained_file: Path, tmp_path: Path) -> Iterator[Room]:
-    path = tmp_path / "trained.db"
-    path.write_bytes(trained_file.read_bytes())
-    database = Database.open(path)
-    yield Room(Repository(database), 1, 1)
-    database.close()
+    with copy_of(trained_file, tmp_path) as room:
+        yield room
 
 
 def opened(qtbot: QtBot, room: Room, today: date = TODAY) -> LoadArea:
-    area = LoadArea(Record(room.repository), today, Theme("light", calm=True))
-    qtbot.addWidget(area)
-    area.resize(1064, 776)
-    area.show_trainee(room.trainee_id)
-    with qtbot.waitExposed(area):
-        area.show()
-    return area
+    return load_area(qtbot, room, today)
 
 
 def type_activity(qtbot: QtBot, area: LoadArea, name: str, minutes: str, effort: str) -> None:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import shutil
 from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
@@ -12,15 +11,14 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QTextCharFormat
 from pytestqt.qtbot import QtBot
 
-from db.database import Database
 from db.repository import Repository
 from desktop.planning.noted import Alternative, Answer, Doubt, Span
 from desktop.planning.session_draft import SessionDraft
-from tests.scenario import TODAY, open_club
+from tests.scenario import TODAY, closed_club, copy_of
+from tests.work_area_scene import Said, area_in_use
 from views.notes_area import NotesArea
 from views.notes_text import moved_answers
-from views.record import MessageKind, Record
-from views.theme import Scheme, Theme
+from views.record import MessageKind
 
 pytestmark = pytest.mark.usefixtures("english")
 
@@ -30,37 +28,23 @@ TWO_DAYS = "2025-11-10\nback squat 3x5 60kg\n2025-11-12\nback squat 3x5 62,5kg\n
 
 @pytest.fixture(scope="module")
 def shelved(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    folder = tmp_path_factory.mktemp("club")
-    open_club(folder).database.close()
-    (path,) = folder.glob("*.db")
-    return path
+    return closed_club(tmp_path_factory.mktemp("club"))
 
 
 @pytest.fixture
 def club(shelved: Path, tmp_path: Path) -> Iterator[Repository]:
-    repository = Repository(Database.open(Path(shutil.copy(shelved, tmp_path / "club.db"))))
-    yield repository
-    repository.database.close()
+    with copy_of(shelved, tmp_path) as club:
+        yield club
 
 
 @pytest.fixture
-def said() -> list[tuple[str, str]]:
+def said() -> Said:
     return []
 
 
 @pytest.fixture
-def area(qtbot: QtBot, club: Repository, said: list[tuple[str, str]]) -> NotesArea:
-    theme, record = Theme(Scheme.LIGHT, calm=True), Record(club)
-    record.message.connect(lambda text, kind: said.append((text, kind)))
-    made = NotesArea(record, TODAY, theme)
-    record.setParent(made)
-    theme.setParent(made)
-    qtbot.addWidget(made)
-    made.resize(1000, 720)
-    with qtbot.waitExposed(made):
-        made.show()
-    made.activateWindow()
-    qtbot.waitUntil(made.isActiveWindow)
+def area(qtbot: QtBot, club: Repository, said: Said) -> NotesArea:
+    made = area_in_use(NotesArea, club, TODAY, said, qtbot)
     made.show_trainee(bow(club))
     return made
 
@@ -159,7 +143,7 @@ def test_one_day_fills_the_session_form_and_saves_nothing(
 
 
 def test_several_days_are_saved_as_one_step(
-    area: NotesArea, club: Repository, qtbot: QtBot, said: list[tuple[str, str]]
+    area: NotesArea, club: Repository, qtbot: QtBot, said: Said
 ) -> None:
     written(area, TWO_DAYS)
     assert area.page.take.text() == "Save 2 sessions"
@@ -207,9 +191,7 @@ def test_a_corrected_exercise_is_remembered_for_the_trainee(
     assert area.found.sets == 3
 
 
-def test_a_draft_being_typed_is_not_written_over(
-    area: NotesArea, said: list[tuple[str, str]]
-) -> None:
+def test_a_draft_being_typed_is_not_written_over(area: NotesArea, said: Said) -> None:
     drafts: list[SessionDraft] = []
     area.draft_wanted.connect(drafts.append)
     for _ in range(2):
@@ -230,7 +212,7 @@ def test_each_trainee_keeps_the_text(area: NotesArea, club: Repository) -> None:
 
 
 def test_a_text_file_is_opened_and_anything_else_refused(
-    area: NotesArea, tmp_path: Path, said: list[tuple[str, str]]
+    area: NotesArea, tmp_path: Path, said: Said
 ) -> None:
     (tmp_path / "notes.txt").write_bytes("back squat 3x5 60kg\r\n".encode("utf-16"))
     area.open_file(tmp_path / "notes.txt")

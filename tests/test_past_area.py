@@ -2,24 +2,21 @@
 
 from __future__ import annotations
 
-import shutil
 from collections.abc import Iterator
-from contextlib import closing
 from dataclasses import replace
 from datetime import timedelta
 from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QWidget
+from PySide6.QtWidgets import QApplication
 from pytestqt.modeltest import ModelTester
 from pytestqt.qtbot import QtBot
 
-from db.database import Database
 from db.repository import Repository
 from desktop.training.session import Session
-from tests.scenario import TODAY, open_club
+from tests.keyboard import focused, strike, type_in
+from tests.scenario import TODAY, closed_club, copy_of
 from views.past_area import PastArea
 from views.record import Record
 from views.theme import Scheme, Theme
@@ -31,18 +28,15 @@ NONE = Qt.KeyboardModifier.NoModifier
 
 @pytest.fixture(scope="module")
 def club(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """The club's file, made once and closed."""
-    folder = tmp_path_factory.mktemp("club")
-    open_club(folder).database.close()
-    return folder / "club.db"
+    """The club's file, made once."""
+    return closed_club(tmp_path_factory.mktemp("club"))
 
 
 @pytest.fixture
 def repository(club: Path, tmp_path: Path, english: None) -> Iterator[Repository]:
     """A copy of the club."""
-    shutil.copy(club, tmp_path / "club.db")
-    with closing(Database.open(tmp_path / "club.db")) as database:
-        yield Repository(database)
+    with copy_of(club, tmp_path) as repository:
+        yield repository
 
 
 @pytest.fixture
@@ -71,22 +65,6 @@ def sessions(area: PastArea) -> tuple[Session, ...]:
     return area.record.repository.sessions(bow(area.record.repository))
 
 
-def focus() -> QWidget:
-    widget = QApplication.focusWidget()
-    assert widget is not None
-    return widget
-
-
-def press(*keys: Qt.Key, modifier: Qt.KeyboardModifier = NONE) -> None:
-    for key in keys:
-        QTest.keyClick(focus(), key, modifier)
-
-
-def write(text: str) -> None:
-    for letter in text:
-        QTest.keyClick(focus(), letter)  # type: ignore[call-overload]
-
-
 def test_the_latest_session_stands_first_and_in_full(area: PastArea) -> None:
     last = sessions(area)[-1]
     row = area.table.row
@@ -97,39 +75,39 @@ def test_the_latest_session_stands_first_and_in_full(area: PastArea) -> None:
 
 
 def test_a_search_finds_by_exercise_and_shows_its_sets(area: PastArea) -> None:
-    press(KEY.Key_F, modifier=CTRL)
-    write("l-sit")
+    strike(KEY.Key_F, modifier=CTRL)
+    type_in("l-sit")
     rows = area.table.past.rows
     assert 0 < len(rows) < len(sessions(area))
     assert all("L-sit" in row.exercises and " s" in row.exercises for row in rows)
-    write(" 2026-10")
+    type_in(" 2026-10")
     assert 0 < len(area.table.past.rows) < len(rows)
-    press(KEY.Key_Escape)
+    strike(KEY.Key_Escape)
     assert len(area.table.past.rows) == len(sessions(area))
-    press(KEY.Key_Down)
-    assert focus() is area.table
+    strike(KEY.Key_Down)
+    assert focused() is area.table
 
 
 def test_return_opens_the_session(area: PastArea, qtbot: QtBot) -> None:
     with qtbot.waitSignal(area.session_wanted) as opened:
-        press(KEY.Key_Return)
+        strike(KEY.Key_Return)
     assert opened.args == [sessions(area)[-1].id]
 
 
 def test_a_session_moves_to_another_date_after_its_effect_was_said(area: PastArea) -> None:
     before = sessions(area)
-    press(KEY.Key_F2)
-    write((TODAY + timedelta(days=1)).isoformat())
-    press(KEY.Key_Return)
+    strike(KEY.Key_F2)
+    type_in((TODAY + timedelta(days=1)).isoformat())
+    strike(KEY.Key_Return)
     assert "today at the latest" in area.dates.wrong.text()
-    focus().selectAll()  # type: ignore[attr-defined]
+    focused().selectAll()  # type: ignore[attr-defined]
     day = before[-1].day - timedelta(days=1)
-    write(day.isoformat())
-    press(KEY.Key_Return)
+    type_in(day.isoformat())
+    strike(KEY.Key_Return)
     assert area.effects.isVisible()
     assert area.effects.text.text()
     assert sessions(area) == before
-    press(KEY.Key_Return)
+    strike(KEY.Key_Return)
     assert sessions(area)[-1].day == day
     assert any("day" in text for text in area.detail.said)
     area.record.undo_stack.undo()
@@ -143,10 +121,10 @@ def test_two_sessions_are_joined_in_one_step(area: PastArea) -> None:
     last, other = before[-1], before[-2]
     near = replace(other, day=last.day - timedelta(days=1))
     area.record.save("Move", near)
-    press(KEY.Key_F3)
-    press(KEY.Key_Return)
+    strike(KEY.Key_F3)
+    strike(KEY.Key_Return)
     assert area.effects.isVisible()
-    press(KEY.Key_Return)
+    strike(KEY.Key_Return)
     after = sessions(area)
     assert len(after) == len(before) - 1
     assert sum(len(p.sets) for p in after[-1].lines) == sum(
@@ -162,20 +140,20 @@ def test_an_exercise_is_another_one_everywhere_in_one_step(area: PastArea) -> No
     before = sessions(area)
     of_squat = [one for one in before if any(p.exercise == "back-squat" for p in one.lines)]
     area.table.stand_on(of_squat[-1].id or 0)
-    press(KEY.Key_F4)
-    write("back")
-    press(KEY.Key_Return)
-    write("l-sit")
-    press(KEY.Key_Return)
+    strike(KEY.Key_F4)
+    type_in("back")
+    strike(KEY.Key_Return)
+    type_in("l-sit")
+    strike(KEY.Key_Return)
     assert not area.effects.isVisible()  # held, not counted: refused in words
-    press(KEY.Key_F4)
-    write("back")
-    press(KEY.Key_Return)
-    write("bench")
-    press(KEY.Key_Return)
+    strike(KEY.Key_F4)
+    type_in("back")
+    strike(KEY.Key_Return)
+    type_in("bench")
+    strike(KEY.Key_Return)
     assert area.effects.isVisible()
     assert f"{len(of_squat)} sessions" in area.effects.title.text()
-    press(KEY.Key_Return)
+    strike(KEY.Key_Return)
     assert not any(p.exercise == "back-squat" for one in sessions(area) for p in one.lines)
     assert sum(len(p.sets) for one in sessions(area) for p in one.lines) == sum(
         len(p.sets) for one in before for p in one.lines
@@ -186,11 +164,11 @@ def test_an_exercise_is_another_one_everywhere_in_one_step(area: PastArea) -> No
 
 def test_a_session_is_removed_and_comes_back(area: PastArea) -> None:
     before = sessions(area)
-    press(KEY.Key_Delete)
-    press(KEY.Key_Escape)
+    strike(KEY.Key_Delete)
+    strike(KEY.Key_Escape)
     assert sessions(area) == before
-    press(KEY.Key_Delete)
-    press(KEY.Key_Return)
+    strike(KEY.Key_Delete)
+    strike(KEY.Key_Return)
     assert len(sessions(area)) == len(before) - 1
     area.record.undo_stack.undo()
     assert len(sessions(area)) == len(before)
@@ -201,17 +179,17 @@ def test_the_model_keeps_the_rules(area: PastArea, qtmodeltester: ModelTester) -
 
 
 def test_an_empty_list_says_why(area: PastArea, repository: Repository) -> None:
-    press(KEY.Key_F, modifier=CTRL)
-    write("zzqq")
+    strike(KEY.Key_F, modifier=CTRL)
+    type_in("zzqq")
     assert area.empty.isVisible()
     assert "Escape shows them all" in area.empty.text()
-    press(KEY.Key_Escape)
+    strike(KEY.Key_Escape)
     assert not area.empty.isVisible()
     cox = repository.trainee_named("Cox")
     assert cox is not None
     area.show_trainee(cox.id)
     assert "Nothing is on record yet" in area.empty.text()
-    press(KEY.Key_Delete, KEY.Key_F2, KEY.Key_F3, KEY.Key_F4)
+    strike(KEY.Key_Delete, KEY.Key_F2, KEY.Key_F3, KEY.Key_F4)
     assert not area.effects.isVisible()
 
 

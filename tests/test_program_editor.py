@@ -9,77 +9,42 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QMainWindow, QWidget
+from PySide6.QtWidgets import QWidget
 from pytestqt.qtbot import QtBot
 
-from db.database import Database
-from db.repository import Repository
-from desktop.catalogue import load_catalogue
 from desktop.planning.starters import starters
 from desktop.training.position import Variable
-from desktop.training.program import PhasePurpose, Slot
-from desktop.training.program_edits import SlotPlace, slot_at
-from desktop.training.quantities import Unit
+from desktop.training.program import PhasePurpose
+from desktop.training.program_edits import SlotPlace
 from desktop.training.rules import ReadyRule, ready_rule_of
-from desktop.training.trainee import Trainee
-from tests.typed_programs import focused, press, program_of, slots_of, type_in
+from tests.keyboard import focused, press, type_in
+from tests.typed_programs import (
+    page_of,
+    program_of,
+    shown,
+    slot,
+    slots_of,
+    stored,
+    type_program,
+)
 from views.phase_line import PhaseLine
 from views.program_editor import ProgramEditor
-from views.program_page import PHASE, ProgramPage
+from views.program_page import PHASE
 from views.record import Record
-from views.theme import Theme
-
-TODAY = date(2026, 11, 26)  # a Thursday
 
 pytestmark = pytest.mark.usefixtures("english")
 
 
 @pytest.fixture
 def record(tmp_path: Path) -> Iterator[Record]:
-    repository = Repository(Database.open(tmp_path / "rungwise.db"))
-    repository.sync_catalogue(load_catalogue())
-    repository.save(Trainee("Bow", unit=Unit.KG, weekdays=(0, 3)), Trainee("Cox", unit=Unit.LB))
-    yield Record(repository)
-    repository.database.close()
+    with stored(tmp_path) as record:
+        yield record
 
 
 @pytest.fixture
 def editor(record: Record, qtbot: QtBot) -> Iterator[ProgramEditor]:
-    window = QMainWindow()
-    area = ProgramEditor(record, TODAY, Theme(calm=True))
-    window.setCentralWidget(area)
-    window.resize(1064, 760)
-    qtbot.addWidget(window)
-    with qtbot.waitActive(window):
-        window.show()
-        window.activateWindow()
-    area.show_trainee(None)
-    area.shelf.take_focus()
-    yield area
-    window.close()
-
-
-def page_of(editor: ProgramEditor) -> ProgramPage:
-    assert editor.page is not None
-    return editor.page
-
-
-def slot(editor: ProgramEditor, day: int, place: int) -> Slot:
-    return slot_at(program_of(editor), SlotPlace(0, day, place))
-
-
-def type_program(editor: ProgramEditor) -> None:
-    """Two days with three slots each, without a mouse."""
-    press("Ctrl+Shift+N")
-    type_in("Winter strength")
-    press("Return")
-    for line in ("back squat 3x6-9 60", "bench press 3x8-12 40", "bent over row 3x8-12 35"):
-        type_in(line)
-        press("Return")
-    press("Ctrl+Shift+D")
-    for line in ("deadlift 3x5-8 80", "overhead press 3x6-10 25", "plank 3x20-60s"):
-        type_in(line)
-        press("Return")
+    with shown(record, qtbot) as editor:
+        yield editor
 
 
 def test_a_program_of_two_days_is_typed_by_keyboard(editor: ProgramEditor) -> None:

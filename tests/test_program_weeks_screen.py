@@ -19,16 +19,14 @@ from desktop.training.position import FrequencyCondition, Variable
 from desktop.training.program import Line
 from desktop.training.program_edits import DayPlace, SlotPlace, with_slot
 from desktop.training.rules import ReadyRule, ready_rule_of
+from tests.keyboard import focused, press, type_in
 from tests.typed_programs import (
-    focused,
     page_of,
-    press,
     program_of,
     shown,
     slot,
     slots_of,
     stored,
-    type_in,
     type_program,
     weeks_of,
 )

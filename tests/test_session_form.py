@@ -9,8 +9,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QLocale, Qt
-from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QLabel, QLineEdit, QWidget
+from PySide6.QtWidgets import QApplication, QLabel, QLineEdit
 from pytestqt.qtbot import QtBot
 
 from db.database import Database
@@ -26,6 +25,7 @@ from desktop.training.program import Phase, Program, Slot, TrainingDay
 from desktop.training.quantities import Unit
 from desktop.training.session import Outcome, Session, SetDone
 from desktop.training.trainee import Trainee
+from tests.keyboard import focused, strike, type_in
 from views.next_time import OUTCOME_MARKS
 from views.record import Record
 from views.session_form import SessionForm
@@ -99,31 +99,15 @@ def form(record: Record, qtbot: QtBot, qapp: QApplication) -> SessionForm:
     return form
 
 
-def focus() -> QWidget:
-    widget = QApplication.focusWidget()
-    assert widget is not None
-    return widget
-
-
-def press(*keys: Qt.Key, modifier: Qt.KeyboardModifier = NONE) -> None:
-    for key in keys:
-        QTest.keyClick(focus(), key, modifier)
-
-
-def write(text: str) -> None:
-    for letter in text:
-        QTest.keyClick(focus(), letter)  # type: ignore[call-overload]
-
-
 def type_cells(*texts: str) -> None:
     """Type into one cell after the other, each ended by Return."""
     for text in texts:
-        write(text)
-        press(KEY.Key_Return)
+        type_in(text)
+        strike(KEY.Key_Return)
 
 
 def save() -> None:
-    press(KEY.Key_Return, modifier=CTRL)
+    strike(KEY.Key_Return, modifier=CTRL)
 
 
 def sessions(form: SessionForm) -> tuple[Session, ...]:
@@ -145,7 +129,7 @@ def where(form: SessionForm) -> CellPlace | None:
 
 
 def test_the_cursor_stands_in_the_first_done_cell(form: SessionForm) -> None:
-    assert focus().accessibleName() == "Back squat, set 1, repetitions done"
+    assert focused().accessibleName() == "Back squat, set 1, repetitions done"
     assert where(form) == CellPlace(0, 0, Row.DONE)
 
 
@@ -159,11 +143,11 @@ def test_the_planned_day_comes_filled_in(form: SessionForm) -> None:
 
 
 def test_a_session_is_typed_saved_undone_and_done_again(form: SessionForm) -> None:
-    press(KEY.Key_Space, KEY.Key_Equal)  # two sets as asked
+    strike(KEY.Key_Space, KEY.Key_Equal)  # two sets as asked
     type_cells("9")
     type_cells("8", "8", "7")
-    press(KEY.Key_F8)  # the plank as asked
-    assert focus() is form.typing.foot.fields[Field.EFFORT]
+    strike(KEY.Key_F8)  # the plank as asked
+    assert focused() is form.typing.foot.fields[Field.EFFORT]
     type_cells("7", "55")
     save()
     (session,) = sessions(form)
@@ -182,7 +166,7 @@ def test_a_session_is_typed_saved_undone_and_done_again(form: SessionForm) -> No
     stack.undo()
     assert sessions(form) == ()
     assert texts(form, 0) == ["10", "10", "9"]  # what was typed is there as a draft
-    assert focus().accessibleName().startswith("Back squat, set")
+    assert focused().accessibleName().startswith("Back squat, set")
     stack.redo()
     assert len(sessions(form)) == 1
     assert form.draft is not None
@@ -190,9 +174,9 @@ def test_a_session_is_typed_saved_undone_and_done_again(form: SessionForm) -> No
 
 
 def test_what_comes_next_is_told_with_its_reason(form: SessionForm) -> None:
-    press(KEY.Key_F9)
+    strike(KEY.Key_F9)
     form.page.go_to(CellPlace(1, 2, Row.DONE))
-    write("5")
+    type_in("5")
     save()
     squat, dip, _plank = form.outcomes.rows
     shown = squat.change.text().replace("\N{NO-BREAK SPACE}", " ")
@@ -202,24 +186,24 @@ def test_what_comes_next_is_told_with_its_reason(form: SessionForm) -> None:
 
 
 def test_as_asked_for_all_leaves_what_is_typed(form: SessionForm) -> None:
-    press(KEY.Key_Right)
-    write("6")
-    press(KEY.Key_F9)
+    strike(KEY.Key_Right)
+    type_in("6")
+    strike(KEY.Key_F9)
     assert texts(form, 0) == ["10", "6", "10"]
     assert texts(form, 2) == ["30", "30"]
-    assert focus() is form.typing.foot.fields[Field.EFFORT]
+    assert focused() is form.typing.foot.fields[Field.EFFORT]
 
 
 def test_arrows_walk_through_the_sheet(form: SessionForm) -> None:
-    press(KEY.Key_Right, KEY.Key_Down)
+    strike(KEY.Key_Right, KEY.Key_Down)
     assert where(form) == CellPlace(0, 1, Row.LOAD)
-    press(KEY.Key_Down, KEY.Key_Down, KEY.Key_Down)
+    strike(KEY.Key_Down, KEY.Key_Down, KEY.Key_Down)
     assert where(form) == CellPlace(1, 1, Row.DONE)
-    press(KEY.Key_Left, KEY.Key_Up)
+    strike(KEY.Key_Left, KEY.Key_Up)
     assert where(form) == CellPlace(0, 0, Row.PAIN)
-    press(KEY.Key_PageDown, KEY.Key_PageDown)
+    strike(KEY.Key_PageDown, KEY.Key_PageDown)
     assert where(form) == CellPlace(2, 0, Row.DONE)
-    press(KEY.Key_PageUp)
+    strike(KEY.Key_PageUp)
     assert where(form) == CellPlace(1, 0, Row.DONE)
 
 
@@ -233,14 +217,14 @@ def test_a_wrong_text_stays_and_is_explained_and_stops_saving(form: SessionForm)
     type_cells("ten")
     assert where(form) == CellPlace(0, 0, Row.DONE)
     assert "Not a number" in form.page.callout.text
-    assert "Not a number" in focus().accessibleDescription()
-    press(KEY.Key_Down)
-    press(KEY.Key_PageDown)
+    assert "Not a number" in focused().accessibleDescription()
+    strike(KEY.Key_Down)
+    strike(KEY.Key_PageDown)
     save()
     assert sessions(form) == ()
     assert where(form) == CellPlace(0, 0, Row.DONE)
     assert texts(form, 0)[0] == "ten"
-    press(KEY.Key_Delete)
+    strike(KEY.Key_Delete)
     assert texts(form, 0)[0] == ""
     assert form.page.callout.text == ""
 
@@ -261,19 +245,19 @@ def test_bad_input_is_refused_beside_the_cell(
     form: SessionForm, row: Row, text: str, told: str
 ) -> None:
     form.page.go_to(CellPlace(0, 0, row))
-    write(text)
+    type_in(text)
     assert told in form.page.callout.text
 
 
 def test_a_doubtful_load_is_asked_about_once(form: SessionForm) -> None:
-    press(KEY.Key_F9)
+    strike(KEY.Key_F9)
     form.page.go_to(CellPlace(0, 0, Row.LOAD))
     type_cells("625")
     assert where(form) == CellPlace(0, 0, Row.LOAD)
     assert "625 kg against 60 kg" in form.page.callout.text
     save()
     assert sessions(form) == ()
-    press(KEY.Key_Return)
+    strike(KEY.Key_Return)
     assert where(form) == CellPlace(0, 1, Row.LOAD)
     save()
     assert sessions(form)[0].lines[0].sets[0].load_g == 625_000
@@ -282,29 +266,29 @@ def test_a_doubtful_load_is_asked_about_once(form: SessionForm) -> None:
 def test_typing_is_taken_back_word_by_word(form: SessionForm) -> None:
     type_cells("12")
     type_cells("11")
-    press(KEY.Key_Z, modifier=CTRL)
+    strike(KEY.Key_Z, modifier=CTRL)
     assert texts(form, 0) == ["12", "", ""]
-    press(KEY.Key_Z, modifier=CTRL)
+    strike(KEY.Key_Z, modifier=CTRL)
     assert texts(form, 0) == ["", "", ""]
-    press(KEY.Key_Z, modifier=CTRL | SHIFT)
+    strike(KEY.Key_Z, modifier=CTRL | SHIFT)
     assert texts(form, 0) == ["12", "", ""]
 
 
 def test_an_extra_set_comes_and_goes(form: SessionForm) -> None:
-    press(KEY.Key_N, modifier=CTRL)
+    strike(KEY.Key_N, modifier=CTRL)
     assert where(form) == CellPlace(0, 3, Row.DONE)
-    write("6")
+    type_in("6")
     assert texts(form, 0) == ["", "", "", "6"]
-    press(KEY.Key_Delete, modifier=CTRL)
+    strike(KEY.Key_Delete, modifier=CTRL)
     assert texts(form, 0) == ["", "", ""]
-    assert isinstance(focus(), SetCell)
+    assert isinstance(focused(), SetCell)
 
 
 def test_weight_is_added_to_the_body(form: SessionForm) -> None:
     form.page.go_to(CellPlace(1, 0, Row.DONE))
-    press(KEY.Key_F8)
+    strike(KEY.Key_F8)
     form.page.go_to(CellPlace(1, 0, Row.DONE))
-    press(KEY.Key_F2)
+    strike(KEY.Key_F2)
     assert where(form) == CellPlace(1, 0, Row.LOAD)
     type_cells("+10", "-20")
     save()
@@ -313,20 +297,20 @@ def test_weight_is_added_to_the_body(form: SessionForm) -> None:
 
 
 def test_an_exercise_is_added_by_a_few_letters_on_a_rest_day(form: SessionForm) -> None:
-    press(KEY.Key_PageDown, modifier=ALT)
+    strike(KEY.Key_PageDown, modifier=ALT)
     assert form.draft is not None
     assert form.draft.day == date(2026, 11, 17)
     assert not form.page.empty.isHidden()
-    press(KEY.Key_F3)
-    write("lnge")
+    strike(KEY.Key_F3)
+    type_in("lnge")
     assert form.typing.choice.shown[0].startswith("Lunge")
-    press(KEY.Key_Return)
-    assert focus().accessibleName() == "Lunge, set 1, repetitions done"
+    strike(KEY.Key_Return)
+    assert focused().accessibleName() == "Lunge, set 1, repetitions done"
     type_cells("8/7")
     form.page.go_to(CellPlace(0, 0, Row.LOAD))
-    write("16")
+    type_in("16")
     save()
-    press(KEY.Key_Return)
+    strike(KEY.Key_Return)
     (session,) = sessions(form)
     left, right = session.lines[0].sets
     assert (left.side, left.reps, right.side, right.reps) == ("left", 8, "right", 7)
@@ -339,17 +323,17 @@ def test_an_exercise_is_added_by_a_few_letters_on_a_rest_day(form: SessionForm) 
 
 
 def test_another_exercise_is_done_instead(form: SessionForm) -> None:
-    press(KEY.Key_F3, modifier=SHIFT)
-    write("goblet")
-    press(KEY.Key_Return)
+    strike(KEY.Key_F3, modifier=SHIFT)
+    type_in("goblet")
+    strike(KEY.Key_Return)
     assert [block.name.text() for block in form.page.blocks][:2] == ["Back squat", "Goblet squat"]
-    press(KEY.Key_F9)  # fills what was not replaced
+    strike(KEY.Key_F9)  # fills what was not replaced
     assert texts(form, 0) == ["", "", ""]
     assert texts(form, 2) == ["8", "8", "8"]
     form.page.go_to(CellPlace(1, 0, Row.DONE))
     type_cells("10")
     form.page.go_to(CellPlace(1, 0, Row.LOAD))
-    write("20")
+    type_in("20")
     save()
     planned, done = sessions(form)[0].lines[:2]
     assert planned.skipped
@@ -360,11 +344,11 @@ def test_another_exercise_is_done_instead(form: SessionForm) -> None:
 def test_a_correction_that_changes_nothing_says_why(form: SessionForm) -> None:
     for day in (MONDAY, THURSDAY):
         form.open_day(day)
-        press(KEY.Key_F9)
+        strike(KEY.Key_F9)
         save()
     form.open_day(MONDAY)
     form.page.go_to(CellPlace(0, 0, Row.RESERVE))
-    write("3")
+    type_in("3")
     save()
     assert "No target changes: training went on as asked" in form.effects.text.text()
 
@@ -372,62 +356,62 @@ def test_a_correction_that_changes_nothing_says_why(form: SessionForm) -> None:
 def test_the_past_is_corrected_with_its_effect_told_first(form: SessionForm) -> None:
     for day in (MONDAY, THURSDAY):
         form.open_day(day)
-        press(KEY.Key_F9)
+        strike(KEY.Key_F9)
         save()
         if form.effects.isVisible():
-            press(KEY.Key_Return)
+            strike(KEY.Key_Return)
     form.open_day(MONDAY)
     form.page.go_to(CellPlace(0, 0, Row.DONE))
-    write("4")
+    type_in("4")
     save()
     assert "New caution: Back squat" in form.effects.text.text()
     assert "\N{RIGHTWARDS ARROW}" not in form.effects.text.text()
-    press(KEY.Key_Escape)
+    strike(KEY.Key_Escape)
     assert sessions(form)[0].lines[0].sets[0].reps == 10
     save()
     save()
     assert sessions(form)[0].lines[0].sets[0].reps == 4
     form.open_day(THURSDAY)
     form.page.go_to(CellPlace(0, 0, Row.DONE))
-    write("4")
+    type_in("4")
     save()
     told = form.effects.text.text().replace("\N{NO-BREAK SPACE}", " ")
     assert "Back squat" in told
     assert "3 × 12 at 60 kg → 3 × 11 at 60 kg" in told
-    press(KEY.Key_Return)
+    strike(KEY.Key_Return)
     assert form.outcomes.rows[0].change.text()
     changes = form.record.repository.session_changes(sessions(form)[1].id or 0)
     assert [change.what.value for change in changes] == ["entered", "corrected"]
 
 
 def test_sessions_and_training_days_are_walked_by_key(form: SessionForm) -> None:
-    press(KEY.Key_F9)
+    strike(KEY.Key_F9)
     save()
-    press(KEY.Key_PageDown, modifier=CTRL)
+    strike(KEY.Key_PageDown, modifier=CTRL)
     assert form.draft is not None
     assert form.draft.day == THURSDAY
     assert texts(form, 0) == ["", "", ""]
-    press(KEY.Key_PageUp, modifier=CTRL | SHIFT)
+    strike(KEY.Key_PageUp, modifier=CTRL | SHIFT)
     assert form.draft.day == MONDAY
     assert texts(form, 0) == ["10", "10", "10"]
-    press(KEY.Key_Home, modifier=ALT)
+    strike(KEY.Key_Home, modifier=ALT)
     assert form.draft.day == TODAY
 
 
 def test_a_day_is_typed_as_the_locale_writes_it(form: SessionForm) -> None:
-    press(KEY.Key_D, modifier=CTRL)
-    write("19/11/2026")
-    press(KEY.Key_Return)
+    strike(KEY.Key_D, modifier=CTRL)
+    type_in("19/11/2026")
+    strike(KEY.Key_Return)
     assert form.draft is not None
     assert form.draft.day == THURSDAY
 
 
 def test_a_day_to_come_is_looked_at_but_not_saved(form: SessionForm) -> None:
     form.open_day(date(2026, 11, 30))
-    press(KEY.Key_F9)
+    strike(KEY.Key_F9)
     save()
     assert sessions(form) == ()
-    assert focus() is form.heading.field
+    assert focused() is form.heading.field
 
 
 def test_what_is_typed_is_there_again_after_a_look_elsewhere(form: SessionForm) -> None:
@@ -445,7 +429,7 @@ def test_saving_leads_on_to_the_next_trainee_of_the_day(form: SessionForm, qtbot
     stroke = form.record.repository.trainee_named("Stroke")
     assert stroke is not None
     form.trainee_wanted.connect(form.show_trainee)
-    press(KEY.Key_F9)
+    strike(KEY.Key_F9)
     save()
     with qtbot.waitSignal(form.trainee_wanted) as wanted:
         save()
@@ -457,17 +441,17 @@ def test_saving_leads_on_to_the_next_trainee_of_the_day(form: SessionForm, qtbot
 
 
 def test_the_coach_sets_the_next_target_otherwise(form: SessionForm) -> None:
-    press(KEY.Key_F9)
+    strike(KEY.Key_F9)
     save()
     form.outcomes.rows[0].override.click()
     editor = form.outcomes.rows[0].editor
     assert editor is not None
     for text in ("3", "8", "65"):
-        write(text)
-        press(KEY.Key_Return)
+        type_in(text)
+        strike(KEY.Key_Return)
     editor.note.setFocus()
-    write("feels light")
-    press(KEY.Key_Return)
+    type_in("feels light")
+    strike(KEY.Key_Return)
     plan = day_plan(form.record.repository, form.trainee_id or 0, THURSDAY)
     assert plan.slots[0].target.position == Position(65_000, 8, 3)
     shown = form.outcomes.rows[0].change.text().replace("\N{NO-BREAK SPACE}", " ")
@@ -478,9 +462,9 @@ def test_the_coach_sets_the_next_target_otherwise(form: SessionForm) -> None:
 
 
 def test_pain_raises_its_caution_at_once(form: SessionForm) -> None:
-    press(KEY.Key_F9)
+    strike(KEY.Key_F9)
     form.page.go_to(CellPlace(1, 0, Row.PAIN))
-    write("5")
+    type_in("5")
     save()
     session = sessions(form)[0]
     assert session.lines[1].worst_pain == 5
@@ -489,7 +473,7 @@ def test_pain_raises_its_caution_at_once(form: SessionForm) -> None:
 
 def test_a_red_flag_stops_everything(form: SessionForm) -> None:
     form.typing.foot.flag.click()
-    press(KEY.Key_F9)
+    strike(KEY.Key_F9)
     assert texts(form, 0) == ["", "", ""]
     assert not form.heading.all.isEnabled()
     save()
@@ -503,14 +487,14 @@ def test_a_red_flag_stops_everything(form: SessionForm) -> None:
 
 
 def test_wellness_and_body_mass_are_asked_seldom(form: SessionForm) -> None:
-    press(KEY.Key_F9)
-    press(KEY.Key_F7)
-    assert focus() is form.typing.foot.fields[Field.MASS]
+    strike(KEY.Key_F9)
+    strike(KEY.Key_F7)
+    assert focused() is form.typing.foot.fields[Field.MASS]
     type_cells("72,5", "4", "9")
     assert "Allowed: 1 to 5." in form.typing.foot.fields[Field.SORENESS].accessibleDescription()
     save()
     assert sessions(form) == ()
-    assert focus() is form.typing.foot.fields[Field.SORENESS]
+    assert focused() is form.typing.foot.fields[Field.SORENESS]
     type_cells("3")
     save()
     assert sessions(form)[0].wellness.soreness == 3
@@ -525,8 +509,8 @@ def test_a_block_keeps_its_height_while_it_is_typed_in(form: SessionForm) -> Non
     QApplication.processEvents()
     before = block.height()
     for text in ("12", "x", "4"):
-        write(text)
-        press(KEY.Key_Right)
+        type_in(text)
+        strike(KEY.Key_Right)
         QApplication.processEvents()
         assert block.height() == before
 
@@ -541,9 +525,9 @@ def test_pounds_stay_pounds(record: Record, form: SessionForm) -> None:
     bow = record.repository.trainee_named("Bow")
     assert bow is not None
     record.save("Pounds", replace(bow, unit=Unit.LB))
-    press(KEY.Key_F9)
+    strike(KEY.Key_F9)
     form.page.go_to(CellPlace(0, 0, Row.LOAD))
-    write("135")
+    type_in("135")
     save()
     form.open_day(MONDAY)
     assert texts(form, 0, Row.LOAD)[0] == "135"
@@ -551,9 +535,9 @@ def test_pounds_stay_pounds(record: Record, form: SessionForm) -> None:
 
 def test_a_comma_is_written_where_the_locale_has_one(form: SessionForm) -> None:
     QLocale.setDefault(QLocale("de_DE"))
-    press(KEY.Key_F9)
+    strike(KEY.Key_F9)
     form.page.go_to(CellPlace(0, 0, Row.LOAD))
-    write("62.5")
+    type_in("62.5")
     save()
     form.open_day(MONDAY)
     assert texts(form, 0, Row.LOAD)[0] == "62,5"
@@ -566,7 +550,7 @@ def test_nothing_is_saved_where_nothing_is_typed(form: SessionForm, qtbot: QtBot
 
 
 def test_a_session_taken_out_comes_back_by_undo(form: SessionForm) -> None:
-    press(KEY.Key_F9)
+    strike(KEY.Key_F9)
     save()
     form.after.remove.click()
     assert sessions(form) == ()
@@ -581,21 +565,21 @@ def test_the_outcome_words_have_marks_of_their_own(form: SessionForm) -> None:
 
 
 def test_another_activity_is_typed_and_goes_on_record_at_once(form: SessionForm) -> None:
-    press(KEY.Key_F7)
+    strike(KEY.Key_F7)
     form.typing.foot.go_to(Field.ACTIVITY)
-    write("cycling")
-    press(KEY.Key_Return)
-    write("40")
-    press(KEY.Key_Return)
-    write("5")
-    press(KEY.Key_Return)
+    type_in("cycling")
+    strike(KEY.Key_Return)
+    type_in("40")
+    strike(KEY.Key_Return)
+    type_in("5")
+    strike(KEY.Key_Return)
     repository, trainee_id = form.record.repository, form.trainee_id
     assert trainee_id is not None
     (activity,) = repository.activities(trainee_id)
     assert (activity.name, activity.minutes, activity.effort) == ("cycling", 40, 5.0)
     assert activity.day == MONDAY
     assert "cycling 40 min" in form.typing.foot.activities.text()
-    assert focus() is form.typing.foot.fields[Field.ACTIVITY]
+    assert focused() is form.typing.foot.fields[Field.ACTIVITY]
     assert form.draft is not None
     assert form.draft.blank
     form.record.undo_stack.undo()
@@ -603,15 +587,15 @@ def test_another_activity_is_typed_and_goes_on_record_at_once(form: SessionForm)
 
 
 def test_an_activity_half_typed_is_asked_for_when_saving(form: SessionForm) -> None:
-    press(KEY.Key_F9)
+    strike(KEY.Key_F9)
     form.typing.foot.go_to(Field.ACTIVITY)
-    write("swimming")
+    type_in("swimming")
     save()
-    assert focus() is form.typing.foot.fields[Field.ACTIVITY_MINUTES]
+    assert focused() is form.typing.foot.fields[Field.ACTIVITY_MINUTES]
     assert "How many minutes" in form.typing.foot.callout.text
-    write("30")
-    press(KEY.Key_Return)
-    write("6")
+    type_in("30")
+    strike(KEY.Key_Return)
+    type_in("6")
     save()
     assert form.trainee_id is not None
     assert [each.name for each in form.record.repository.activities(form.trainee_id)] == [
@@ -621,32 +605,32 @@ def test_an_activity_half_typed_is_asked_for_when_saving(form: SessionForm) -> N
 
 
 def test_an_activity_is_taken_while_the_session_is_not_ready(form: SessionForm) -> None:
-    write("x")
+    type_in("x")
     form.typing.foot.go_to(Field.ACTIVITY)
-    write("cycling")
-    press(KEY.Key_Return)
-    write("40")
-    press(KEY.Key_Return)
-    write("11")
-    press(KEY.Key_Return)
+    type_in("cycling")
+    strike(KEY.Key_Return)
+    type_in("40")
+    strike(KEY.Key_Return)
+    type_in("11")
+    strike(KEY.Key_Return)
     assert form.trainee_id is not None
     assert form.record.repository.activities(form.trainee_id) == ()
     assert "0 to 10" in form.typing.foot.callout.text
-    press(KEY.Key_Backspace)
-    press(KEY.Key_Return)
+    strike(KEY.Key_Backspace)
+    strike(KEY.Key_Return)
     (activity,) = form.record.repository.activities(form.trainee_id)
     assert activity.effort == 1.0
     assert texts(form, 0)[0] == "x"
 
 
 def test_sets_left_blank_go_and_the_cursor_goes_on(form: SessionForm, qtbot: QtBot) -> None:
-    press(KEY.Key_N, modifier=CTRL)
-    press(KEY.Key_N, modifier=CTRL)
+    strike(KEY.Key_N, modifier=CTRL)
+    strike(KEY.Key_N, modifier=CTRL)
     assert where(form) == CellPlace(0, 4, Row.DONE)
-    write("6")
+    type_in("6")
     save()
     assert form.showing_outcomes
-    press(KEY.Key_Left, modifier=ALT)  # back to cells that are fewer than before
+    strike(KEY.Key_Left, modifier=ALT)  # back to cells that are fewer than before
     qtbot.wait(0)
     assert texts(form, 0) == ["6", "", ""]
-    assert isinstance(focus(), SetCell)
+    assert isinstance(focused(), SetCell)

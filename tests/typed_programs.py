@@ -7,8 +7,6 @@ from contextlib import contextmanager
 from datetime import date
 from pathlib import Path
 
-from PySide6.QtGui import QKeySequence
-from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QMainWindow, QWidget
 from pytestqt.qtbot import QtBot
 
@@ -19,6 +17,7 @@ from desktop.training.program import Program, Slot
 from desktop.training.program_edits import SlotPlace, slot_at
 from desktop.training.quantities import Unit
 from desktop.training.trainee import Trainee
+from tests.keyboard import press, type_in
 from views.program_editor import ProgramEditor
 from views.program_page import ProgramPage
 from views.record import Record
@@ -41,17 +40,24 @@ def stored(folder: Path) -> Iterator[Record]:
 @contextmanager
 def shown(record: Record, qtbot: QtBot) -> Iterator[ProgramEditor]:
     """The editor in an active window, on its empty shelf."""
-    window = QMainWindow()
     area = ProgramEditor(record, TODAY, Theme(calm=True))
+    window = in_window(area, qtbot)
+    area.show_trainee(None)
+    area.shelf.take_focus()
+    yield area
+    window.close()
+
+
+def in_window(area: QWidget, qtbot: QtBot) -> QMainWindow:
+    """A work area in an active window as large as it usually is."""
+    window = QMainWindow()
     window.setCentralWidget(area)
     window.resize(1064, 760)
     qtbot.addWidget(window)
     with qtbot.waitActive(window):
         window.show()
         window.activateWindow()
-    area.show_trainee(None)
-    area.shelf.take_focus()
-    yield area
+    return window
 
 
 def page_of(editor: ProgramEditor) -> ProgramPage:
@@ -70,22 +76,6 @@ def weeks_of(editor: ProgramEditor) -> WeeksPage:
 def program_of(editor: ProgramEditor) -> Program:
     assert editor.program is not None
     return editor.program
-
-
-def focused() -> QWidget:
-    widget = QApplication.focusWidget()
-    assert widget is not None
-    return widget
-
-
-def press(*keys: str) -> None:
-    """Type keys by name ("Alt+Down") into whatever has the focus."""
-    for key in keys:
-        QTest.keySequence(focused(), QKeySequence(key))
-
-
-def type_in(text: str) -> None:
-    QTest.keyClicks(focused(), text)
 
 
 def slots_of(editor: ProgramEditor, day: int = 0, phase: int = 0) -> list[str]:
