@@ -155,20 +155,26 @@ class _LibraryMemory:
     library: Library | None = None
 
 
-def read_library(repository: Repository) -> Library:
-    """What all trainees share: the same object as the last time while none of it was written."""
+def library_known(repository: Repository) -> Library | None:
+    """The library as it was last read, while none of it was written; None: it has to be read."""
     memory = repository.memory(_LibraryMemory)
     version = repository.shared_version()
-    known = version is not None and version == memory.version and memory.said is repository.said
-    if memory.library is None or not known:
-        memory.version, memory.said = version, repository.said
-        memory.library = Library(
+    if version is None or (version, repository.said) != (memory.version, memory.said):
+        memory.version, memory.said, memory.library = version, repository.said, None
+    return memory.library
+
+
+def read_library(repository: Repository) -> Library:
+    """What all trainees share: the same object as the last time while none of it was written."""
+    library = library_known(repository)
+    if library is None:
+        library = repository.memory(_LibraryMemory).library = Library(
             exercises={one.key: one for one in repository.exercises(retired=True)},
             programs={_id_of(program): program for program in repository.programs()},
             settings=repository.coach_settings(),
             limits=shipped_limits(),
         )
-    return memory.library
+    return library
 
 
 def read_history(

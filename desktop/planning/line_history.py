@@ -4,30 +4,26 @@ where reading all that was trained would keep the coach waiting.
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from datetime import date
 
 from db.line_parts import line_parts
 from db.repository import Repository
-from desktop.planning.history import History, Library, shipped_limits
+from desktop.planning.history import History, Library, library_known, shipped_limits
 from desktop.training.exercises import LoadingKind
-from desktop.training.program import Line
+from desktop.training.program import Assignment, Line
 
 
 def read_about(repository: Repository, trainee_id: int) -> History:
     """All that is known of a trainee but the sessions, the activities and what was dismissed.
 
-    Of the library the exercises of the trainee's lines and the programs assigned.
+    Of a library not in memory, the exercises of the trainee's lines and the programs assigned.
     """
     lines = repository.lines(trainee_id)
     assignments = repository.assignments(trainee_id)
     return History(
         trainee=repository.trainee(trainee_id),
-        library=Library(
-            repository.exercises_called({line.exercise for line in lines}),
-            {key: repository.program(key) for key in {one.program_id for one in assignments}},
-            repository.coach_settings(),
-            shipped_limits(),
-        ),
+        library=library_known(repository) or _library_of(repository, lines, assignments),
         lines=lines,
         assignments=assignments,
         body_masses=repository.body_masses(trainee_id),
@@ -35,6 +31,17 @@ def read_about(repository: Repository, trainee_id: int) -> History:
         deloads=repository.deloads(trainee_id),
         absences=repository.absences(trainee_id),
         goals=repository.goals(trainee_id),
+    )
+
+
+def _library_of(
+    repository: Repository, lines: Iterable[Line], assignments: Iterable[Assignment]
+) -> Library:
+    return Library(
+        repository.exercises_called({line.exercise for line in lines}),
+        {key: repository.program(key) for key in {one.program_id for one in assignments}},
+        repository.coach_settings(),
+        shipped_limits(),
     )
 
 
