@@ -41,10 +41,11 @@ def by_session(rows: Iterable[LogRow]) -> dict[SessionKey, SessionRows]:
             group = found[key] = SessionRows()
         if row.exercise:
             part = row.exercise, row.line_name
-            if part in group.parts:
-                group.parts[part].append(row)
-            else:
+            alike = group.parts.get(part)
+            if alike is None:
                 group.parts[part] = [row]
+            else:
+                alike.append(row)
         else:
             group.bare.append(row)
         if said.told or said.red_flag:
@@ -129,9 +130,12 @@ class PlannedPart(msgspec.Struct, frozen=True, gc=False):
 def planned_part(exercise: str, line_name: str, rows: Sequence[LogRow]) -> PlannedPart:
     """One exercise of one session; sets in the order of their numbers, else of the file."""
     ordered: Sequence[LogRow] = rows
-    if not any(row.set_number is None for row in rows if row.done or row.asked):
+    numbers = [row.set_number or 0 for row in rows]
+    if numbers != sorted(numbers) and all(
+        row.set_number is not None for row in rows if row.done or row.asked
+    ):
         ordered = sorted(rows, key=lambda row: row.set_number or 0)
-    said = [row.said for row in rows]
+    said = tuple({id(row.said): row.said for row in rows}.values())
     states = {state for each in said for state in each.states}
     return PlannedPart(
         exercise,

@@ -161,10 +161,10 @@ def _text(path: Path) -> Reading:
     lines: list[TableLine] = []
     remarks: list[str] = []
     reader = csv.reader(io.StringIO(text, newline=""), delimiter=separator, strict=True)
-    number, total = 1, text.count("\n") + 1
+    name, number, total = path.name, 1, text.count("\n") + 1
     try:
         for cells in reader:
-            _take(lines, number, [cell.strip() for cell in cells], path.name)
+            _take(lines, number, list(map(str.strip, cells)), name)
             number = reader.line_num + 1
             if len(lines) % _SLICE == 0:
                 yield min(1.0, 0.1 + 0.9 * number / total)
@@ -185,8 +185,8 @@ def vote_for_separator(text: str) -> str:
     """Comma, semicolon or tab: the one by which most of the first lines have the same number of
     columns, the more columns the better.
     """
-    sample = [line for line in text.splitlines()[: 4 * _SAMPLE_LINES] if line.strip()]
-    sample = sample[:_SAMPLE_LINES]
+    first = islice(io.StringIO(text), 4 * _SAMPLE_LINES)
+    sample = [line for line in first if line.strip()][:_SAMPLE_LINES]
 
     def votes(separator: str) -> tuple[float, int]:
         try:
@@ -230,7 +230,7 @@ def _take(lines: list[TableLine], number: int, cells: list[str], name: str) -> N
                 most_columns=MOST_COLUMNS,
             )
         )
-    if any(len(cell) > MOST_LETTERS for cell in cells):
+    if max(map(len, cells)) > MOST_LETTERS:
         raise UnreadableTable(
             sentence(
                 "{name}, line {number}: a cell of more than {most_letters} letters",

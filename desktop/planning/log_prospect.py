@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Mapping, Sequence
+from collections.abc import Container, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from enum import StrEnum
 from pathlib import Path
@@ -102,22 +102,24 @@ def foreseeing(
 ) -> Steps[Prospect]:
     """What taking a log into the data would do, line by line, step by step; reads only."""
     known = _Names(repository, decisions)
-    left_out = {row.line for row in _all_rows(mapped) if known.leaves_out(row)}
+    left_out = known.left_out(_all_rows(mapped))
     doubts = _doubts(mapped, known, left_out)
     preview = mapped.preview
     refused = set() if decisions.take_doubtful else {doubt.line for doubt in doubts}
-    preview = replace(
-        preview,
-        rows=tuple(r for r in preview.rows if r.line not in left_out | refused),
-        spoiled=(
-            *(r for r in preview.spoiled if r.line not in left_out),
-            *(r for r in preview.rows if r.line in refused),
-        ),
-        problems=(
-            *(p for p in preview.problems if p.line not in left_out),
-            *(d for d in doubts if d.line in refused),
-        ),
-    )
+    not_taken = left_out | refused
+    if not_taken:
+        preview = replace(
+            preview,
+            rows=tuple(r for r in preview.rows if r.line not in not_taken),
+            spoiled=(
+                *(r for r in preview.spoiled if r.line not in left_out),
+                *(r for r in preview.rows if r.line in refused),
+            ),
+            problems=(
+                *(p for p in preview.problems if p.line not in left_out),
+                *(d for d in doubts if d.line in refused),
+            ),
+        )
     plan = yield from planning_import(
         repository, preview, known.answers, new_exercises=decisions.new_exercises
     )
@@ -186,26 +188,25 @@ def _fates(
         unsure[doubt.line].append(doubt)
     held, there = {p.line for p in plan.held_back}, set(plan.doubles)
 
-    def fate(line: int) -> Fate:
+    def fated(line: int) -> LineFate:
+        made = tuple(rows.get(line, ()))
         if line in left_out:
-            return Fate.LEFT_OUT
-        if line in unsure and not set(said[line]) - set(unsure[line]):
-            return Fate.DOUBTFUL
-        if said[line]:
-            return Fate.HELD if line in held else Fate.REFUSED
-        return Fate.THERE if line in there else Fate.TAKEN
-
-    numbers = sorted({*rows, *(line for line in said if said[line])})
-    return tuple(
-        LineFate(
+            return LineFate(line, Fate.LEFT_OUT, made)
+        if line not in said and line not in unsure:
+            return LineFate(line, Fate.THERE if line in there else Fate.TAKEN, made)
+        wrong, doubtful = said.get(line, []), unsure.get(line, [])
+        fate = Fate.HELD if line in held else Fate.REFUSED
+        if doubtful and not set(wrong) - set(doubtful):
+            fate = Fate.DOUBTFUL
+        return LineFate(
             line,
-            fate(line),
-            tuple(rows[line]),
-            tuple(dict.fromkeys(p.text for p in (said[line] or unsure[line]))),
-            frozenset(p.column for p in (*said[line], *unsure[line])),
+            fate,
+            made,
+            tuple(dict.fromkeys(p.text for p in (wrong or doubtful))),
+            frozenset(p.column for p in (*wrong, *doubtful)),
         )
-        for line in numbers
-    )
+
+    return tuple(map(fated, sorted({*rows, *said})))
 
 
 class _Names:
@@ -232,12 +233,16 @@ class _Names:
             if folded(meant) in self._exercises
         }
 
-    def leaves_out(self, row: LogRow) -> bool:
-        """Whether the coach said so of its trainee or exercise."""
-        return LEAVE_OUT in (
-            self._said.get(folded(row.exercise)),
-            self._said.get(folded(row.trainee)),
-        )
+    def left_out(self, rows: Sequence[LogRow]) -> set[int]:
+        """The lines of which the coach said so by their trainee or exercise."""
+        names = {name for name, meant in self._said.items() if meant == LEAVE_OUT}
+        if not names:
+            return set()
+        return {
+            row.line
+            for row in rows
+            if folded(row.exercise) in names or folded(row.trainee) in names
+        }
 
     def weighted(self, name: str) -> bool:
         """Whether a name stands for an exercise with weights; which exercise is asked first."""
@@ -249,10 +254,12 @@ class _Names:
         themselves, because they are unlike everybody, count as answered.
         """
         counts: dict[tuple[str, str], set[int]] = defaultdict(set)
-        for row in rows:
-            if row.trainee and folded(row.trainee) not in self._trainees:
+        people = _strange({row.trainee for row in rows}, self._trainees)
+        exercises = _strange({row.exercise for row in rows}, self._stored)
+        for row in rows if people or exercises else ():
+            if row.trainee in people:
                 counts["trainee", row.trainee].add(row.line)
-            if row.exercise and folded(row.exercise) not in self._stored:
+            if row.exercise in exercises:
                 counts["exercise", row.exercise].add(row.line)
         return tuple(
             self._question(kind, name, len(lines), name if name in added else "")
@@ -266,3 +273,8 @@ class _Names:
             return NameQuestion(kind, name, lines, tuple((e.key, e.name) for e in near), answer)
         like = nearest(name, self._trainees.values())
         return NameQuestion(kind, name, lines, tuple((n, n) for n in like), answer)
+
+
+def _strange(names: Iterable[str], known: Container[str]) -> set[str]:
+    """Those of the names as written that are not known."""
+    return {name for name in names if name and folded(name) not in known}
