@@ -347,14 +347,11 @@ class Desk(QObject):
         self.record.say(translate("Application", "Backed up to {path}").format(path=copy))
 
     def _choose_file(self) -> None:
-        from PySide6.QtWidgets import QFileDialog
+        from views.file_dialogs import ask_source
 
-        dialog = QFileDialog(
-            self.window, translate("Application", "Open a data file"), str(paths.data_folder())
-        )
-        dialog.setNameFilter(translate("Application", "Data files (*.db)"))
-        dialog.fileSelected.connect(lambda path: self.open(Path(path)))
-        dialog.open()
+        title = translate("Application", "Open a data file")
+        kinds = (translate("Application", "Data files (*.db)"),)
+        ask_source(self.window, title, kinds, self.open, paths.data_folder())
 
     def _open_demo(self) -> None:
         """The demo has a data file of its own, filled the first time."""

@@ -40,17 +40,10 @@ class Moving(QObject):
 
     def ask_file(self) -> None:
         """Ask for a file of everything, and look into it."""
-        from PySide6.QtCore import QStandardPaths
-        from PySide6.QtWidgets import QFileDialog
+        from views.file_dialogs import ask_source
 
-        folder = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
         title = translate("Application", "Choose a file that holds everything")
-        dialog = QFileDialog(self._window, title, folder)
-        dialog.setFileMode(QFileDialog.FileMode.ExistingFile)
-        dialog.setNameFilter("JSON (*.json)")
-        dialog.fileSelected.connect(lambda path: self.look_at(Path(path)))
-        dialog.finished.connect(dialog.deleteLater)
-        dialog.open()
+        ask_source(self._window, title, ("JSON (*.json)",), self.look_at)
 
     def look_at(self, source: Path) -> None:
         """Read a file of everything and show what taking it over would change."""

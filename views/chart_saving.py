@@ -7,11 +7,11 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, QStandardPaths
-from PySide6.QtGui import QAction
-from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
+from PySide6.QtWidgets import QWidget
 
 from db.errors import StoreError
+from views.file_dialogs import ask_target, file_name
+from views.offered_actions import OfferedActions
 from views.record import MessageKind, Record
 
 if TYPE_CHECKING:
@@ -30,26 +30,16 @@ class Saved:
     write_book: Write
 
 
-class ChartSaving(QObject):
+class ChartSaving(OfferedActions):
     """The actions that save a chart, and the question where to. ``now`` gives what there is."""
 
     def __init__(self, owner: QWidget, record: Record, now: Callable[[], Saved]) -> None:
         super().__init__(owner)
-        self._owner, self._record, self._now = owner, record, now
-        self.actions = [
-            self._action(self.tr("Save as picture (PNG)…"), self.save_png),
-            self._action(self.tr("Save as drawing (SVG)…"), self.save_svg),
-            self._action(self.tr("Save the numbers (CSV)…"), self.save_csv),
-            self._action(self.tr("Save the numbers (spreadsheet)…"), self.save_book),
-        ]
-
-    def ask_how(self, below: QWidget) -> None:
-        """Offer the ways in a menu under a button."""
-        menu = QMenu(self._owner)
-        menu.addActions(self.actions)
-        menu.aboutToHide.connect(menu.deleteLater)
-        menu.popup(below.mapToGlobal(below.rect().bottomLeft()))
-        menu.setActiveAction(self.actions[0])
+        self._record, self._now = record, now
+        self.add(self.tr("Save as picture (PNG)…"), self.save_png)
+        self.add(self.tr("Save as drawing (SVG)…"), self.save_svg)
+        self.add(self.tr("Save the numbers (CSV)…"), self.save_csv)
+        self.add(self.tr("Save the numbers (spreadsheet)…"), self.save_book)
 
     def save_png(self) -> None:
         """Ask where, and save an image."""
@@ -86,24 +76,6 @@ class ChartSaving(QObject):
             text = self.tr("Saved to {path}")
             self._record.say(text.format(path=target), MessageKind.DONE)
 
-    def _action(self, text: str, slot: Callable[[], None]) -> QAction:
-        action = QAction(text, self)
-        action.triggered.connect(lambda _checked=False: slot())
-        return action
-
     def _ask(self, name: str, suffix: str, how: Write) -> None:
-        folder = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
-        dialog = QFileDialog(self._owner, self.tr("Save the chart"), folder)
-        dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
-        dialog.setDefaultSuffix(suffix)
-        dialog.setNameFilter(f"{suffix.upper()} (*.{suffix})")
-        dialog.selectFile(f"{_plain(name)}.{suffix}")
-        dialog.fileSelected.connect(lambda path: self.write(Path(path), how))
-        dialog.finished.connect(dialog.deleteLater)
-        dialog.open()
-
-
-def _plain(name: str) -> str:
-    """``name`` with nothing in it that a file system might refuse."""
-    kept = "".join(sign if sign.isalnum() or sign in " -,_" else " " for sign in name)
-    return " ".join(kept.split())[:80] or "chart"
+        title, proposed = self.tr("Save the chart"), file_name(name, "chart")
+        ask_target(self.owner, title, proposed, suffix, lambda path: self.write(path, how))

@@ -90,31 +90,27 @@ class ExportMenu(QObject):
 
     def all_about_one(self) -> None:
         """Ask for a folder, and write there all about the trainee chosen, for that person."""
-        from PySide6.QtCore import QStandardPaths
-        from PySide6.QtWidgets import QFileDialog
+        from views.file_dialogs import ask_folder
 
         people = self._record.repository.trainees()
         chosen = next((each for each in people if each.id == self._trainee_id()), None)
         if chosen is None:
             self._record.say(self.tr("Choose a trainee first."))
             return
-        folder = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
         title = self.tr("Where to put all that is kept of {name}").format(name=chosen.name)
-        dialog = QFileDialog(self._window, title, folder)
-        dialog.setFileMode(QFileDialog.FileMode.Directory)
-        dialog.setOption(QFileDialog.Option.ShowDirsOnly)
-        dialog.fileSelected.connect(
-            lambda path: self.write(Path(path), lambda folder: self.give(chosen, folder))
+        ask_folder(
+            self._window,
+            title,
+            lambda path: self.write(path, lambda folder: self.give(chosen, folder)),
         )
-        dialog.finished.connect(dialog.deleteLater)
-        dialog.open()
 
     def give(self, trainee: Trainee, folder: Path) -> str:
         """Write all about a trainee into a folder of their own in ``folder``; what was done."""
         from desktop.planning.everything_files import give_to_trainee
+        from views.file_dialogs import file_name
         from views.safe_keeping import sessions_text
 
-        own = folder / file_name(trainee.name)
+        own = folder / file_name(trainee.name, "export")
         content = give_to_trainee(self._record.repository, trainee, own)
         text = self.tr("All of {name}, {sessions}, saved to {path}")
         return text.format(
@@ -172,19 +168,9 @@ class ExportMenu(QObject):
         self._ask_for(title, suffix, lambda path: self.write(path, write))
 
     def _ask_for(self, title: str, suffix: str, then: Callable[[Path], None]) -> None:
-        from PySide6.QtCore import QStandardPaths
-        from PySide6.QtWidgets import QFileDialog
+        from views.file_dialogs import ask_target, file_name
 
-        folder = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
-        dialog = QFileDialog(self._window, title, folder)
-        dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
-        dialog.setDefaultSuffix(suffix)
-        kind = suffix.rpartition(".")[2]
-        dialog.setNameFilter(f"{kind.upper()} (*.{kind})")
-        dialog.selectFile(f"{file_name(title)}.{suffix}")
-        dialog.fileSelected.connect(lambda path: then(Path(path)))
-        dialog.finished.connect(dialog.deleteLater)
-        dialog.open()
+        ask_target(self._window, title, file_name(title, "export"), suffix, then)
 
     def write(self, path: Path, write: Write) -> None:
         """Write a file, and say how it went."""
@@ -207,12 +193,6 @@ class ExportMenu(QObject):
             self._record.say(said, MessageKind.ERROR)
         else:
             raise error
-
-
-def file_name(text: str) -> str:
-    """A name that every file system takes."""
-    kept = "".join(c if c.isalnum() or c in " -_" else " " for c in text)
-    return " ".join(kept.split())[:60] or "export"
 
 
 def _plain(name: str) -> str:

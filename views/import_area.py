@@ -8,8 +8,8 @@ from datetime import date
 from pathlib import Path
 from typing import Any
 
-from PySide6.QtCore import QStandardPaths, Qt
-from PySide6.QtWidgets import QFileDialog, QStackedWidget, QWidget
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QStackedWidget, QWidget
 
 from db.errors import StoreError
 from desktop.planning.arriving_files import (
@@ -39,6 +39,7 @@ from desktop.training.quantities import Unit
 from desktop.training.table_mapping import Role, TableMapping
 from views import words
 from views.exercise_words import exercise_kind
+from views.file_dialogs import ask_source, ask_target
 from views.import_page import ImportPage
 from views.import_texts import brought, prospect_text, thing_text
 from views.import_welcome import ImportDone, ImportWelcome, ParcelPage
@@ -126,14 +127,9 @@ class ImportArea(WorkArea):
 
     def ask_file(self) -> None:
         """Ask for a file, and read it."""
-        folder = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
-        dialog = QFileDialog(self, self.tr("Choose a file to bring in"), folder)
-        dialog.setFileMode(QFileDialog.FileMode.ExistingFile)
         tables = self.tr("Tables, programs, trainees (*.csv *.tsv *.txt *.xlsx *.xlsm *.json)")
-        dialog.setNameFilters([tables, self.tr("All files (*)")])
-        dialog.fileSelected.connect(lambda path: self.open_file(Path(path)))
-        dialog.finished.connect(dialog.deleteLater)
-        dialog.open()
+        kinds = (tables, self.tr("All files (*)"))
+        ask_source(self, self.tr("Choose a file to bring in"), kinds, self.open_file)
 
     def open_file(self, path: Path, sheet: str = "") -> None:
         """Read a file and show what is in it; one that holds everything goes elsewhere."""
@@ -353,15 +349,9 @@ class ImportArea(WorkArea):
         """Ask for a file, and write the lines there that are not taken."""
         if self._path is None:
             return
-        dialog = QFileDialog(self, self.tr("Save the lines that are not taken"))
-        dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
-        dialog.setDefaultSuffix("csv")
-        dialog.setNameFilter("CSV (*.csv)")
-        dialog.setDirectory(str(self._path.parent))
-        dialog.selectFile(self.tr("{name} not taken.csv").format(name=self._path.stem))
-        dialog.fileSelected.connect(lambda path: self.hand_back(Path(path)))
-        dialog.finished.connect(dialog.deleteLater)
-        dialog.open()
+        title = self.tr("Save the lines that are not taken")
+        name = self.tr("{name} not taken.csv").format(name=self._path.stem).removesuffix(".csv")
+        ask_target(self, title, name, "csv", self.hand_back, self._path.parent)
 
     def hand_back(self, path: Path) -> None:
         """Write the lines that are not taken, each with the reason."""

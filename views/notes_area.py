@@ -9,9 +9,9 @@ from datetime import date
 from pathlib import Path
 from typing import Final
 
-from PySide6.QtCore import QLocale, QStandardPaths, Qt, QTimer
+from PySide6.QtCore import QLocale, Qt, QTimer
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QFileDialog, QWidget
+from PySide6.QtWidgets import QWidget
 
 from db.errors import StoreError
 from desktop.planning import kept_drafts
@@ -38,6 +38,7 @@ from desktop.planning.noted_sessions import (
 from desktop.planning.session_draft import SessionDraft
 from views import words
 from views.exercise_words import exercise_kind
+from views.file_dialogs import ask_source
 from views.notes_page import NotesPage
 from views.notes_texts import (
     Offered,
@@ -304,13 +305,8 @@ class NotesArea(WorkArea):
 
     def ask_file(self) -> None:
         """Ask for a text file, and show it."""
-        folder = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
-        dialog = QFileDialog(self, self.tr("Open notes"), folder)
-        dialog.setFileMode(QFileDialog.FileMode.ExistingFile)
-        dialog.setNameFilters([self.tr("Text (*.txt *.md)"), self.tr("All files (*)")])
-        dialog.fileSelected.connect(lambda path: self.open_file(Path(path)))
-        dialog.finished.connect(dialog.deleteLater)
-        dialog.open()
+        kinds = (self.tr("Text (*.txt *.md)"), self.tr("All files (*)"))
+        ask_source(self, self.tr("Open notes"), kinds, self.open_file)
 
     def open_file(self, path: Path) -> None:
         """Show the text of a file."""

@@ -6,14 +6,16 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, QStandardPaths, Qt
-from PySide6.QtWidgets import QFileDialog, QWidget
+from PySide6.QtCore import QObject
+from PySide6.QtWidgets import QWidget
 
+from views.file_dialogs import ask_target, file_name
+from views.printer_dialog import ask_printer, name_of, print_chosen
 from views.record import MessageKind, Record
 from views.sentences import worded
 from views.sheet_parts import Sheet
 from views.sheet_texts import SheetError
-from views.sheets import print_sheet, set_paper, write_sheet
+from views.sheets import write_sheet
 
 if TYPE_CHECKING:
     from PySide6.QtPrintSupport import QPrinter
@@ -32,15 +34,8 @@ class PaperOutput(QObject):
         """Ask for a file, called ``name`` at first, and save the pages there."""
         if self._now() is None:
             return
-        folder = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
-        dialog = QFileDialog(self._owner, self.tr("Save the report"), folder)
-        dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
-        dialog.setDefaultSuffix("pdf")
-        dialog.setNameFilter("PDF (*.pdf)")
-        dialog.selectFile(f"{file_name(name)}.pdf")
-        dialog.fileSelected.connect(lambda path: self.save_pdf(Path(path)))
-        dialog.finished.connect(dialog.deleteLater)
-        dialog.open()
+        proposed = file_name(name, "report")
+        ask_target(self._owner, self.tr("Save the report"), proposed, "pdf", self.save_pdf)
 
     def save_pdf(self, path: Path) -> None:
         """Save the pages, and say so."""
@@ -58,35 +53,16 @@ class PaperOutput(QObject):
     def ask_printer(self) -> None:
         """Ask for a printer, and print the pages."""
         sheet = self._now()
-        if sheet is None:
-            return
-        from PySide6.QtPrintSupport import QAbstractPrintDialog, QPrintDialog, QPrinter
-
-        printer = QPrinter(QPrinter.PrinterMode.HighResolution)
-        set_paper(printer, sheet.paper)
-        printer.setDocName(sheet.title)
-        dialog = QPrintDialog(printer, self._owner)
-        dialog.setMinMax(1, len(sheet.pages))
-        dialog.setWindowModality(Qt.WindowModality.WindowModal)
-        dialog.setOption(QAbstractPrintDialog.PrintDialogOption.PrintPageRange)
-        dialog.accepted.connect(lambda: self.print_on(printer))
-        dialog.finished.connect(dialog.deleteLater)
-        dialog.show()
+        if sheet is not None:
+            ask_printer(self._owner, sheet, self.print_on)
 
     def print_on(self, printer: QPrinter) -> None:
         """Print the pages, or those chosen, and say how it went."""
         sheet = self._now()
         if sheet is None:
             return
-        if print_sheet(sheet, printer, max(1, printer.fromPage()), printer.toPage()):
+        if print_chosen(sheet, printer):
             text = self.tr("Report sent to {printer}")
-            name = printer.printerName() or printer.outputFileName()
-            self._record.say(text.format(printer=name), MessageKind.DONE)
+            self._record.say(text.format(printer=name_of(printer)), MessageKind.DONE)
         else:
             self._record.say(self.tr("The printer did not take the report."), MessageKind.ERROR)
-
-
-def file_name(text: str) -> str:
-    """``text`` as a name that every file system takes."""
-    kept = "".join(sign if sign.isalnum() or sign in " -_" else " " for sign in text)
-    return " ".join(kept.split())[:80] or "report"

@@ -10,7 +10,6 @@ from typing import Final
 from PySide6.QtCore import QLocale, Qt
 from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import (
-    QFileDialog,
     QHBoxLayout,
     QSizePolicy,
     QStackedWidget,
@@ -28,10 +27,11 @@ from views.blocks import Label, WordButton
 from views.choice_row import Choice, ChoiceRow
 from views.date_field import DateField
 from views.elided_label import ElidedLabel
+from views.file_dialogs import ask_target, file_name
 from views.flow_layout import FlowLayout, together
 from views.number_fields import FieldError
 from views.paper import Paper
-from views.paper_output import PaperOutput, file_name
+from views.paper_output import PaperOutput
 from views.record import MessageKind, Record
 from views.sentences import worded
 from views.sheet_parts import Sheet
@@ -199,14 +199,8 @@ class ReportArea(WorkArea):
             self.record.say(text.format(path=path), MessageKind.DONE)
 
     def _ask_where_numbers(self) -> None:
-        dialog = QFileDialog(self, self.tr("Save the numbers"))
-        dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
-        dialog.setDefaultSuffix("xlsx")
-        dialog.setNameFilter("XLSX (*.xlsx)")
-        dialog.selectFile(f"{file_name(self._name())}.xlsx")
-        dialog.fileSelected.connect(lambda path: self.save_numbers(Path(path)))
-        dialog.finished.connect(dialog.deleteLater)
-        dialog.open()
+        name = file_name(self._name(), "report")
+        ask_target(self, self.tr("Save the numbers"), name, "xlsx", self.save_numbers)
 
     def _name(self) -> str:
         who = self.report.trainee.name if self.report is not None else self.tr("Everybody")

@@ -7,10 +7,9 @@ from datetime import date, timedelta
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
 
-from PySide6.QtCore import QStandardPaths, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import (
-    QFileDialog,
     QHBoxLayout,
     QSizePolicy,
     QStackedWidget,
@@ -28,16 +27,18 @@ from views.blocks import Label, WordButton
 from views.choice_row import Choice, ChoiceRow
 from views.date_field import DateField
 from views.elided_label import ElidedLabel
+from views.file_dialogs import ask_target, file_name
 from views.flow_layout import FlowLayout, together
 from views.no_sheet import NoSheet
 from views.number_fields import FieldError
 from views.paper import Paper
+from views.printer_dialog import ask_printer, name_of, print_chosen
 from views.record import MessageKind, Record
 from views.sentences import worded
 from views.sheet_parts import Sheet
 from views.sheet_preview import SheetPreview
 from views.sheet_texts import SheetError, belongs_to
-from views.sheets import make_group_sheet, make_sheet, print_sheet, set_paper, write_sheet
+from views.sheets import make_group_sheet, make_sheet, write_sheet
 from views.theme import Theme
 from views.work_area import WorkArea
 from views.work_areas import PROGRAM
@@ -46,6 +47,7 @@ if TYPE_CHECKING:
     from PySide6.QtPrintSupport import QPrinter
 
 _DAY: Final = timedelta(days=1)
+_LONGEST_NAME: Final = 60
 _ONE: Final = "one"
 _GROUP: Final = "group"
 
@@ -161,16 +163,9 @@ class SheetArea(WorkArea):
         """Ask for a file, and save the sheet there."""
         if self.sheet is None or self._plan is None:
             return
-        folder = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
-        dialog = QFileDialog(self, self.tr("Save the sheet"), folder)
-        dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
-        dialog.setDefaultSuffix("pdf")
-        dialog.setNameFilter("PDF (*.pdf)")
         name = self.tr("Group") if self.grouped else self._plan.trainee.name
-        dialog.selectFile(_file_name(name, self.day))
-        dialog.fileSelected.connect(lambda path: self.save_pdf(Path(path)))
-        dialog.finished.connect(dialog.deleteLater)
-        dialog.open()
+        proposed = file_name(f"{name[:_LONGEST_NAME]} {self.day.isoformat()}")
+        ask_target(self, self.tr("Save the sheet"), proposed, "pdf", self.save_pdf)
 
     def save_pdf(self, path: Path) -> None:
         """Save the sheet that is shown as a PDF, and say so."""
@@ -186,29 +181,16 @@ class SheetArea(WorkArea):
 
     def ask_printer(self) -> None:
         """Ask for a printer, and print the sheet that is shown."""
-        if self.sheet is None:
-            return
-        from PySide6.QtPrintSupport import QAbstractPrintDialog, QPrintDialog, QPrinter
-
-        printer = QPrinter(QPrinter.PrinterMode.HighResolution)
-        set_paper(printer, self.sheet.paper)
-        printer.setDocName(self.sheet.title)
-        dialog = QPrintDialog(printer, self)
-        dialog.setMinMax(1, len(self.sheet.pages))
-        dialog.setWindowModality(Qt.WindowModality.WindowModal)
-        dialog.setOption(QAbstractPrintDialog.PrintDialogOption.PrintPageRange)
-        dialog.accepted.connect(lambda: self.print_on(printer))
-        dialog.finished.connect(dialog.deleteLater)
-        dialog.show()
+        if self.sheet is not None:
+            ask_printer(self, self.sheet, self.print_on)
 
     def print_on(self, printer: QPrinter) -> None:
         """Print the sheet that is shown, or the pages chosen, and say how it went."""
         if self.sheet is None:
             return
-        if print_sheet(self.sheet, printer, max(1, printer.fromPage()), printer.toPage()):
+        if print_chosen(self.sheet, printer):
             text = self.tr("Sheet sent to {printer}")
-            name = printer.printerName() or printer.outputFileName()
-            self.record.say(text.format(printer=name), MessageKind.DONE)
+            self.record.say(text.format(printer=name_of(printer)), MessageKind.DONE)
         else:
             self.record.say(self.tr("The printer did not take the sheet."), MessageKind.ERROR)
 
@@ -349,10 +331,3 @@ def _next_day(history: History, today: date) -> date:
     if why_empty(history, today) is WhyEmpty.NOT_EMPTY:
         return today
     return training_day_after(history, today) or today
-
-
-def _file_name(name: str, day: date) -> str:
-    """A name that every file system takes: "Bow 2026-11-26.pdf"."""
-    kept = "".join(c if c.isalnum() or c in " -_" else " " for c in name)
-    short = " ".join(kept.split())[:60]
-    return f"{short} {day.isoformat()}.pdf".strip()
