@@ -16,7 +16,8 @@ from db.repository import Repository
 from db.steps import Steps
 from db.tables import hand_back
 from desktop.planning.exercise_search import find_exercises
-from desktop.planning.table_import import BODY, NO_LOAD, MappedTable
+from desktop.planning.table_import import MappedTable
+from desktop.planning.table_lines import BODY, NO_LOAD
 from desktop.training.exercises import Exercise, LoadingKind
 from desktop.training.table_mapping import LEAVE_OUT as LEAVE_OUT
 
