@@ -113,9 +113,11 @@ class SessionShelf(Shelf[Session]):
 
     def check_references(self, database: Database, aggregates: Sequence[Session]) -> None:
         super().check_references(database, aggregates)
-        lines = [line for session in aggregates for line in session.lines]
-        owners = dict(_owners(database, {line.line_id for line in lines}))
-        keys = known(database, schema.Exercise, "key", [line.exercise for line in lines])
+        named = {(x.trainee_id, y.line_id, y.exercise) for x in aggregates for y in x.lines}
+        owners = dict(_owners(database, {line_id for _, line_id, _ in named}))
+        keys = known(database, schema.Exercise, "key", (exercise for _, _, exercise in named))
+        if all(owners.get(line) == whose and exercise in keys for whose, line, exercise in named):
+            return
         for session in aggregates:
             for index, line in enumerate(session.lines):
                 if line.line_id not in owners:

@@ -141,16 +141,16 @@ def _check_session(session: Session, sound: set[int]) -> None:
         if max(len(line.sets), len(line.asked)) > MOST_SETS:
             _count(f"{line.exercise}: sets", len(line.sets), where)
             _count(f"{line.exercise}: sets asked", len(line.asked), where)
-        for number, asked in enumerate(line.asked):
-            if id(asked) not in sound:
+        if not sound.issuperset(map(id, line.asked)):
+            for number, asked in enumerate(line.asked):
                 name = f"{line.exercise}, set {number + 1}"
                 _check_asked(asked, name, f"{where}.asked[{number}]")
-                sound.add(id(asked))
-        for number, done in enumerate(line.sets):
-            if id(done) not in sound:
+            sound.update(map(id, line.asked))
+        if not sound.issuperset(map(id, line.sets)):
+            for number, done in enumerate(line.sets):
                 name = f"{line.exercise}, set {number + 1}"
                 _check_done(done, name, f"{where}.sets[{number}]")
-                sound.add(id(done))
+            sound.update(map(id, line.sets))
 
 
 def _check_asked(asked: AskedSet, name: str, where: str) -> None:
