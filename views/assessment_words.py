@@ -16,7 +16,7 @@ from desktop.training.quantities import Unit
 from desktop.training.session import AskedSet
 from views import words
 from views.exercise_words import variation_name
-from views.reason_texts import correctable_text
+from views.reason_sentences import correctable_text
 from views.sentences import worded
 
 translate = QCoreApplication.translate

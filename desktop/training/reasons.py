@@ -14,7 +14,7 @@ ReasonValue = int | float | str | bool | date | None
 
 
 class ReasonCode(StrEnum):
-    """Every reason the model can give; views.reason_texts holds a sentence for each.
+    """Every reason the model can give; views.reason_sentences has a sentence for each.
 
     The comment behind a code names its values (masses in grams, spans in days).
     """
