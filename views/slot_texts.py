@@ -8,28 +8,32 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date
-from itertools import groupby
 
 from PySide6.QtCore import QCoreApplication
 
 from desktop.planning.days import SlotPlan
-from desktop.training.exercises import Exercise, LoadingKind, Measure
-from desktop.training.position import Position, SchemeKind, Surroundings, Variable
+from desktop.training.exercises import Exercise, Measure
+from desktop.training.position import Position, Variable
 from desktop.training.quantities import Unit
 from desktop.training.reasons import Reason, ReasonCode
-from desktop.training.session import AskedSet, LineDone, SetDone
+from desktop.training.session import AskedSet
 from desktop.training.target import InBetween, StripVariable
 from views import words
-from views.assessment_words import tested_asked_text, tested_how_text
-from views.exercise_words import short_strip, variation_name
+from views.assessment_words import tested_how_text
+from views.exercise_words import short_strip
 from views.loading_texts import DiscText, disc_texts, loading_text
 from views.reason_texts import reason_text
+from views.slot_work import (
+    asked_texts,
+    done_text,
+    run_text,
+    set_text,
+    set_texts,
+    variation_text,
+    work_text,
+)
 
 translate = QCoreApplication.translate
-
-_MOST_RUNS = 2
-_SIDES = ("left", "right")
-_TIMES = f"\N{NO-BREAK SPACE}{words.TIMES}\N{NO-BREAK SPACE}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,45 +100,11 @@ def plain(text: str) -> str:
 def slot_name(slot: SlotPlan) -> str:
     """The exercise with its line's name and the variation as this trainee sets it up."""
     position = slot.target.position
-    variation = variation_name(position.variation if position else None, *_known(slot))
+    variation = variation_text(slot, position.variation if position else None)
     name = slot.exercise.name
     if variation.casefold().startswith(name.casefold()):  # "pull-up from long arms"
         name, variation = f"{variation[:1].upper()}{variation[1:]}", ""
     return ", ".join(part for part in (name, slot.line.name, variation) if part)
-
-
-def asked_texts(slot: SlotPlan, unit: Unit) -> tuple[str, ...]:
-    """What is asked: "3 × 10 at 62.5 kg", "3 × 8 each side"; in parts where sets differ: "1 × 5
-    at 100 kg,", "then 2 × 5 at 90 kg". Of many parts the first and the last are told: what each
-    set asks stands above its boxes.
-    """
-    sets = slot.target.sets
-    if slot.test:
-        return (tested_asked_text(sets, unit, slot.exercise),)
-    if slot.state.rule.scheme.kind is SchemeKind.TOTAL:
-        return (_total_text(slot, unit),)
-    runs = [list(same) for _, same in groupby(sets, key=_work)]
-    if len(runs) > _MOST_RUNS:
-        return _span_texts(slot, unit)
-    first, *others = (_work_text(len(run), run[0], slot.exercise, unit) for run in runs)
-    if not others:
-        return (first,)
-    return (f"{first},", translate("Sheet", "then {work}").format(work=others[0]))
-
-
-def set_texts(sets: Sequence[AskedSet], unit: Unit) -> tuple[str, ...]:
-    """What each set asks, above its boxes: "10", "10+" where it is open-ended, "20 s"; with the
-    load where not all sets have the same: "5 × 100".
-    """
-    alike = len({each.load_g for each in sets}) == 1
-    return tuple(_amount(each) if alike else set_text(each, unit) for each in sets)
-
-
-def set_text(asked: AskedSet, unit: Unit) -> str:
-    """One set with its load: "5 × 62.5"."""
-    if asked.load_g == 0:
-        return _amount(asked)
-    return f"{_amount(asked)} {words.TIMES} {words.load_number(asked.load_g, unit)}"
 
 
 def how_text(slot: SlotPlan, partners: Sequence[str]) -> str:
@@ -217,10 +187,10 @@ def before_texts(slot: SlotPlan, unit: Unit, day: date) -> list[str]:
     if slot.last_time is not None and slot.last_day is not None:
         text = translate("Sheet", "Last time, {day}: {work}")
         when = words.short_day(slot.last_day, day)
-        said.append(text.format(day=when, work=_done_text(slot, slot.last_time, unit)))
+        said.append(text.format(day=when, work=done_text(slot, slot.last_time, unit)))
     if slot.best is not None:
         text = translate("Sheet", "Best: {work}")
-        said.append(text.format(work=_run_text(slot, [slot.best], unit)))
+        said.append(text.format(work=run_text(slot, [slot.best], unit)))
     return said
 
 
@@ -261,57 +231,6 @@ def box_captions(exercise: Exercise, unit: Unit) -> tuple[tuple[str, ...], ...]:
     return ((left, right), (load, clean), last)
 
 
-def _amount(asked: AskedSet) -> str:
-    amount = words.hold(asked.seconds) if asked.seconds is not None else f"{asked.reps or 0}"
-    return f"{amount}+" if asked.open_ended else amount
-
-
-def _work(asked: AskedSet) -> tuple[int, int | None, int | None]:
-    return asked.load_g, asked.reps, asked.seconds
-
-
-def _work_text(count: int, asked: AskedSet, exercise: Exercise, unit: Unit) -> str:
-    amount = words.hold(asked.seconds) if asked.seconds is not None else f"{asked.reps or 0}"
-    text = f"{count}{_TIMES}{amount}"
-    if exercise.unilateral:
-        text = translate("Sheet", "{work} each side").format(work=text)
-    return _at(text, asked.load_g, exercise, unit)
-
-
-def _span_texts(slot: SlotPlan, unit: Unit) -> tuple[str, ...]:
-    sets = slot.target.sets
-    first, last = (
-        _at(_amount(each), each.load_g, slot.exercise, unit) for each in (sets[0], sets[-1])
-    )
-    text = translate("Sheet", "{sets}, each side,") if slot.exercise.unilateral else "{sets},"
-    return (
-        text.format(sets=words.sets(len(sets))),
-        translate("Sheet", "from {first}").format(first=first),
-        translate("Sheet", "to {last}").format(last=last),
-    )
-
-
-def _total_text(slot: SlotPlan, unit: Unit) -> str:
-    sets = slot.target.sets
-    total = sum(each.reps if each.reps is not None else each.seconds or 0 for each in sets)
-    amount = words.hold(total) if sets[0].reps is None else words.reps(total)
-    text = translate("Sheet", "{amount} in {sets}")
-    said = text.format(amount=amount, sets=words.sets(len(sets)))
-    return _at(said, sets[0].load_g, slot.exercise, unit)
-
-
-def _at(work: str, load_g: int, exercise: Exercise, unit: Unit) -> str:
-    """``work`` with its load: "… at 62.5 kg", "… at 2 × 16 kg", "… with 5 kg"."""
-    if exercise.loading is LoadingKind.BODYWEIGHT:
-        return " ".join(part for part in (work, words.added_load(load_g, unit)) if part)
-    if load_g == 0 or exercise.loading is LoadingKind.BAND:
-        return work
-    load = words.load(load_g, unit).replace(" ", "\N{NO-BREAK SPACE}")
-    if exercise.implements > 1:
-        load = f"{exercise.implements}{_TIMES}{load}"
-    return translate("Words", "{work} at {load}").format(work=work, load=load)
-
-
 def _loading(slot: SlotPlan, unit: Unit) -> str:
     """How the heaviest set is loaded; which one that is where not all are alike."""
     said = loading_text(slot.loading, unit)
@@ -328,62 +247,11 @@ def _height_text(slot: SlotPlan, name: str) -> str:
     return "" if set_up in name else set_up
 
 
-def _in_between(slot: SlotPlan, way: InBetween, unit: Unit) -> str:
-    asked = _work_text(way.position.sets, _one_set(way.position), slot.exercise, unit)
-    kinds = {
-        "one more rep": translate("Sheet", "one more rep"),
-        "one more set": translate("Sheet", "one more set"),
-        "slower tempo": translate("Sheet", "slower"),
-        "smaller discs": translate("Sheet", "smaller discs"),
-        "variation": variation_name(way.position.variation, *_known(slot)),
-    }
-    return f"{kinds.get(way.kind, way.kind)} ({asked})"
-
-
-def _one_set(position: Position) -> AskedSet:
-    return AskedSet(position.load_g, position.reps, position.hold_s)
-
-
-def _done_text(slot: SlotPlan, done: LineDone, unit: Unit) -> str:
-    sets = done.working_sets
-    if not sets:
-        return translate("Sheet", "not done")
-    runs = [list(same) for _, same in groupby(sets, key=lambda one: (one.load_g, one.variation))]
-    return ", ".join(_run_text(slot, run, unit) for run in runs)
-
-
-def _run_text(slot: SlotPlan, sets: Sequence[SetDone], unit: Unit) -> str:
-    """Sets of one load and variation; the variation is named where another one is asked now."""
-    amounts = words.DOT.join(_amounts(sets))
-    if any(each.seconds is not None for each in sets):
-        amounts = f"{amounts} s"
-    text = _at(amounts, sets[0].load_g, slot.exercise, unit)
-    position = slot.target.position
-    if sets[0].variation is None or (position and position.variation == sets[0].variation):
-        return text
-    return f"{text} ({variation_name(sets[0].variation, *_known(slot))})"
-
-
-def _amounts(sets: Sequence[SetDone]) -> list[str]:
-    """Each set's amount; left and right of one set as "8/7"."""
-    said: list[str] = []
-    before = ""
-    for each in sets:
-        amount = f"{each.amount}"
-        if (before, each.side) == _SIDES:
-            said[-1] = f"{said[-1]}/{amount}"
-            before = ""
-        else:
-            said.append(amount)
-            before = each.side
-    return said
-
-
 def _reason(slot: SlotPlan, why: Reason, unit: Unit, day: date) -> str:
     """The sentence of a reason, with variations by name."""
     by_name = why.get("variable") == Variable.VARIATION.value
     named = tuple(
-        (key, variation_name(value, *_known(slot)))
+        (key, variation_text(slot, value))
         if by_name and key in ("before", "after") and isinstance(value, str)
         else (key, value)
         for key, value in why.values
@@ -391,5 +259,17 @@ def _reason(slot: SlotPlan, why: Reason, unit: Unit, day: date) -> str:
     return reason_text(replace(why, values=named), unit, day)
 
 
-def _known(slot: SlotPlan) -> tuple[Surroundings, Exercise]:
-    return slot.state.surroundings, slot.exercise
+def _in_between(slot: SlotPlan, way: InBetween, unit: Unit) -> str:
+    asked = work_text(way.position.sets, _one_set(way.position), slot.exercise, unit)
+    kinds = {
+        "one more rep": translate("Sheet", "one more rep"),
+        "one more set": translate("Sheet", "one more set"),
+        "slower tempo": translate("Sheet", "slower"),
+        "smaller discs": translate("Sheet", "smaller discs"),
+        "variation": variation_text(slot, way.position.variation),
+    }
+    return f"{kinds.get(way.kind, way.kind)} ({asked})"
+
+
+def _one_set(position: Position) -> AskedSet:
+    return AskedSet(position.load_g, position.reps, position.hold_s)
