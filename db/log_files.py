@@ -15,7 +15,7 @@ from dataclasses import dataclass, field
 from datetime import date
 from operator import itemgetter
 from pathlib import Path
-from typing import Any, Final, Literal
+from typing import Any, Final, Literal, NamedTuple
 
 from rapidfuzz import process
 
@@ -41,7 +41,6 @@ _POINT_NUMBER: Final = re.compile(r"[+\-−]?[0-9]*\.[0-9]*(?:\s?[a-zA-Z]+)?")
 _COMMA_GROUP: Final = re.compile(r"[+\-−]?[1-9][0-9]{0,2},[0-9]{3}")
 _NUMBER_COLUMNS: Final = ("load", "asked_load", "body_mass", "rir", "asked_rir", "effort")
 _EARLIEST: Final = date(1900, 1, 1)
-_CELLS: Final = itemgetter(1)
 _FIRST_LINE: Final = re.compile(r"[^\r\n]*[^\s][^\r\n]*")
 _FORMULA_START: Final = re.compile(r"'*[=+\-@\t\r]")
 
@@ -142,12 +141,11 @@ def reading_log(
     """
     separator = _separator(text)
     records, broken = _records(text, separator)
-    if not records:
+    if not records.cells:
         raise UnreadableLog(sentence("the file is empty: the first line names the columns"))
-    heading_line, heading = records[0]
+    heading, table = records.cells[0], records.after_heading()
     names, remarks = _names(heading)
     _check_heading(names, trainee)
-    table = [record for record in records[1:] if any(record[1])]
     columns = {name: index for index, name in enumerate(names) if name}
     row_format, mark = _row_format(table, columns, unit)
     days = _Days(table, columns["date"], date_order, latest)
@@ -155,9 +153,10 @@ def reading_log(
     rows: list[LogRow] = []
     spoiled: list[LogRow] = []
     problems = list(broken)
-    for start in range(0, len(table), _SLICE):
-        yield start / len(table)
-        for line, cells in table[start : start + _SLICE]:
+    for start in range(0, len(table.lines), _SLICE):
+        yield start / len(table.lines)
+        end = start + _SLICE
+        for line, cells in zip(table.lines[start:end], table.cells[start:end], strict=True):
             row, wrong = lines.read(line, cells)
             if not wrong:
                 rows.append(row)
@@ -172,7 +171,7 @@ def reading_log(
         decimal_mark=mark,
         date_order=days.order,
         heading=tuple(cell.strip() for cell in heading),
-        cells={line: cells for line, cells in records if line != heading_line},
+        cells=dict(zip(table.lines, table.cells, strict=True)),
         spoiled=tuple(spoiled),
     )
 
@@ -214,18 +213,31 @@ def _separator(text: str) -> str:
     return max(SEPARATORS, key=first[0].count) if first else SEPARATORS[0]
 
 
-def _records(text: str, separator: str) -> tuple[list[tuple[int, list[str]]], list[Problem]]:
+class _Records(NamedTuple):
+    """Records of a table, with the line of the file that each begins in."""
+
+    lines: Sequence[int]
+    cells: list[list[str]]
+
+    def after_heading(self) -> _Records:
+        """All but the first."""
+        return _Records(self.lines[1:], self.cells[1:])
+
+
+def _records(text: str, separator: str) -> tuple[_Records, list[Problem]]:
     """Records with the line they start in; a broken quotation ends the reading with a problem."""
     with suppress(csv.Error):
         reader = _reader(text, separator)
         read = list(reader)
-        if len(read) == reader.line_num:  # no record goes over several lines
-            return [(line, cells) for line, cells in enumerate(read, 1) if cells], []
-    reader, records, line = _reader(text, separator), [], 1
+        if len(read) == reader.line_num and all(map(any, read)):  # a record a line, none blank
+            return _Records(range(1, len(read) + 1), read), []
+    lines: list[int] = []
+    records, reader, line = _Records(lines, []), _reader(text, separator), 1
     try:
         for cells in reader:
-            if cells:
-                records.append((line, cells))
+            if any(cells):
+                lines.append(line)
+                records.cells.append(cells)
             line = reader.line_num + 1
     except csv.Error as error:
         return records, [
@@ -290,7 +302,7 @@ def _check_heading(names: Sequence[str], trainee: str) -> None:
 
 
 def _row_format(
-    table: Sequence[tuple[int, list[str]]], columns: dict[str, int], unit: Unit | None
+    table: _Records, columns: dict[str, int], unit: Unit | None
 ) -> tuple[RowFormat, DecimalMark | None]:
     """The decimal mark that the whole file speaks for: the comma only where one stands that can
     be no thousands, and no point contradicts.
@@ -307,14 +319,13 @@ def _row_format(
     return RowFormat(mark, unit=unit), mark or ("." if point else None)
 
 
-def _cells_in(table: Sequence[tuple[int, list[str]]], columns: list[int]) -> Iterator[str]:
+def _cells_in(table: _Records, columns: list[int]) -> Iterator[str]:
     """What stands in these columns, each text once a column."""
     for index in columns:
-        cell_of = itemgetter(index)
         try:
-            found = set(map(cell_of, map(_CELLS, table)))
+            found = set(map(itemgetter(index), table.cells))
         except IndexError:  # a line is shorter
-            found = {cells[index] for _, cells in table if index < len(cells)}
+            found = {cells[index] for cells in table.cells if index < len(cells)}
         yield from filter(None, map(str.strip, found))
 
 
@@ -379,7 +390,7 @@ class _Days(dict[str, date | str]):
 
     def __init__(
         self,
-        table: Sequence[tuple[int, list[str]]],
+        table: _Records,
         column: int,
         order: DateOrder | None,
         latest: date | None,
