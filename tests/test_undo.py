@@ -12,12 +12,22 @@ from pytestqt.qtbot import QtBot
 
 from db.changes import Changes, Kind
 from db.database import Database
+from db.log_files import read_log_text
+from db.log_import import plan_import
 from db.repository import Repository
 from db.session_drafts import DraftKey, StoredDraft, drafts, keep_draft
+from db.steps import finished
+from desktop.catalogue import load_catalogue
+from desktop.planning.taking_in import taking_in
+from desktop.training.program import Line
+from desktop.training.session import LineDone, Session, SetDone
 from desktop.training.trainee import BodyMass, Trainee
+from tests.test_everything import rows_of
 from views.record import MessageKind, Record
 
 DAY = date(2026, 11, 2)
+LOGGED = {"session", "session_change"}
+"""What tells that a session was corrected there and back: its revision, and the change log."""
 
 
 @pytest.fixture
@@ -165,3 +175,33 @@ def test_what_was_typed_for_somebody_new_comes_back_when_adding_is_done_again(
     assert drafts(record.repository.database) == ()
     record.undo_stack.redo()
     assert [each.text for each in drafts(record.repository.database)] == ["a"]
+
+
+LOG = """trainee,date,exercise,set,load,unit,reps,effort,body_mass
+Bow,2026-10-05,Back squat,1,60,kg,8,7,61.5
+Bow,2026-10-05,Back squat,2,60,kg,8,,
+Bow,2026-10-07,Bench press,1,40,kg,10,6,
+Stroke,2026-10-05,Back squat,1,80,kg,5,,
+"""
+
+
+def test_what_a_file_brought_in_goes_and_comes_back_row_by_row(record: Record) -> None:
+    repository = record.repository
+    repository.sync_catalogue(load_catalogue())
+    bow = saved(record, "Add Bow", Trainee("Bow"))
+    line = saved(record, "A line", Line(bow.id, "back-squat"))
+    squat = LineDone(line.id, "back-squat", sets=(SetDone(50_000, 10),))
+    there = saved(record, "A session", Session(bow.id, date(2026, 10, 7), (squat,)))
+    before = rows_of(repository.database)
+    changes, stood = finished(taking_in(repository, plan_import(repository, read_log_text(LOG))))
+    record.took("The log", changes, stood)
+    after = rows_of(repository.database)
+    assert len(after["set_done"]) == len(before["set_done"]) + 4
+    for _ in range(2):
+        record.undo_stack.undo()
+        undone = rows_of(repository.database)
+        assert {table for table in before if undone[table] != before[table]} == LOGGED
+        assert repository.session(there.id).lines == there.lines
+        record.undo_stack.redo()
+        again = rows_of(repository.database)
+        assert {table for table in after if again[table] != after[table]} == LOGGED

@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Iterable, Mapping
 from typing import Any
 
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QGuiApplication
+
 from db.changes import Changes
+from db.steps import uncollected
 from views.undo_commands import Desk, SaveCommand
 
 Place = tuple[type, Any]
@@ -32,3 +36,12 @@ class TakeCommand(SaveCommand):
         self._told = self.done = True
         self._desk.lineage.wrote(self.saved)
         self._desk.changed(self._changes)
+
+    def _run(self, work: Callable[[], Iterable[Changes]]) -> None:
+        """A hundred thousand sets take a second or two, in which the cursor asks for patience."""
+        QGuiApplication.setOverrideCursor(Qt.CursorShape.WaitCursor)
+        try:
+            with uncollected():
+                super()._run(work)
+        finally:
+            QGuiApplication.restoreOverrideCursor()
