@@ -16,7 +16,7 @@ from desktop.planning.cautions import cautions, dismissal
 from desktop.planning.history import read_history
 from desktop.planning.set_aside import Standing, remembered, set_aside
 from desktop.training.limits import LimitId, Proposal
-from desktop.training.position import Position
+from desktop.training.position import Position, Variable, VariableRange
 from desktop.training.program import Override
 from desktop.training.quantities import Unit
 from desktop.training.recovery import Caution, evidence_key
@@ -148,10 +148,11 @@ def test_ways_without_a_change_lead_to_their_place(qtbot: QtBot, room: Room) -> 
 
 def test_every_way_has_words_and_a_place(room: Room) -> None:
     inside = {WayKind.CLEARANCE, WayKind.PLANNER, WayKind.WEEK, WayKind.ACTIVITIES}
-    acts = {WayKind.HOLD, WayKind.LIGHTER, WayKind.DELOAD, WayKind.DAY_OFF}
+    acts = {WayKind.HOLD, WayKind.LIGHTER, WayKind.DELOAD, WayKind.DAY_OFF, WayKind.GROW}
     assert set(AREAS) | inside | acts == set(WayKind)
     for kind in WayKind:
-        way = Way(kind, position=Position(60_000, 8, 3), day=TODAY, weekday=2)
+        grows = VariableRange(Variable.SETS, 3, 4)
+        way = Way(kind, position=Position(60_000, 8, 3), day=TODAY, weekday=2, grows=grows)
         assert way_text(way, Unit.KG, None)
 
 

@@ -14,7 +14,7 @@ from desktop.planning.days import day_plan
 from desktop.planning.history import read_history
 from desktop.planning.schedule import days_planned, training_day_on
 from desktop.training.limits import LimitId, Proposal
-from desktop.training.position import Position
+from desktop.training.position import Position, Variable, VariableRange
 from desktop.training.program import (
     Assignment,
     Line,
@@ -179,7 +179,49 @@ def test_well_spaced_days_need_no_day_off(room: Room) -> None:
 def test_what_changes_something_carries_it_and_the_rest_does_not(room: Room) -> None:
     room.train(MONDAY, lambda one: replace(as_asked(one), pain=6))
     history = read_history(room.repository, room.trainee_id)
-    acts = {WayKind.HOLD, WayKind.LIGHTER, WayKind.DELOAD, WayKind.DAY_OFF}
+    acts = {WayKind.HOLD, WayKind.LIGHTER, WayKind.DELOAD, WayKind.DAY_OFF, WayKind.GROW}
     for caution in cautions(room.repository, room.trainee_id, MONDAY + DAY):
         for way in ways_of(history, caution, MONDAY + DAY):
             assert (way.changed is not None) == (way.kind in acts)
+
+
+def about_the_squat(room: Room, limit: LimitId) -> Caution:
+    found = read_history(room.repository, room.trainee_id).library.limits[limit]
+    line_id = room.line_id("back-squat")
+    return Caution(limit, found.severity, (), found.source, found.proposal, line_id)
+
+
+@pytest.mark.parametrize("limit", [LimitId.PLATEAU, LimitId.RULE_COMPLETE])
+def test_another_variable_grows_from_where_the_line_stands(room: Room, limit: LimitId) -> None:
+    room.train(MONDAY)
+    today, then = MONDAY + DAY, MONDAY + WEEK
+    before = asked(room, "back-squat", then)
+    assert before is not None
+    grown = ways(room, about_the_squat(room, limit), today)[WayKind.GROW]
+    assert grown.grows == VariableRange(Variable.SETS, 3, 4)
+    assert grown.settles == (limit is LimitId.PLATEAU)  # a trend is another only weeks later
+    assert isinstance(grown.changed, Line)
+    room.save(grown.changed)
+    assert asked(room, "back-squat", then) == before  # nothing harder at once
+    (revision,) = room.line("back-squat").revisions
+    variables = [each.variable for each in revision.rule.ranges]
+    assert variables == [Variable.REPS, Variable.SETS, Variable.LOAD]
+    assert WayKind.GROW not in ways(room, about_the_squat(room, limit), today)
+
+
+def test_nobody_guided_to_three_sets_is_offered_a_fourth(room: Room) -> None:
+    room.train(MONDAY)
+    room.update_trainee(birth_year=MONDAY.year - 70)
+    found = ways(room, about_the_squat(room, LimitId.PLATEAU), MONDAY + DAY)
+    assert WayKind.GROW not in found
+    assert WayKind.VARIABLE in found
+
+
+def test_while_a_clearance_is_needed_nothing_else_is_proposed(room: Room) -> None:
+    room.train(MONDAY, red_flag=True)
+    today = MONDAY + DAY
+    history = read_history(room.repository, room.trainee_id)
+    for proposal in Proposal:
+        caution = any_caution(room, proposal)
+        assert all(way.changed is None for way in ways_of(history, caution, today))
+    assert set(ways(room, told(room, LimitId.RED_FLAG, today), today)) == {WayKind.CLEARANCE}

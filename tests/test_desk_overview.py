@@ -26,11 +26,12 @@ from views.desk_overview import DeskOverview
 from views.desk_table import GIVE_WAY
 from views.desk_words import desk_cells
 from views.gallery import ForgottenSettings
+from views.load_area import LoadArea
 from views.main_window import MainWindow
 from views.record import Record
 from views.spark_line import spark_points
 from views.theme import Scheme, Theme
-from views.work_areas import DESK, PROGRESS, SESSION, SHEET, TRAINEE
+from views.work_areas import CAUTION, DELOAD, DESK, PROGRESS, SESSION, SHEET, TRAINEE, WEEK
 
 
 @pytest.fixture(scope="module")
@@ -115,10 +116,30 @@ def test_what_there_is_to_look_at_leads_to_where_it_is_done(qtbot: QtBot, record
     bow = record.repository.trainee_named("Bow")
     assert bow is not None
     record.save("Ask again", replace(bow, screened=None, screening_clear=None))
-    _, desk = known(qtbot, record)
+    window, desk = known(qtbot, record)
     desk.table.stand_on(bow.id)
-    assert desk.table.area == TRAINEE
+    assert desk.table.area == CAUTION
     assert "screen" in desk.said.text()
+    assert desk.go.text().startswith("Record the screening")
+    qtbot.keyClick(desk.table, Qt.Key.Key_Return)
+    assert window.areas.key == TRAINEE
+    assert window.roster.trainee_id == bow.id
+
+
+@pytest.mark.parametrize(
+    ("column", "word", "part"),
+    [(Column.DONE, "Week and load", WEEK), (Column.DELOAD, "Deload", DELOAD)],
+)
+def test_adherence_and_deload_lead_to_their_part_of_week_and_load(
+    qtbot: QtBot, record: Record, column: Column, word: str, part: str
+) -> None:
+    window, desk = known(qtbot, record)
+    desk.table.setCurrentIndex(desk.table.rows.index(1, column))
+    assert desk.go.text().startswith(word)
+    qtbot.keyClick(desk.table, Qt.Key.Key_Return)
+    area = window.areas.area
+    assert isinstance(area, LoadArea)
+    assert area.parts.code == part
 
 
 def test_the_sheet_is_one_key_away(qtbot: QtBot, record: Record) -> None:

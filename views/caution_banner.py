@@ -4,10 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from datetime import date
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QBoxLayout, QFrame, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtGui import QKeyEvent, QResizeEvent
+from PySide6.QtWidgets import (
+    QApplication,
+    QBoxLayout,
+    QFrame,
+    QHBoxLayout,
+    QVBoxLayout,
+    QWidget,
+)
 
 from desktop.training.quantities import Unit
 from desktop.training.recovery import Caution
@@ -15,30 +23,47 @@ from views import words
 from views.blocks import Label, WordButton, restyle
 from views.caution_texts import Limits, caution_text, proposal_text, severity_word
 from views.language import source_said
+from views.reason_field import ReasonField
 from views.severity_mark import SeverityMark
 from views.theme import Theme
+
+if TYPE_CHECKING:
+    from views.caution_acts import CautionWords
+    from views.caution_ways_row import CautionWaysRow
 
 _BESIDE = 800
 
 LineNames = Callable[[int | None], str]
+Details = Callable[[Caution], "CautionWords | None"]
 
 
 class CautionBanner(QFrame):
     """One caution at a time, the most serious first; hidden where there is none.
 
-    ``proposed(Caution)``: do what it proposes. ``dismissed(Caution, str)``: set it aside, and why.
+    What can be done about it and the sessions it rests on are asked of ``details`` when the coach
+    wants to see them; None where they cannot be read. ``taken(Caution, Way)``: one of the ways.
+    ``proposed(Caution)``: go where it can be dealt with. ``dismissed(Caution, str)``: set it aside,
+    and why. ``session_wanted(id)``: look at a session.
     """
 
+    taken = Signal(object, object)
     proposed = Signal(object)
     dismissed = Signal(object, str)
+    session_wanted = Signal(int)
 
     def __init__(
-        self, theme: Theme, today: date, limits: Callable[[], Limits], parent: QWidget | None = None
+        self,
+        theme: Theme,
+        today: date,
+        limits: Callable[[], Limits],
+        details: Details,
+        parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self._theme = theme
         self._today = today
-        self._limits = limits
+        self._limits, self._details = limits, details
+        self.ways: CautionWaysRow | None = None
         self._cautions: tuple[Caution, ...] = ()
         self._unit = Unit.KG
         self._names: LineNames = lambda _line_id: ""
@@ -48,9 +73,7 @@ class CautionBanner(QFrame):
         self._word = Label()
         self._text = Label(wrap=True)
         self._source = Label(size="small", tone="muted", wrap=True)
-        self._reason = QLineEdit()
-        self._reason.setPlaceholderText(self.tr("Why not now? Return keeps it with the record"))
-        self._reason.setAccessibleName(self.tr("Why this caution is set aside"))
+        self._reason = ReasonField()
         self._do = WordButton("", strong=True)
         self._why = WordButton(self.tr("Why"))
         self._aside = WordButton(self.tr("Not now"), tone="muted")
@@ -105,18 +128,20 @@ class CautionBanner(QFrame):
         column.addLayout(self._line)
         column.addWidget(self._source)
         column.addWidget(self._reason)
+        self._column = column
 
     def _connect(self) -> None:
-        self._do.clicked.connect(lambda: self.proposed.emit(self.current))
-        self._why.clicked.connect(lambda: self._source.setVisible(self._source.isHidden()))
-        self._aside.clicked.connect(self._ask_reason)
-        self._reason.returnPressed.connect(self._set_aside)
+        self._do.clicked.connect(self._choose)
+        self._why.clicked.connect(self._tell_why)
+        self._aside.clicked.connect(self._reason.ask)
+        self._reason.given.connect(lambda why: self.dismissed.emit(self.current, why))
+        self._reason.left.connect(lambda: self._aside.setFocus(Qt.FocusReason.OtherFocusReason))
         self._more.clicked.connect(self._next)
 
     def _show(self) -> None:
         caution = self.current
         self.setVisible(caution is not None)
-        self._source.hide()
+        self._fold()
         self._reason.hide()
         if caution is None:
             return
@@ -146,15 +171,57 @@ class CautionBanner(QFrame):
         self._at = (self._at + 1) % max(1, len(self._cautions))
         self._show()
 
-    def _ask_reason(self) -> None:
-        self._reason.clear()
-        self._reason.show()
-        self._reason.setFocus(Qt.FocusReason.OtherFocusReason)
-
-    def _set_aside(self) -> None:
+    def _choose(self) -> None:
+        """What can be done in one step is offered here; for anything else there is a screen."""
         caution = self.current
-        if caution is not None:
-            self.dismissed.emit(caution, self._reason.text().strip())
+        if caution is None:
+            return
+        shown = self._details(caution)
+        if shown is None or not shown.in_one_step:
+            self.proposed.emit(caution)
+            return
+        self._unfold(shown).ways[0].setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _tell_why(self) -> None:
+        """The source and the sessions, or no longer."""
+        if not self._source.isHidden():
+            self._fold()
+            return
+        caution = self.current
+        shown = None if caution is None else self._details(caution)
+        if shown is not None:
+            self._unfold(shown)
+
+    def _unfold(self, shown: CautionWords) -> CautionWaysRow:
+        from views.caution_ways_row import CautionWaysRow
+
+        self._fold()
+        self.ways = CautionWaysRow(self._theme, self._today, shown.ways, shown.sessions)
+        self.ways.taken.connect(lambda way: self.taken.emit(shown.caution, way))
+        self.ways.session_wanted.connect(self.session_wanted)
+        self._column.insertWidget(self._column.indexOf(self._reason), self.ways)
+        self._source.show()
+        QWidget.setTabOrder(self._more, self.ways.buttons[0])
+        return self.ways
+
+    def _fold(self) -> None:
+        self._source.hide()
+        if self.ways is not None:
+            focus = QApplication.focusWidget()
+            if focus is not None and self.ways.isAncestorOf(focus):
+                self._do.setFocus(Qt.FocusReason.OtherFocusReason)
+            self._column.removeWidget(self.ways)
+            self.ways.hide()
+            self.ways.deleteLater()
+            self.ways = None
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Escape folds away what was unfolded."""
+        if event.key() == Qt.Key.Key_Escape and not self._source.isHidden():
+            self._fold()
+            self._do.setFocus(Qt.FocusReason.OtherFocusReason)
+            return
+        super().keyPressEvent(event)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Where there is little room, the actions stand under the sentence."""

@@ -10,30 +10,30 @@ from PySide6.QtWidgets import QApplication, QHBoxLayout, QVBoxLayout, QWidget
 
 from db.errors import StoreError
 from desktop.planning.briefs import standings_in_use
-from desktop.planning.caution_ways import Way, ways_of
+from desktop.planning.caution_ways import Way
 from desktop.planning.cautions import cautions_of, dismissal
 from desktop.planning.history import History
 from desktop.planning.set_aside import SetAside, Standing, set_aside
-from desktop.training.exercises import Exercise
-from desktop.training.limits import Severity
+from desktop.training.limits import Proposal, Severity
 from desktop.training.recovery import Caution
 from desktop.training.trainee import Clearance, DismissedCaution
 from views import words
 from views.blocks import Block, Label, Page, WordButton, rule
-from views.caution_row import CautionRow, CautionWords
-from views.caution_texts import caution_text, short_caution
+from views.caution_acts import sentence_of, take, words_of
+from views.caution_row import CautionRow
+from views.caution_seen import CautionsSeen
 from views.clearance_form import cleared
 from views.general_caution import general_caution
 from views.load_part import LoadPart
 from views.record import MessageKind, Record
 from views.theme import Theme
-from views.way_texts import AREAS, way_text
+from views.way_texts import AREAS
 
 
 class CautionPart(LoadPart):
-    """``part_wanted(WayKind)`` where a way leads to another part of the area."""
+    """``part_wanted(Caution, WayKind)`` where a way leads to another part of the area."""
 
-    part_wanted = Signal(object)
+    part_wanted = Signal(object, object)
 
     def __init__(self, record: Record, today: date, theme: Theme) -> None:
         super().__init__()
@@ -47,6 +47,7 @@ class CautionPart(LoadPart):
         self._aside = Block(theme)
         self._list = QVBoxLayout()
         self.past: list[QWidget] = []
+        self.seen = CautionsSeen(record, today, theme)
         self._assemble()
 
     # Showing
@@ -60,6 +61,11 @@ class CautionPart(LoadPart):
         self._fill(found, history)
         self._fill_aside(aside, history)
         self.sentence.setText(self._counted(found, aside))
+        self.seen.show_history(history)
+
+    def leave(self) -> None:
+        """Something else is shown: read the past no further."""
+        self.seen.leave()
 
     def show_caution(self, caution: Caution) -> None:
         """Put the cursor on what can be done about ``caution``."""
@@ -67,8 +73,15 @@ class CautionPart(LoadPart):
             if (row.caution.limit, row.caution.line_id) == (caution.limit, caution.line_id):
                 first = row.ways[0] if row.ways else row.aside
                 first.setFocus(Qt.FocusReason.OtherFocusReason)
-                if caution.proposal == "record clearance":
+                if caution.proposal is Proposal.RECORD_CLEARANCE:
                     row.ask_clearance()
+                return
+
+    def ask_clearance(self, caution: Caution) -> None:
+        """Open the form for a clearance of ``caution``, with the cursor in it."""
+        for row in self.rows:
+            if (row.caution.limit, row.caution.line_id) == (caution.limit, caution.line_id):
+                row.ask_clearance()
                 return
 
     def _counted(self, found: Sequence[Caution], aside: Sequence[SetAside]) -> str:
@@ -97,31 +110,13 @@ class CautionPart(LoadPart):
             self._open.addWidget(row)
 
     def _row(self, caution: Caution, history: History) -> CautionRow:
-        unit, exercise = history.trainee.unit, _exercise(caution, history)
-        ways = [
-            (way, way_text(way, unit, exercise)) for way in ways_of(history, caution, self._today)
-        ]
-        sessions = [each for each in history.sessions if each.id in caution.sessions]
-        shown = CautionWords(caution, self._text(caution, history), ways, sessions)
+        shown = words_of(self._record, history, caution, self._today)
         row = CautionRow(self._theme, self._today, shown)
         row.taken.connect(self._take)
         row.dismissed.connect(self._set_aside)
         row.session_wanted.connect(self.session_wanted)
         row.cleared.connect(self._clear)
         return row
-
-    def _text(self, caution: Caution, history: History) -> str:
-        """The whole sentence where everything in it is known, else in short."""
-        limits, unit = history.library.limits, history.trainee.unit
-        name = self._record.line_names(history.trainee_id)(caution.line_id)
-        known = dict(caution.evidence)
-        spoken = all(
-            each in known and not str(known[each]).startswith("weekday")
-            for each in limits[caution.limit].placeholders
-        )
-        if spoken:
-            return caution_text(caution, limits, unit, self._today, name)
-        return short_caution(caution, name)
 
     def _fill_aside(self, aside: Sequence[SetAside], history: History) -> None:
         for row in self.past:
@@ -136,7 +131,7 @@ class CautionPart(LoadPart):
         self._none.setVisible(not self.past)
 
     def _aside_row(self, aside: SetAside, history: History) -> QWidget:
-        text = self._text(aside.caution, history)
+        text = sentence_of(self._record, history, aside.caution, self._today)
         text = text[:1].upper() + text[1:]
         state = {
             Standing.HOLDS: self.tr("stays aside"),
@@ -182,16 +177,11 @@ class CautionPart(LoadPart):
         if way.changed is None:
             area = AREAS.get(way.kind)
             if area is None:
-                self.part_wanted.emit(way.kind)
+                self.part_wanted.emit(caution, way.kind)
             else:
                 self.area_wanted.emit(area)
             return
-        said = way_text(way, history.trainee.unit, _exercise(caution, history))
-        name = self._record.line_names(history.trainee_id)(caution.line_id)
-        who = name or history.trainee.name
-        text = self.tr("{what} ({who})").format(what=said, who=who)
-        if self._record.save(text, way.changed):
-            self._record.say(text, MessageKind.DONE)
+        take(self._record, history, caution, way, self._today)
 
     def _set_aside(self, caution: Caution, why: str) -> None:
         if self._history is not None:
@@ -235,14 +225,9 @@ class CautionPart(LoadPart):
         page.body.addWidget(self.sentence)
         page.body.addLayout(self._open)
         page.body.addWidget(self._aside)
+        page.body.addWidget(self.seen)
         page.body.addStretch(1)
         page.body.addWidget(Label(general_caution(), "small", "muted", wrap=True))
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(page)
-
-
-def _exercise(caution: Caution, history: History) -> Exercise | None:
-    if caution.line_id is None:
-        return None
-    return history.exercise_of(history.line(caution.line_id))

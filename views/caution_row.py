@@ -2,35 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QWidget
 
 from desktop.planning.caution_ways import Way, WayKind
 from desktop.training.limits import Severity
-from desktop.training.recovery import Caution
-from desktop.training.session import Session
-from views import words
 from views.blocks import Block, Label, Tone, WordButton
+from views.caution_acts import CautionWords
 from views.caution_texts import severity_word
+from views.caution_ways_row import CautionWaysRow
 from views.clearance_form import ClearanceForm
-from views.flow_layout import FieldFlow
 from views.language import source_said
+from views.reason_field import ReasonField
 from views.severity_mark import SeverityMark
 from views.theme import Theme
-
-
-@dataclass(frozen=True, slots=True)
-class CautionWords:
-    """A caution as it is shown: its sentence, its ways with their words, its sessions."""
-
-    caution: Caution
-    sentence: str
-    ways: Sequence[tuple[Way, str]]
-    sessions: Sequence[Session]
 
 
 class CautionRow(Block):
@@ -50,19 +37,20 @@ class CautionRow(Block):
         self.caution = shown.caution
         self._look, self._today = theme, today
         self.form: ClearanceForm | None = None
-        self.ways: list[WordButton] = []
         self.aside = WordButton(self.tr("Not now"), flush=True, tone="muted")
-        self.reason = QLineEdit()
-        self.reason.setPlaceholderText(self.tr("Why not now? Return keeps it with the record"))
-        self.reason.setAccessibleName(self.tr("Why this caution is set aside"))
-        self.reason.hide()
+        self.reason = ReasonField()
+        self._row = CautionWaysRow(theme, today, shown.ways, shown.sessions)
         self._say(shown)
         self._offer(shown)
         self.body.addWidget(self.reason)
-        self.aside.clicked.connect(self._ask_reason)
-        self.reason.returnPressed.connect(
-            lambda: self.dismissed.emit(self.caution, self.reason.text().strip())
-        )
+        self.aside.clicked.connect(self.reason.ask)
+        self.reason.given.connect(lambda why: self.dismissed.emit(self.caution, why))
+        self.reason.left.connect(lambda: self.aside.setFocus(Qt.FocusReason.OtherFocusReason))
+
+    @property
+    def ways(self) -> list[WordButton]:
+        """What can be done, as buttons."""
+        return self._row.ways
 
     def ask_clearance(self) -> None:
         """Open the form for a clearance, with the cursor in it."""
@@ -93,40 +81,19 @@ class CautionRow(Block):
         self.body.addWidget(Label(source, "small", "muted", wrap=True))
 
     def _offer(self, shown: CautionWords) -> None:
-        made = QWidget()
-        flow = FieldFlow(self._look.px(16), self._look.px(2), made, centred=True)
-        for place, (way, text) in enumerate(shown.ways):
-            button = WordButton(text, strong=not place, flush=True)
-            button.clicked.connect(lambda _on=False, way=way: self._take(way))
-            self.ways.append(button)
-            flow.addWidget(button)
-        for session in shown.sessions:
-            text = self.tr("Session of {day}")
-            link = WordButton(
-                text.format(day=words.short_day(session.day, self._today)), tone="muted"
-            )
-            link.clicked.connect(lambda _on=False, session=session: self._open(session))
-            flow.addWidget(link)
+        self._row.taken.connect(self._take)
+        self._row.session_wanted.connect(self.session_wanted)
         if shown.caution.severity is not Severity.STOP:
-            flow.addWidget(self.aside)
+            self._row.add(self.aside)
         else:
             self.aside.hide()
-        self.body.addWidget(made)
+        self.body.addWidget(self._row)
 
     def _take(self, way: Way) -> None:
         if way.kind is WayKind.CLEARANCE:
             self.ask_clearance()
         else:
             self.taken.emit(self.caution, way)
-
-    def _open(self, session: Session) -> None:
-        if session.id is not None:
-            self.session_wanted.emit(session.id)
-
-    def _ask_reason(self) -> None:
-        self.reason.clear()
-        self.reason.show()
-        self.reason.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _close_form(self) -> None:
         if self.form is not None:

@@ -61,7 +61,7 @@ def proposal_text(proposal: str) -> str:
         "choose for pain": translate("Proposals", "Choose what to do"),
         "ease back in": translate("Proposals", "Look at the targets"),
         "follow guidance": translate("Proposals", "Look at the trainee"),
-        "other variable": translate("Proposals", "Look at the progress"),
+        "other variable": translate("Proposals", "Choose what to do"),
         "in-between": translate("Proposals", "Look at the rule"),
         "extend the rule": translate("Proposals", "Say what grows next"),
         "record clearance": translate("Proposals", "Record the clearance"),

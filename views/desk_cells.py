@@ -17,12 +17,12 @@ from views.caution_texts import (
     Limits,
     caution_text,
     headline_text,
+    proposal_text,
     severity_word,
     short_caution,
 )
 from views.desk_columns import NOTHING, Cells, Column, since_words, when_words
-from views.proposals import screen_for
-from views.work_areas import PROGRAM, PROGRESS, SESSION
+from views.work_areas import CAUTION, DELOAD, PROGRAM, PROGRESS, SESSION, WEEK
 
 if TYPE_CHECKING:
     from desktop.training.quantities import Unit
@@ -49,9 +49,10 @@ def cells_of(row: DeskRow, today: date, limits: Limits) -> Cells:
         Column.COURSE: _course(row.spark, row, entry.trainee.unit),
     }
     areas = dict.fromkeys(Column, SESSION) | {
-        Column.NEED: screen_for(caution.proposal) if caution else _usual_screen(row),
+        Column.NEED: CAUTION if caution else _usual_screen(row),
+        Column.DONE: WEEK,
         Column.STILL: PROGRESS,
-        Column.DELOAD: PROGRAM,
+        Column.DELOAD: DELOAD,
         Column.GOAL: PROGRESS,
         Column.COURSE: PROGRESS,
     }
@@ -65,6 +66,7 @@ def cells_of(row: DeskRow, today: date, limits: Limits) -> Cells:
         marked=_marked(row, today),
         course=row.spark.points,
         known=row.known,
+        proposal=proposal_text(caution.proposal) if caution else "",
     )
 
 

@@ -37,7 +37,7 @@ class Cells(NamedTuple):
     """One trainee's cells: words and the screen each leads to, by column. ``why`` says in full
     what there is to look at, ``severity`` is that of the first caution ("" for none). ``marked``
     are the columns that matter now; ``course`` holds the spark line's values by ordinal; ``known``
-    is False while only dates are.
+    is False while only dates are; ``proposal`` is what the first caution proposes.
     """
 
     trainee_id: int
@@ -49,6 +49,7 @@ class Cells(NamedTuple):
     marked: frozenset[Column] = frozenset()
     course: tuple[tuple[int, float], ...] = ()
     known: bool = True
+    proposal: str = ""
 
     @property
     def spoken(self) -> str:

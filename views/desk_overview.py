@@ -25,7 +25,7 @@ from views.general_caution import general_caution
 from views.record import Record
 from views.theme import Theme
 from views.work_area import WorkArea
-from views.work_areas import SHEET, area_word
+from views.work_areas import CAUTION, SHEET, place_word
 
 _NOTE_FROM = 52  # grid units of height
 
@@ -188,7 +188,7 @@ class DeskOverview(WorkArea):
         if cells is None:
             return
         name = cells.texts[Column.NAME]
-        area = area_word(self.table.area).replace("&", "")
+        area = cells.proposal if self.table.area == CAUTION else place_word(self.table.area)
         self.go.set_words(f"{area}  {_native('Return')}")
         self.go.setAccessibleName(self.tr("{screen} of {name}").format(screen=area, name=name))
         sheet = self.tr("Sheet")

@@ -27,17 +27,21 @@ from views.load_week import LoadWeek
 from views.record import Record
 from views.theme import Theme
 from views.work_area import WorkArea
-
-WEEK: Final = "week"
-DELOAD: Final = "deload"
-CAUTIONS: Final = "cautions"
+from views.work_areas import CAUTIONS as CAUTIONS
+from views.work_areas import DELOAD as DELOAD
+from views.work_areas import WEEK as WEEK
 
 _PARTS: Final = {
     Proposal.PLAN_A_DELOAD: DELOAD,
     Proposal.VARY_THE_DAYS: WEEK,
     Proposal.RECORD_ACTIVITIES: WEEK,
 }
-_WAYS: Final = {WayKind.PLANNER: DELOAD, WayKind.WEEK: WEEK, WayKind.ACTIVITIES: WEEK}
+_WAYS: Final = {
+    WayKind.PLANNER: DELOAD,
+    WayKind.WEEK: WEEK,
+    WayKind.ACTIVITIES: WEEK,
+    WayKind.CLEARANCE: CAUTIONS,
+}
 
 
 class LoadArea(WorkArea):
@@ -90,27 +94,32 @@ class LoadArea(WorkArea):
         return ()
 
     def show_part(self, code: str) -> None:
-        """Show the week, the deload or the cautions."""
+        """Show the week, the deload or the cautions; the arrows move the deload at once."""
         self.parts.choose(code)
         self._show()
+        if code == DELOAD:
+            self.deload.begin()
 
     def take_up(self, caution: Caution) -> None:
         """Show what can be done about a caution, with the cursor there."""
         self.show_part(_PARTS.get(caution.proposal, CAUTIONS))
-        if caution.proposal is Proposal.PLAN_A_DELOAD:
-            self.deload.begin()
-        elif caution.proposal is Proposal.RECORD_ACTIVITIES:
+        if caution.proposal is Proposal.RECORD_ACTIVITIES:
             self.week.ask_what_is_recorded()
-        else:
+        elif self.parts.code == CAUTIONS:
             self.cautions.show_caution(caution)
 
-    def _follow(self, kind: WayKind) -> None:
-        """A way that leads to another part."""
+    def follow(self, caution: Caution, kind: WayKind) -> None:
+        """Go where a way leads that changes nothing by itself, and ends in this area."""
         self.show_part(_WAYS[kind])
-        if kind is WayKind.PLANNER:
-            self.deload.begin()
-        elif kind is WayKind.ACTIVITIES:
+        if kind is WayKind.ACTIVITIES:
             self.week.ask_what_is_recorded()
+        elif kind is WayKind.CLEARANCE:
+            self.cautions.ask_clearance(caution)
+
+    def leave(self) -> None:
+        """Something else will be shown."""
+        for part in self._built.values():
+            part.leave()
 
     def _show(self) -> None:
         """Fill the part that is chosen; the others are filled when they are."""
@@ -171,7 +180,7 @@ class LoadArea(WorkArea):
         )
         self.parts.chosen.connect(lambda _code: self._show())
         self.week.week_changed.connect(self._say_week)
-        self.cautions.part_wanted.connect(self._follow)
+        self.cautions.part_wanted.connect(self.follow)
         for part in self._built.values():
             part.area_wanted.connect(self.area_wanted)
             part.session_wanted.connect(self.session_wanted)

@@ -17,3 +17,6 @@ class LoadPart(QWidget):
     def show_history(self, history: History) -> None:
         """Show a trainee, read anew."""
         raise NotImplementedError
+
+    def leave(self) -> None:
+        """Something else is shown: end what takes long."""

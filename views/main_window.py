@@ -24,11 +24,24 @@ from views.roster import Roster
 from views.status_line import StatusLine
 from views.theme import Theme
 from views.work_area import WorkArea
-from views.work_areas import DAYS_AWAY, DESK, GOALS, IMPORT, PROGRESS, TRAINEE, WORK_AREAS
+from views.work_areas import (
+    CAUTION,
+    CAUTIONS,
+    DAYS_AWAY,
+    DELOAD,
+    DESK,
+    GOALS,
+    IMPORT,
+    LOAD,
+    PROGRESS,
+    TRAINEE,
+    WEEK,
+    WORK_AREAS,
+)
 
 if TYPE_CHECKING:
     from desktop.planning.roster import RosterEntry
-    from desktop.training.recovery import Caution
+    from views.banner_acts import BannerActs
     from views.caution_banner import CautionBanner
     from views.keyboard_map import KeyboardMap
     from views.trainee_form import TraineeForm
@@ -109,11 +122,22 @@ class MainWindow(QMainWindow):
         """The cautions of the trainee chosen."""
         from views.caution_banner import CautionBanner
 
-        made = CautionBanner(self.theme, self._today, lambda: self._record.limits)
-        made.proposed.connect(self._do_proposal)
-        made.dismissed.connect(self._set_aside)
+        made = CautionBanner(
+            self.theme, self._today, lambda: self._record.limits, lambda one: self.acts.words(one)
+        )
+        made.taken.connect(lambda caution, way: self.acts.take(caution, way))
+        made.proposed.connect(lambda caution: self.acts.propose(caution))
+        made.dismissed.connect(lambda caution, why: self.acts.set_aside(caution, why))
+        made.session_wanted.connect(self.areas.show_session)
         self._above.addWidget(made)
         return made
+
+    @cached_property
+    def acts(self) -> BannerActs:
+        """What is done about cautions."""
+        from views.banner_acts import BannerActs
+
+        return BannerActs(self._record, self._today, self.areas, lambda: self.roster.trainee_id)
 
     @cached_property
     def map(self) -> KeyboardMap:
@@ -202,6 +226,8 @@ class MainWindow(QMainWindow):
             "open demo": self.demo_wanted.emit,
             DAYS_AWAY: lambda: self._type_about(lambda form: form.begin_absence()),
             GOALS: lambda: self._type_about(lambda form: form.begin_goal()),
+            CAUTION: self._do_first_proposal,
+            **{part: partial(self._show_load, part) for part in (WEEK, DELOAD, CAUTIONS)},
         }
         wishes.get(wish, lambda: self.areas.show_area(wish))()
 
@@ -215,6 +241,12 @@ class MainWindow(QMainWindow):
         self.areas.show_area(TRAINEE)
         if isinstance(self.areas.area, TraineeForm):
             begin(self.areas.area)
+
+    def _show_load(self, part: str) -> None:
+        """Show a part of week and load, with the cursor in it."""
+        self.areas.show_area(LOAD)
+        if self.areas.area is not None:
+            self.areas.area.show_part(part)
 
     def _record_changed(self, _changes: Changes) -> None:
         self._read_roster()
@@ -243,20 +275,10 @@ class MainWindow(QMainWindow):
             self.banner.hide_all()
         self._space()
 
-    def _do_proposal(self, caution: Caution) -> None:
-        from views.proposals import screen_for
-
-        self.areas.show_area(screen_for(caution.proposal))
-        self.areas.take_up(caution)
-
-    def _set_aside(self, caution: Caution, why: str) -> None:
-        from desktop.planning.cautions import dismissal
-
+    def _do_first_proposal(self) -> None:
         entry = self._entry()
-        if entry is None or entry.trainee.id is None:
-            return
-        aside = dismissal(caution, entry.trainee.id, self._today, why)
-        self._record.save(self.tr("Set a caution aside"), aside)
+        if entry is not None and entry.cautions:
+            self.acts.propose(entry.cautions[0])
 
     def _toggle_map(self) -> None:
         self.map.setVisible(self.map.isHidden())

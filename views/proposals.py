@@ -4,15 +4,16 @@ from __future__ import annotations
 
 from typing import Final
 
-from views.work_areas import LOAD, PROGRAM, PROGRESS, SESSION, TRAINEE
+from views.work_areas import LOAD, PROGRAM, SESSION, TRAINEE
 
 _SCREENS: Final = {
     "choose for pain": LOAD,
     "ease back in": SESSION,
+    "extend the rule": LOAD,
     "follow guidance": TRAINEE,
     "move a day": LOAD,
     "one variable": LOAD,
-    "other variable": PROGRESS,
+    "other variable": LOAD,
     "plan a deload": LOAD,
     "record activities": LOAD,
     "record clearance": LOAD,

@@ -8,6 +8,7 @@ from PySide6.QtCore import QCoreApplication
 
 from desktop.planning.caution_ways import Way, WayKind
 from desktop.training.exercises import Exercise, LoadingKind
+from desktop.training.position import Variable, VariableRange
 from desktop.training.quantities import Unit
 from views import words
 from views.exercise_words import short_variation
@@ -41,7 +42,20 @@ def way_text(way: Way, unit: Unit, exercise: Exercise | None) -> str:
             text = translate("Ways", "Add a day off: from {day} train on {weekday}")
             day = words.short_day(way.day) if way.day is not None else ""
             return text.format(weekday=words.weekday(way.weekday), day=day)
+        case WayKind.GROW if way.grows is not None:
+            return _grows_text(way.grows)
     return _place_text(way.kind)
+
+
+def _grows_text(added: VariableRange) -> str:
+    text = (
+        translate("Ways", "Let sets grow too, from {floor} to {ceiling}")
+        if added.variable is Variable.SETS
+        else translate("Ways", "Let repetitions grow first, from {floor} to {ceiling}")
+    )
+    return text.format(
+        floor=words.number(added.floor or 0), ceiling=words.number(added.ceiling or 0)
+    )
 
 
 def _place_text(kind: WayKind) -> str:

@@ -15,6 +15,7 @@ from views.record import Record
 from views.theme import Theme
 
 if TYPE_CHECKING:
+    from desktop.planning.caution_ways import WayKind
     from desktop.planning.session_draft import SessionDraft
     from desktop.training.recovery import Caution
 
@@ -76,6 +77,12 @@ class WorkArea(QWidget):
 
     def take_up(self, caution: Caution) -> None:
         """Put the cursor on what can be done about a caution, where the area can."""
+
+    def follow(self, caution: Caution, kind: WayKind) -> None:
+        """Go where a way out of a caution leads, where that is in the area."""
+
+    def show_part(self, code: str) -> None:
+        """Show one of several parts, where the area has any."""
 
     def open_file(self, path: Path) -> None:
         """Open a file that was dropped on the window, where the area can."""

@@ -47,6 +47,14 @@ DAYS_AWAY: Final = "days away"
 GOALS: Final = "goals"
 """Parts of the trainee's screen that may be asked for as areas are."""
 
+WEEK: Final = "week"
+DELOAD: Final = "deload"
+CAUTIONS: Final = "cautions"
+"""Parts of week and load that may be asked for as areas are."""
+
+CAUTION: Final = "caution"
+"""Where the trainee's most serious caution is dealt with; may be asked for as areas are."""
+
 WORK_AREAS: Final = (
     WorkAreaEntry(DESK, "views.desk_overview", "DeskOverview", needs_trainee=False),
     WorkAreaEntry(PROGRAM, "views.program_editor", "ProgramEditor", needs_trainee=False),
@@ -63,6 +71,15 @@ WORK_AREAS: Final = (
 
 UNNUMBERED: Final = frozenset({TRAINEE, IMPORT})
 """Areas that stand in another menu than View."""
+
+
+def place_word(key: str) -> str:
+    """The word for a work area, or for a part of week and load, without a mnemonic."""
+    parts = {
+        DELOAD: translate("LoadArea", "Deload"),
+        CAUTIONS: translate("LoadArea", "Cautions"),
+    }
+    return parts.get(key) or area_word(LOAD if key == WEEK else key).replace("&", "")
 
 
 def area_word(key: str) -> str:

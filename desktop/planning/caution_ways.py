@@ -10,8 +10,10 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 from datetime import date
 from enum import StrEnum
+from typing import Final
 
 from desktop.planning.cautions import cautions_of
+from desktop.planning.clearance import clearance_needed
 from desktop.planning.deload_plan import eased_as, monday_from
 from desktop.planning.history import History
 from desktop.planning.lines import replay_of
@@ -19,10 +21,11 @@ from desktop.planning.schedule import DAY, WEEK, deload_windows, place_on
 from desktop.training.adjusting import back_off
 from desktop.training.asking import mover_of
 from desktop.training.limits import LimitId, Proposal
-from desktop.training.position import Position
-from desktop.training.program import Assignment, Line, Override, WeekdaysFrom
-from desktop.training.recovery import Caution
+from desktop.training.position import Position, VariableRange
+from desktop.training.program import Assignment, Line, Override, RuleRevision, WeekdaysFrom
+from desktop.training.recovery import Caution, minor, older
 from desktop.training.trainee import DeloadWindow
+from desktop.training.varying import MOST_SETS, another_variable
 
 
 class WayKind(StrEnum):
@@ -32,6 +35,7 @@ class WayKind(StrEnum):
     LIGHTER = "lighter"  # one step easier, as the line's rule backs off
     DELOAD = "deload"  # an easier week from a day on
     DAY_OFF = "day off"  # another weekday, so that a full day lies between
+    GROW = "grow"  # another variable grows besides, by a rule of the trainee's own
     # ----
     CLEARANCE = "clearance"  # record who cleared the trainee, and when
     PLANNER = "planner"  # look at the easier week first
@@ -52,7 +56,9 @@ Changed = Line | DeloadWindow | Assignment
 @dataclass(frozen=True, slots=True)
 class Way:
     """One way out. ``changed`` is to be saved (None: only a place to go). ``position`` is where the
-    line stands then, ``day`` when it begins, ``weekday`` (0 = Monday) the new training day.
+    line stands then, ``day`` when it begins, ``weekday`` (0 = Monday) the new training day,
+    ``grows`` the range that the rule gets. ``settles``: what was seen does not change with it at
+    once, so the caution is set aside in the same act.
     """
 
     kind: WayKind
@@ -60,12 +66,25 @@ class Way:
     position: Position | None = None
     day: date | None = None
     weekday: int | None = None
+    grows: VariableRange | None = None
+    settles: bool = False
+
+
+_GUIDED_SETS: Final = 3
+"""The most sets that the guidance for minors and for older adults names (see limits.toml)."""
 
 
 def ways_of(history: History, caution: Caution, today: date) -> tuple[Way, ...]:
-    """What can be done about ``caution``, the most likely first."""
-    ways = _BY_PROPOSAL.get(caution.proposal)
-    return tuple(ways(history, caution, today)) if ways else (Way(WayKind.PROGRAM),)
+    """What can be done about ``caution``, the most likely first.
+
+    While a licensed professional's clearance is needed nothing is proposed but that: the other
+    ways only lead to where something is seen.
+    """
+    proposed = _BY_PROPOSAL.get(caution.proposal)
+    ways = tuple(proposed(history, caution, today)) if proposed else (Way(WayKind.PROGRAM),)
+    if clearance_needed(history, today) is None:
+        return ways
+    return tuple(way for way in ways if way.changed is None)
 
 
 def _smaller_step(history: History, caution: Caution, _today: date) -> Iterator[Way]:
@@ -108,9 +127,20 @@ def _choose_for_pain(history: History, caution: Caution, _today: date) -> Iterat
 
 
 def _other_variable(history: History, caution: Caution, today: date) -> Iterator[Way]:
-    yield Way(WayKind.VARIABLE)
-    yield from _plan_a_deload(history, caution, today)
+    grown = _grown(history, caution.line_id, today)
+    yield Way(WayKind.VARIABLE) if grown is None else replace(grown, settles=True)
+    for way in _plan_a_deload(history, caution, today):
+        yield replace(way, settles=way.changed is not None)
     yield Way(WayKind.PROGRESS)
+    if grown is not None:
+        yield Way(WayKind.RULE)
+
+
+def _extend_the_rule(history: History, caution: Caution, today: date) -> Iterator[Way]:
+    grown = _grown(history, caution.line_id, today)
+    if grown is not None:
+        yield grown
+    yield Way(WayKind.RULE)
 
 
 def _goes_to(kind: WayKind) -> Callable[[History, Caution, date], Iterator[Way]]:
@@ -133,7 +163,7 @@ _BY_PROPOSAL = {
     Proposal.FOLLOW_GUIDANCE: _goes_to(WayKind.TRAINEE),
     Proposal.SCREEN: _goes_to(WayKind.TRAINEE),
     Proposal.IN_BETWEEN: _goes_to(WayKind.RULE),
-    Proposal.EXTEND_THE_RULE: _goes_to(WayKind.RULE),
+    Proposal.EXTEND_THE_RULE: _extend_the_rule,
     Proposal.RECORD_CLEARANCE: _goes_to(WayKind.CLEARANCE),
     Proposal.ADD_A_SESSION: _goes_to(WayKind.PROGRAM),
 }
@@ -163,6 +193,25 @@ def _lighter(history: History, line_id: int | None) -> Way | None:
     if eased is None:
         return None
     return Way(WayKind.LIGHTER, _set_to(history, line, eased[1]), eased[1])
+
+
+def _grown(history: History, line_id: int | None, today: date) -> Way | None:
+    """The line with one variable more in its rule from ``today`` on; None where none fits."""
+    if line_id is None:
+        return None
+    line = history.line(line_id)
+    state = replay_of(history, line).state
+    if state.position is None:
+        return None
+    limits, born = history.library.limits, history.trainee.birth_year
+    guided = minor(limits[LimitId.MINOR], born, today) or older(limits[LimitId.OLDER], born, today)
+    found = another_variable(state.rule, state.position, _GUIDED_SETS if guided else MOST_SETS)
+    if found is None:
+        return None
+    added, rule = found
+    kept = tuple(one for one in line.revisions if one.day != today)
+    changed = replace(line, revisions=(*kept, RuleRevision(today, rule)))
+    return Way(WayKind.GROW, changed, day=today, grows=added)
 
 
 def _set_to(history: History, line: Line, position: Position) -> Line:
