@@ -25,7 +25,7 @@ from desktop.planning.cautions import dismissal
 from desktop.planning.days import day_plan
 from desktop.planning.desk import (
     DeskRow,
-    desk_row,
+    desk_brief_of,
     draw_up,
     row_on,
 )
@@ -65,7 +65,8 @@ def drawn_up(room: Room, day: date) -> Brief:
 
 
 def whole(room: Room, day: date) -> DeskRow:
-    return desk_row(read_history(room.repository, room.trainee_id), day)
+    history = read_history(room.repository, room.trainee_id)
+    return row_on(desk_brief_of(history, day), history.library, day)
 
 
 def train(room: Room, day: date, number: int) -> None:

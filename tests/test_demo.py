@@ -15,7 +15,8 @@ from db.log_import import plan_import
 from db.repository import Repository
 from desktop.catalogue import load_catalogue
 from desktop.demo import DEMO, LOG_FILE, MONDAY_AFTER, fill, shift_to, shifted
-from desktop.planning.lines import replay_lines
+from desktop.planning.history import read_history
+from desktop.planning.lines import replay_of
 from desktop.training.quantities import Unit
 from desktop.training.reasons import ReasonCode
 from desktop.training.session import Outcome
@@ -81,9 +82,11 @@ def test_the_demo_holds_what_a_coach_meets(demo: Repository) -> None:
         assert "Invented" in trainee.notes
         sessions = demo.sessions(trainee.id)
         assert len(sessions) > 20
-        for line in replay_lines(demo, trainee.id).values():
-            outcomes |= {step.outcome for step in line.steps}
-            reasons |= {step.reason.code for step in line.steps}
+        history = read_history(demo, trainee.id)
+        for line in history.lines:
+            steps = replay_of(history, line).steps
+            outcomes |= {step.outcome for step in steps}
+            reasons |= {step.reason.code for step in steps}
     span = max(demo.last_sessions().values()) - min(
         demo.sessions(trainee.id)[0].day for trainee in trainees if trainee.id is not None
     )

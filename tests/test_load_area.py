@@ -12,7 +12,8 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
-from desktop.planning.load import load_history
+from desktop.planning.history import read_history
+from desktop.planning.load import LoadHistory, load_history_of
 from desktop.training.exercises import Muscle
 from desktop.training.program import Program
 from desktop.training.session import Activity, Wellness
@@ -61,6 +62,10 @@ def trained(trained_file: Path, tmp_path: Path) -> Iterator[Room]:
 
 def opened(qtbot: QtBot, room: Room, today: date = TODAY) -> LoadArea:
     return load_area(qtbot, room, today)
+
+
+def loads(room: Room, today: date) -> LoadHistory:
+    return load_history_of(read_history(room.repository, room.trainee_id), today)
 
 
 def type_activity(qtbot: QtBot, area: LoadArea, name: str, minutes: str, effort: str) -> None:
@@ -127,7 +132,7 @@ def test_a_running_week_is_told_against_those_before_it(qtbot: QtBot, trained: R
     ],
 )
 def test_a_week_that_is_over_says_more_or_less(trained: Room, load: float, words: str) -> None:
-    told = load_history(trained.repository, trained.trainee_id, TODAY + WEEK)
+    told = loads(trained, TODAY + WEEK)
     week = told.weeks[-2]
     changed = replace(week, load=replace(week.load, load=load))
     told = replace(told, weeks=(*told.weeks[:-2], changed, told.weeks[-1]))
@@ -304,7 +309,7 @@ def test_the_week_looked_at_stays_when_something_is_saved(qtbot: QtBot, trained:
 
 
 def test_the_table_shows_numbers_and_shades_by_them(trained: Room) -> None:
-    told = load_history(trained.repository, trained.trainee_id, TODAY)
+    told = loads(trained, TODAY)
     rows = {row.name: row for row in week_rows(told.weeks)}
     assert rows["load"].texts[-2:] == ("900", "780")
     assert rows["monotony"].texts[-2:] == ("0.87", "")  # 900/7 over sqrt(3·300²/7 - (900/7)²)
@@ -321,7 +326,7 @@ def test_the_table_shows_numbers_and_shades_by_them(trained: Room) -> None:
 def test_as_many_weeks_are_shown_as_have_room_and_the_chosen_one_is_among_them(
     trained: Room,
 ) -> None:
-    told = load_history(trained.repository, trained.trainee_id, TODAY)
+    told = loads(trained, TODAY)
     theme = Theme("light", calm=True)
     rows = week_rows(told.weeks)
     wide = laid_out(theme, told, 15, rows, 1000)
@@ -335,7 +340,7 @@ def test_as_many_weeks_are_shown_as_have_room_and_the_chosen_one_is_among_them(
 
 
 def test_averages_are_drawn_where_their_values_are(trained: Room) -> None:
-    told = load_history(trained.repository, trained.trainee_id, TODAY)
+    told = loads(trained, TODAY)
     assert told.trend is not None
     layout = laid_out(Theme("light", calm=True), told, 15, week_rows(told.weeks), 1000)
     short, long = average_points(layout, 0.2)
@@ -350,13 +355,13 @@ def test_weeks_say_in_a_word_what_was_special(trained: Room) -> None:
     trained.save(DeloadWindow(trained.trainee_id, first, first + 6 * DAY))
     trained.save(Absence(trained.trainee_id, MONDAY - WEEK, MONDAY - DAY))
     trained.train(TODAY - 2 * DAY)
-    told = load_history(trained.repository, trained.trainee_id, TODAY)
+    told = loads(trained, TODAY)
     assert [aside_word(week) for week in told.weeks[-5:]] == ["away", "", "deload", "", "in part"]
     assert week_title(told.weeks[-2], TODAY) == "Week from Mon 21 Sept"
 
 
 def test_a_running_week_is_held_against_the_marks_by_what_is_planned(trained: Room) -> None:
-    week = load_history(trained.repository, trained.trainee_id, TODAY).weeks[-1]
+    week = loads(trained, TODAY).weeks[-1]
     sets = {each.muscle: each for each in muscle_sets(week.sets_done, week.sets_planned)}
     assert sets[Muscle.QUADRICEPS].judged == 3
     assert sets[Muscle.QUADRICEPS].told == "3 of 6.5"
@@ -365,7 +370,7 @@ def test_a_running_week_is_held_against_the_marks_by_what_is_planned(trained: Ro
 
 
 def test_days_to_come_and_days_left_out_are_told_apart(trained: Room) -> None:
-    week = load_history(trained.repository, trained.trainee_id, TODAY).weeks[-1]
+    week = loads(trained, TODAY).weeks[-1]
     assert [day.planned for day in week.days] == [False, False, True, False, True, False, False]
 
 

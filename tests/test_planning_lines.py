@@ -13,8 +13,7 @@ from desktop.planning.days import day_plan
 from desktop.planning.history import read_history
 from desktop.planning.lines import (
     line_facts,
-    replay_line,
-    replay_lines,
+    replay_of,
     rule_revisions,
     start_of,
     surrounded_events,
@@ -25,6 +24,7 @@ from desktop.training.equipment import Equipment, Height
 from desktop.training.position import Follow, Position, ProgressionRule, Variable, VariableRange
 from desktop.training.program import Assignment, LineStart, Override, RuleRevision
 from desktop.training.reasons import ReasonCode
+from desktop.training.replay import Replay
 from desktop.training.scale import ALL_FAMILIES
 from desktop.training.session import LineDone, Outcome, Session, SetDone
 from desktop.training.state import StepKind
@@ -56,6 +56,18 @@ def squat_session(room: Room, day: date, load_g: int, reps: int = 8, **more: obj
 
 
 # Surroundings
+
+
+def replay_line(room: Room, line_id: int | None, until: date | None = None) -> Replay:
+    """Sessions before ``until`` count, other facts up to that day."""
+    assert line_id is not None
+    history = read_history(room.repository, room.trainee_id)
+    return replay_of(history, room.repository.line(line_id), until)
+
+
+def replay_lines(room: Room) -> dict[int | None, Replay]:
+    history = read_history(room.repository, room.trainee_id)
+    return {line.id: replay_of(history, line) for line in history.lines}
 
 
 def test_loads_come_from_the_equipment_and_body_mass_counts_for_the_body_alone(room: Room) -> None:
@@ -100,7 +112,7 @@ def test_a_variation_that_can_no_longer_be_set_up_gives_way_to_an_easier_one(roo
     room.train(MONDAY)
     without_stair = replace(OWNED, boxes=(Height("table", 750),))
     room.save(EquipmentFrom(room.trainee_id, MONDAY + DAY, without_stair))
-    found = replay_line(room.repository, room.line_id("push-up"))
+    found = replay_line(room, room.line_id("push-up"))
     assert found.state.position is not None
     assert found.state.position.variation == "hands-750"
     assert found.steps[-1].kind is StepKind.SURROUNDINGS
@@ -190,7 +202,7 @@ def test_when_a_later_program_ends_the_earlier_goes_on_with_its_rule(room: Room)
 
 def test_a_line_begins_at_the_slots_start_and_moves_by_its_sessions(room: Room) -> None:
     room.train(MONDAY)
-    found = replay_line(room.repository, room.line_id("back-squat"))
+    found = replay_line(room, room.line_id("back-squat"))
     assert found.state.position == Position(60_000, reps=9, sets=3)
     assert [step.outcome for step in found.steps] == [Outcome.MET]
 
@@ -199,7 +211,7 @@ def test_history_goes_before_the_start_that_a_program_gives(room: Room) -> None:
     squat_session(room, MONDAY - 10 * DAY, 80_000)
     history = read_history(room.repository, room.trainee_id)
     assert start_of(history, room.line("back-squat")) is None
-    found = replay_line(room.repository, room.line_id("back-squat"), MONDAY)
+    found = replay_line(room, room.line_id("back-squat"), MONDAY)
     assert found.state.position is not None
     assert found.state.position.load_g == 80_000
 
@@ -209,7 +221,7 @@ def test_a_later_start_of_the_coach_acts_as_an_override(room: Room) -> None:
     line = room.line("back-squat")
     tested = LineStart(MONDAY + DAY, Position(90_000, reps=5, sets=3), kind="assessment")
     room.save(replace(line, starts=(*line.starts, tested)))
-    found = replay_line(room.repository, room.line_id("back-squat"))
+    found = replay_line(room, room.line_id("back-squat"))
     assert found.steps[-1].kind is StepKind.OVERRIDE
     assert found.steps[-1].reason["note"] == "re-test"
     assert found.state.position == tested.position
@@ -219,14 +231,14 @@ def test_an_override_before_the_start_no_longer_holds(room: Room) -> None:
     line = room.line("back-squat")
     early = Override(MONDAY - DAY, Position(100_000, reps=8, sets=3))
     room.save(replace(line, overrides=(early,)))
-    found = replay_line(room.repository, room.line_id("back-squat"))
+    found = replay_line(room, room.line_id("back-squat"))
     assert found.state.position == line.starts[0].position
 
 
 def test_a_line_without_start_and_sessions_needs_one(room: Room) -> None:
     line = room.save(replace(room.line("bench-press"), starts=()))
     assert line.id is not None
-    assert replay_line(room.repository, line.id).state.position is None
+    assert replay_line(room, line.id).state.position is None
 
 
 # Replay by date
@@ -238,10 +250,10 @@ def test_until_counts_sessions_before_the_day_and_other_facts_up_to_it(room: Roo
     lighter = Position(50_000, reps=8, sets=3)
     room.save(replace(line, overrides=(Override(MONDAY, lighter),)))
     line_id = room.line_id("back-squat")
-    before = replay_line(room.repository, line_id, MONDAY)
+    before = replay_line(room, line_id, MONDAY)
     assert before.state.position == lighter
-    assert replay_line(room.repository, line_id, MONDAY - DAY).state.position != lighter
-    assert replay_line(room.repository, line_id).state.position == Position(60_000, reps=9, sets=3)
+    assert replay_line(room, line_id, MONDAY - DAY).state.position != lighter
+    assert replay_line(room, line_id).state.position == Position(60_000, reps=9, sets=3)
 
 
 def test_sessions_of_a_substitute_or_skipped_ones_move_nothing(room: Room) -> None:
@@ -249,7 +261,7 @@ def test_sessions_of_a_substitute_or_skipped_ones_move_nothing(room: Room) -> No
     done = (SetDone(40_000, 8),)
     substitute = LineDone(room.line_id("back-squat"), "bench-press", sets=done)
     room.save(Session(room.trainee_id, MONDAY + DAY, (substitute,)))
-    found = replay_line(room.repository, room.line_id("back-squat"))
+    found = replay_line(room, room.line_id("back-squat"))
     assert [step.outcome for step in found.steps] == [Outcome.SKIPPED, Outcome.SKIPPED]
 
 
@@ -258,7 +270,7 @@ def test_pain_on_another_exercise_done_instead_holds_the_line(room: Room) -> Non
     hurt = (SetDone(40_000, 8), SetDone(40_000, 6, pain=6))
     part = LineDone(line_id, "bench-press", sets=hurt, skipped=True)
     saved = room.save(Session(room.trainee_id, MONDAY, (part,)))
-    found = replay_line(room.repository, line_id)
+    found = replay_line(room, line_id)
     assert [step.outcome for step in found.steps] == [Outcome.EXCLUDED]
     assert found.state.held is not None
     assert found.state.position == Position(60_000, reps=8, sets=3)
@@ -266,7 +278,7 @@ def test_pain_on_another_exercise_done_instead_holds_the_line(room: Room) -> Non
     # A slight pain only leaves it where it stands.
     mild = replace(part, sets=(SetDone(40_000, 8, pain=2),))
     room.save(replace(saved, lines=(mild,)))
-    assert replay_line(room.repository, line_id).state.held is None
+    assert replay_line(room, line_id).state.held is None
 
 
 def test_a_warm_up_that_hurt_holds_the_line_though_the_exercise_was_skipped(room: Room) -> None:
@@ -274,7 +286,7 @@ def test_a_warm_up_that_hurt_holds_the_line_though_the_exercise_was_skipped(room
     line_id = room.line_id("back-squat")
     part = LineDone(line_id, "back-squat", sets=hurt, skipped=True)
     room.save(Session(room.trainee_id, MONDAY, (part,)))
-    found = replay_line(room.repository, line_id)
+    found = replay_line(room, line_id)
     assert [step.outcome for step in found.steps] == [Outcome.EXCLUDED]
     assert found.state.held is not None
 
@@ -282,7 +294,7 @@ def test_a_warm_up_that_hurt_holds_the_line_though_the_exercise_was_skipped(room
 def test_sessions_in_a_recorded_deload_are_excluded(room: Room) -> None:
     room.save(DeloadWindow(room.trainee_id, MONDAY, MONDAY + 6 * DAY))
     room.train(MONDAY)
-    found = replay_line(room.repository, room.line_id("back-squat"))
+    found = replay_line(room, room.line_id("back-squat"))
     assert found.steps[-1].outcome is Outcome.EXCLUDED
     assert found.state.position == Position(60_000, reps=8, sets=3)
 
@@ -290,27 +302,27 @@ def test_sessions_in_a_recorded_deload_are_excluded(room: Room) -> None:
 def test_a_clearance_lets_a_line_held_for_pain_ask_again(room: Room) -> None:
     room.train(MONDAY, lambda asked: replace(as_asked(asked), pain=6))
     line_id = room.line_id("back-squat")
-    assert replay_line(room.repository, line_id).state.held is not None
+    assert replay_line(room, line_id).state.held is not None
     room.update_trainee(clearances=(Clearance(MONDAY + DAY, "a physician"),))
-    assert replay_line(room.repository, line_id).state.held is None
+    assert replay_line(room, line_id).state.held is None
 
 
 def test_a_rule_of_a_phase_to_come_does_not_hold_yet(room: Room) -> None:
     room.train(MONDAY)
-    assert replay_line(room.repository, room.line_id("back-squat")).state.rule == DOUBLE
-    assert replay_line(room.repository, room.line_id("back-squat"), HEAVY).state.rule == LINEAR
+    assert replay_line(room, room.line_id("back-squat")).state.rule == DOUBLE
+    assert replay_line(room, room.line_id("back-squat"), HEAVY).state.rule == LINEAR
 
 
 def test_all_lines_come_from_one_reading(room: Room) -> None:
     room.train_weeks(1)
     queries: list[object] = []
     room.repository.database.query_hooks.append(queries.append)
-    found = replay_lines(room.repository, room.trainee_id)
+    found = replay_lines(room)
     one_trainee = len(queries)
     assert set(found) == {line.id for line in room.repository.lines(room.trainee_id)}
     room.train_weeks(2, MONDAY + WEEK)
     queries.clear()
-    replay_lines(room.repository, room.trainee_id)
+    replay_lines(room)
     assert len(queries) == one_trainee
 
 
@@ -347,7 +359,7 @@ def test_two_misses_back_a_line_off(room: Room) -> None:
     wednesday = MONDAY + 2 * DAY
     for week in range(2):
         room.train(wednesday + week * WEEK, two_short)
-    found = replay_line(room.repository, room.line_id("bench-press"))
+    found = replay_line(room, room.line_id("bench-press"))
     assert found.state.position is not None
     assert found.state.position.load_g < BENCH.start.load_g
 

@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from desktop.planning.history import read_history
-from desktop.planning.load import LoadHistory, load_history, load_history_of, wellness_means
+from desktop.planning.load import LoadHistory, load_history_of, wellness_means
 from desktop.training.exercises import Muscle, Pattern
 from desktop.training.program import Program, TrainingDay
 from desktop.training.session import Activity, Session, Wellness
@@ -26,7 +26,7 @@ def room(tmp_path: Path) -> Room:
 
 
 def load_on(room: Room, today: date, weeks: int = 16) -> LoadHistory:
-    return load_history(room.repository, room.trainee_id, today, weeks=weeks)
+    return load_history_of(read_history(room.repository, room.trainee_id), today, weeks)
 
 
 def do_something(room: Room, day: date, load: float, name: str = "rowing outing") -> Activity:
@@ -133,7 +133,8 @@ def test_nothing_on_record_is_empty_and_has_no_trend(room: Room) -> None:
 
 def test_weeks_start_where_the_locale_says(room: Room) -> None:
     room.train(MONDAY, effort=6, minutes=50)
-    told = load_history(room.repository, room.trainee_id, MONDAY, week_starts=6)
+    history = read_history(room.repository, room.trainee_id)
+    told = load_history_of(history, MONDAY, week_starts=6)
     assert told.weeks[-1].first == MONDAY - DAY
     assert [day.load for day in told.weeks[-1].days[:2]] == [0, 300]
 

@@ -7,10 +7,11 @@ from pathlib import Path
 
 import pytest
 
-from desktop.planning.outcomes import after_saving, effect_of
+from desktop.planning.history import read_history
+from desktop.planning.outcomes import LineOutcome, effect_of, outcomes_of
 from desktop.training.position import Position
 from desktop.training.reasons import ReasonCode
-from desktop.training.session import Outcome
+from desktop.training.session import Outcome, Session
 from tests.strength_room import DAY, MONDAY, WEEK, Room, open_room, two_short
 
 
@@ -19,8 +20,12 @@ def room(tmp_path: Path) -> Room:
     return open_room(tmp_path)
 
 
+def after_saving(room: Room, session: Session) -> tuple[LineOutcome, ...]:
+    return outcomes_of(read_history(room.repository, room.trainee_id), session)
+
+
 def test_a_session_tells_how_each_line_went_and_what_comes_next(room: Room) -> None:
-    squat, push_up = after_saving(room.repository, room.train(MONDAY))
+    squat, push_up = after_saving(room, room.train(MONDAY))
     assert (squat.outcome, push_up.outcome) == (Outcome.MET, Outcome.MET)
     assert squat.step is not None
     assert squat.step.before == Position(60_000, reps=8, sets=3)
@@ -32,27 +37,27 @@ def test_a_session_tells_how_each_line_went_and_what_comes_next(room: Room) -> N
 
 def test_a_miss_repeats_what_was_asked(room: Room) -> None:
     room.train_weeks(2)
-    squat, _ = after_saving(room.repository, room.train(MONDAY + 2 * WEEK, two_short))
+    squat, _ = after_saving(room, room.train(MONDAY + 2 * WEEK, two_short))
     assert squat.outcome is Outcome.MISSED
     assert squat.target.reason.code is ReasonCode.MISSED
     assert squat.target.position == Position(60_000, reps=10, sets=3)
 
 
 def test_a_first_miss_corrects_the_start_that_a_program_gave(room: Room) -> None:
-    squat, _ = after_saving(room.repository, room.train(MONDAY, two_short))
+    squat, _ = after_saving(room, room.train(MONDAY, two_short))
     assert squat.target.reason.code is ReasonCode.START_CORRECTED
 
 
 def test_after_the_last_day_of_a_program_the_next_day_is_taken(room: Room) -> None:
     last = MONDAY + 7 * WEEK
-    (squat,) = after_saving(room.repository, room.train(last))
+    (squat,) = after_saving(room, room.train(last))
     assert (squat.next_day, squat.planned) == (last + DAY, False)
 
 
 def test_an_old_session_tells_the_next_target_after_all_that_followed(room: Room) -> None:
     first = room.train(MONDAY)
     room.train(MONDAY + WEEK)
-    squat = after_saving(room.repository, first)[0]
+    squat = after_saving(room, first)[0]
     assert squat.step is not None
     assert squat.step.day == MONDAY
     assert squat.next_day == MONDAY + 2 * WEEK
@@ -62,7 +67,7 @@ def test_an_old_session_tells_the_next_target_after_all_that_followed(room: Room
 def test_a_line_that_stands_twice_in_a_session_is_told_once(room: Room) -> None:
     session = room.train(MONDAY)
     twice = room.save(replace(session, lines=(*session.lines, session.lines[0])))
-    assert len(after_saving(room.repository, twice)) == 2
+    assert len(after_saving(room, twice)) == 2
 
 
 def test_a_correction_of_the_last_session_changes_the_next_target(room: Room) -> None:

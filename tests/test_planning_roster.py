@@ -10,11 +10,12 @@ import pytest
 
 from db.repository import Repository
 from desktop.planning.assignments import assign
+from desktop.planning.history import read_history
 from desktop.planning.roster import (
     HeadlineCode,
     RosterEntry,
+    entry_of,
     roster,
-    roster_entry,
     roster_without_cautions,
 )
 from desktop.training.trainee import Absence, AbsenceKind, DeloadWindow, Trainee
@@ -27,7 +28,7 @@ def room(tmp_path: Path) -> Room:
 
 
 def entry(room: Room, today: date) -> RosterEntry:
-    return roster_entry(room.repository, room.trainee_id, today)
+    return entry_of(read_history(room.repository, room.trainee_id), today)
 
 
 def code(room: Room, today: date) -> HeadlineCode:
@@ -76,7 +77,7 @@ def test_somebody_long_gone_or_without_a_program_is_told_so(room: Room) -> None:
     room.train_weeks(7, MONDAY + WEEK)
     assert code(room, MONDAY + 8 * WEEK) is HeadlineCode.LAST_SEEN
     trainee_id = newcomer(room, "Cox")
-    lone = roster_entry(room.repository, trainee_id, MONDAY)
+    lone = entry_of(read_history(room.repository, trainee_id), MONDAY)
     assert lone.headline.code is HeadlineCode.NO_PROGRAM
     assert lone.next is None
 

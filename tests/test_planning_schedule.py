@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 
-from desktop.planning.days import WhyEmpty, day_plan, next_training_day
+from desktop.planning.days import WhyEmpty, day_plan, next_day_of
 from desktop.planning.history import History, read_history
 from desktop.planning.schedule import (
     deload_on,
@@ -100,7 +100,7 @@ def test_without_a_program_nothing_is_asked(room: Room) -> None:
     assert why(room, MONDAY + WEEK) == "ended"
     room.repository.remove(ended)
     assert why(room, MONDAY) == "no program"
-    assert next_training_day(room.repository, room.trainee_id, MONDAY) is None
+    assert next_day_of(read_history(room.repository, room.trainee_id), MONDAY) is None
 
 
 def test_a_red_flag_stops_everything_until_a_clearance(room: Room) -> None:
@@ -154,7 +154,7 @@ def test_a_program_that_was_replaced_no_longer_brings_its_deload(room: Room) -> 
 
 def test_the_next_training_day_passes_over_days_away(room: Room) -> None:
     def following(after: date) -> date | None:
-        return next_training_day(room.repository, room.trainee_id, after)
+        return next_day_of(read_history(room.repository, room.trainee_id), after)
 
     assert following(MONDAY - DAY) == MONDAY
     assert following(MONDAY) == MONDAY + 2 * DAY

@@ -156,15 +156,10 @@ def why_empty(history: History, day: date) -> WhyEmpty:
     return WhyEmpty.NOT_EMPTY
 
 
-def next_training_day(repository: Repository, trainee_id: int, after: date) -> date | None:
-    """The first day after ``after`` on which training is planned and the trainee is not away;
-    None where none comes within a year. Raises NotFound.
-    """
-    return next_day_of(read_history(repository, trainee_id), after)
-
-
 def next_day_of(history: History, after: date) -> date | None:
-    """As `next_training_day`, from what was read."""
+    """The first day after ``after`` on which training is planned and the trainee is not away;
+    None where none comes within a year.
+    """
     return next((day for day, _ in training_days(history, after)), None)
 
 

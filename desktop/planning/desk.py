@@ -93,11 +93,6 @@ class DeskRow:
         return next(((e, n) for each, e, n in self.names if each == line_id), ("", ""))
 
 
-def desk_row(history: History, today: date) -> DeskRow:
-    """One trainee's row from the whole record."""
-    return row_on(desk_brief_of(history, today), history.library, today)
-
-
 def row_on(brief: Brief, library: Library, today: date) -> DeskRow:
     """One trainee's row on a day on which ``brief`` holds."""
     desk = Desk.of(brief, library, today)

@@ -6,8 +6,7 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Final
 
-from db.repository import Repository
-from desktop.planning.history import History, read_history
+from desktop.planning.history import History
 from desktop.planning.rules import rule_revisions as rule_revisions
 from desktop.planning.schedule import DAY, deload_windows
 from desktop.planning.surroundings import (
@@ -106,26 +105,6 @@ def replay_of(
     facts = line_facts(history, line, until, evening=evening)
     tracks = history.tracks
     return tracks.replay(line, facts.revisions, facts.start, facts.events, history.context)
-
-
-def replay_line(repository: Repository, line_id: int, until: date | None = None) -> Replay:
-    """Where one line stands: sessions before ``until`` count, other facts up to that day.
-
-    ``until`` None: everything on record. Raises NotFound.
-    """
-    line = repository.line(line_id)
-    history = read_history(repository, line.trainee_id)
-    return replay_of(history, line, until)
-
-
-def replay_lines(
-    repository: Repository, trainee_id: int, until: date | None = None
-) -> dict[int, Replay]:
-    """Every line of a trainee by its id, from one reading of each table."""
-    history = read_history(repository, trainee_id)
-    return {
-        line.id: replay_of(history, line, until) for line in history.lines if line.id is not None
-    }
 
 
 def _session_events(history: History, line: Line, until: date | None) -> tuple[SessionDone, ...]:

@@ -13,8 +13,7 @@ from itertools import takewhile
 from statistics import fmean
 from typing import TYPE_CHECKING, Final
 
-from db.repository import Repository
-from desktop.planning.history import History, read_history
+from desktop.planning.history import History
 from desktop.planning.schedule import (
     DAY,
     WEEK,
@@ -154,23 +153,11 @@ class LoadHistory:
         return fmean(loads) if len(loads) >= 2 else None
 
 
-def load_history(
-    repository: Repository,
-    trainee_id: int,
-    today: date,
-    *,
-    weeks: int = WEEKS,
-    week_starts: int = 0,
-) -> LoadHistory:
-    """The last ``weeks`` weeks up to ``today``. ``week_starts``: 0 = Monday. Raises NotFound."""
-    return load_history_of(read_history(repository, trainee_id), today, weeks, week_starts)
-
-
 def load_history_of(
     history: History, today: date, weeks: int = WEEKS, week_starts: int = 0
 ) -> LoadHistory:
-    """The last ``weeks`` weeks up to ``today``, from what was read. The running week is part of
-    it; its monotony and strain are None until it is over.
+    """The last ``weeks`` weeks up to ``today``; ``week_starts``: 0 = Monday. The running week is
+    part of it; its monotony and strain are None until it is over.
     """
     first = week_start(today, week_starts) - (weeks - 1) * WEEK
     recorded = history.trainee.activities_recorded

@@ -51,16 +51,11 @@ class Effect:
     after: Target
 
 
-def after_saving(repository: Repository, session: Session) -> tuple[LineOutcome, ...]:
-    """What a session, just saved, meant for each of its lines, in the session's order.
+def outcomes_of(history: History, session: Session) -> tuple[LineOutcome, ...]:
+    """What a session meant for each of its lines, in the session's order; it is in the record.
 
     The next target is that after everything on record, also where an old session was saved.
     """
-    return outcomes_of(read_history(repository, session.trainee_id), session)
-
-
-def outcomes_of(history: History, session: Session) -> tuple[LineOutcome, ...]:
-    """The same from a record that was read with the session in it."""
     return tuple(_outcome(history, session, part) for part in _first_of_each_line(session))
 
 

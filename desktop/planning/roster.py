@@ -95,11 +95,6 @@ def roster(repository: Repository, today: date) -> tuple[RosterEntry, ...]:
     return by_need(entries)
 
 
-def roster_entry(repository: Repository, trainee_id: int, today: date) -> RosterEntry:
-    """One trainee's entry, for a roster of which the others have not changed. Raises NotFound."""
-    return entry_of(read_history(repository, trainee_id), today)
-
-
 def roster_without_cautions(
     repository: Repository, today: date, library: Library | None = None
 ) -> tuple[RosterEntry, ...]:
