@@ -251,10 +251,6 @@ class LoadField(NumberField):
         self._exact_g = mass_g
         self.set_value(None if mass_g is None else in_unit(mass_g, self._unit))
 
-    def set_likely(self, mass_g: int | None) -> None:
-        """Ask about masses above this one."""
-        self._likely_g = mass_g
-
     def set_unit(self, unit: Unit) -> None:
         """Show the same mass in another unit."""
         mass = self.grams

@@ -12,7 +12,7 @@ from itertools import groupby
 from PySide6.QtCore import QCoreApplication
 
 from desktop.planning.days import DayPlan, SlotPlan, WhyEmpty
-from desktop.planning.session_draft import Field, SetDraft
+from desktop.planning.session_draft import Field
 from desktop.planning.typed_cells import CellKind, Row
 from desktop.planning.typed_doubts import Doubt
 from desktop.training.exercises import LoadingKind
@@ -225,11 +225,6 @@ def activities_text(activities: Sequence[Activity], today: date) -> str:
         )
         for each in activities
     )
-
-
-def pain_noted(sets: Sequence[SetDraft]) -> bool:
-    """Whether pain is typed for any set."""
-    return any(each.pain.strip() not in ("", "0") for each in sets)
 
 
 def _kept_together(text: str) -> str:

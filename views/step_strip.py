@@ -11,7 +11,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from PySide6.QtCore import QPointF, QRect, QRectF, QSize, QSizeF, Qt, QVariantAnimation, Signal
+from PySide6.QtCore import QPointF, QRect, QRectF, QSize, Qt, QVariantAnimation, Signal
 from PySide6.QtGui import (
     QColor,
     QFont,
@@ -88,11 +88,6 @@ def strip_fonts(theme: Theme) -> StripFonts:
     caption.setPointSizeF(caption.pointSizeF() * 0.92)
     caption.setLetterSpacing(QFont.SpacingType.PercentageSpacing, 106)
     return StripFonts(theme.font(TextSize.BODY), caption)
-
-
-def strip_size(strip: Strip, fonts: StripFonts, unit: Unit) -> QSizeF:
-    """How large all of the strip is on the screen."""
-    return lay_out(strip, fonts, unit).size
 
 
 def paint_strip(

@@ -8,7 +8,7 @@ converted, minutes as seconds, and ratings of effort as repetitions in reserve.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import date
 from typing import Final
@@ -24,7 +24,6 @@ from desktop.notes.reading import (
     Alternative,
     Answer,
     Doubt,
-    Entry,
     NotedDay,
     PartKind,
     Question,
@@ -321,10 +320,3 @@ class _Notes:
         for at in told.used:
             self.marks[rest[at][1]] = PartKind.WORK
         return [one for at, one in enumerate(rest) if at not in told.used]
-
-
-def entries_of(reading: Reading) -> Iterator[tuple[date, Entry]]:
-    """Every entry with its day."""
-    for day in reading.days:
-        for entry in day.entries:
-            yield day.day, entry

@@ -42,7 +42,6 @@ REPS: Final = _any("reps?", "repetitions?", "wdh", "wdhl", "wiederholung(?:en)?"
 SETS: Final = _any("sets?", "satz", "sätze", "saetze", "series?")
 FAR: Final = _any("m", "metres?", "meters?", "metros?", "km", "yards?", "yds?", "steps?", "%")
 
-ROLE_END: Final = _END
 
 X: Final = re.compile(r"[ \t]*(?:[x×✕*](?![^\W\d_]))[ \t]*")
 """The sign between sets, repetitions and load."""
