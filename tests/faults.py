@@ -14,7 +14,7 @@ from importlib import import_module
 from pathlib import Path
 from random import Random
 
-PARTS = ("kill", "full", "read_only", "damage", "opening", "fuzz")
+PARTS = ("kill", "full", "read_only", "damage", "opening", "fuzz", "session")
 """Modules of tests.fault_parts. Each has FULL and SHARE (how many times), and ``run``."""
 
 

@@ -63,11 +63,14 @@ def _check_written(folder: Path, ended: Ended) -> None:
 
 # Importing: all of a log or nothing of it
 
+_WITH_LOG = 603
+"""Sessions in all: enough that the import needs more room than the file before it."""
+
 
 def _begin_importing(folder: Path) -> None:
     data_file(folder / "data.db", sessions=3)
     lines = ["trainee,date,exercise,set,load,unit,reps"]
-    for number in range(3, 103):
+    for number in range(3, _WITH_LOG):
         day = session(number).day.isoformat()
         lines += [f"{NAME},{day},Back squat,{n},{100 + number},kg,5" for n in (1, 2, 3)]
     (folder / "log.csv").write_text("\n".join(lines), encoding="utf-8")
@@ -89,9 +92,9 @@ def _check_imported(folder: Path, ended: Ended) -> None:
     with closing(Database.open(folder / "data.db")) as database:
         assert database.quick_check() == []
         there = len(Repository(database).sessions(1))
-        assert there in ((3, 103) if not ended.whole else (103,)), f"{there} sessions"
-        assert _take_log(database, folder) == 103 - there
-        assert len(Repository(database).sessions(1)) == 103
+        assert there in ((3, _WITH_LOG) if not ended.whole else (_WITH_LOG,)), f"{there} sessions"
+        assert _take_log(database, folder) == _WITH_LOG - there
+        assert len(Repository(database).sessions(1)) == _WITH_LOG
 
 
 # Migrating: the version before or the new one, every row in both
