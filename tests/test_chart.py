@@ -436,8 +436,8 @@ def test_a_star_stands_close_above_its_spot_however_high_the_chart_becomes(qtbot
     series = Series(Shown.ESTIMATE, Unit.KG, last, False, spots, records=records)
     chart = drawn(qtbot, series, 16)
     for height in (300, 900):
-        chart.resize(800, height)
-        qtbot.waitUntil(lambda: chart.plot.value_of_pixels(1, 0, 1) < 2 / height, timeout=2000)
+        with qtbot.waitSignal(chart.plot.resized):
+            chart.resize(800, height)
         days, heights = chart.plot.data_of("records")
         assert list(days) == [last - 30 + place for place in range(4, 20, 5)]
         low, high = chart.plot.values
