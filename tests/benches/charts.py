@@ -29,7 +29,7 @@ from desktop.training.quantities import Unit
 from desktop.training.session import SetDone
 from desktop.training.trainee import Trainee
 from tests.benches.measure import Line as Figure
-from tests.benches.measure import medians, taken, twice
+from tests.benches.measure import growth, medians, taken, twice
 from tests.benches.people import LIFTS, TODAY, one_for_years, opened
 from views.line_plot import LinePlot
 from views.measures import Shown
@@ -40,7 +40,7 @@ from views.theme import Scheme, Theme
 
 FIRST_PAINT, MOVE, EDITED = 50, 16, 150
 EXERCISE, WHOLE_BASE = 1.5, 1.2
-SETS = 1_000_000
+SETS = (10_000, 100_000, 1_000_000)
 POINTS = 5_000
 
 
@@ -51,7 +51,7 @@ def lines() -> Iterator[Figure]:
     with tempfile.TemporaryDirectory() as folder:
         yield from _ten_years(one_for_years(Path(folder) / "ten.db", 10), application)
         yield from _moving(application)
-        yield from _million(Path(folder) / "million.db")
+        yield from _million(Path(folder))
 
 
 def _ten_years(path: Path, application: QApplication) -> Iterator[Figure]:
@@ -153,41 +153,53 @@ def _long_series() -> Series:
     return Series(Shown.ESTIMATE, Unit.KG, last, False, spots, records=records)
 
 
-def _million(path: Path) -> Iterator[Figure]:
-    _fill(path)
-    with closing(Database.open(path)) as database, closing(sqlite3.connect(path)) as raw:
-        # Our own figure first: it must not profit from the index that the floor is given.
-        (ours,) = medians(15, lambda: weekly_volume_of_line(database, 7))
-        raw.execute(
-            "CREATE INDEX covering ON set_done"
-            " (line_id, warm_up, day, exercise, reps, seconds, load_g)"
-        )
-        sql = (
-            "SELECT (day - 1) / 7, exercise, count(*), sum(reps), sum(seconds),"
-            " sum(load_g * reps) FROM set_done INDEXED BY covering"
-            " WHERE line_id = ? AND warm_up = 0 GROUP BY (day - 1) / 7, exercise"
-        )
-        (floor,) = medians(15, lambda: raw.execute(sql, (7,)).fetchall())
-        yield Figure(
-            f"weeks of one exercise, {SETS:,} sets", ours, floor, "bare SQL, covering index",
-            goal=EXERCISE,
-        )  # fmt: skip
-        columns = "SELECT day, load_g, coalesce(reps, 0), warm_up FROM set_done"
+def _million(folder: Path) -> Iterator[Figure]:
+    """Counting by week in files of 10,000 sets to a million."""
+    lines: list[float] = []
+    wholes: list[float] = []
+    for sets in SETS:
+        path = folder / f"{sets}.db"
+        _fill(path, sets)
+        with closing(Database.open(path)) as database, closing(sqlite3.connect(path)) as raw:
+            line, bare = medians(25, *_counting_a_line(database, raw))
+            whole, floor, *others = medians(3, *_counting_all(database, raw))
+        lines.append(line)
+        wholes.append(whole)
+    yield Figure(
+        f"weeks of one exercise, {SETS[-1]:,} sets", line, bare, "bare SQL, covering index",
+        goal=EXERCISE,
+    )  # fmt: skip
+    yield Figure(
+        f"weekly volume of all, {SETS[-1]:,} sets", whole, floor, "numpy load of the columns",
+        goal=WHOLE_BASE,
+    )  # fmt: skip
+    for peer in others:
+        yield Figure("the same against pandas", whole, peer, "pandas read and grouped")
+    yield growth("weeks of one exercise, by sets in the file", SETS, lines)
+    yield growth("weekly volume of all, by sets in the file", SETS, wholes)
 
-        def load() -> object:
-            return np.fromiter(raw.execute(columns), dtype="i8,i8,i8,?", count=-1)
 
-        peers: list[Callable[[], object]] = [load]
-        if find_spec("pandas") is not None:
-            pandas: Any = import_module("pandas")
-            peers.append(lambda: _by_week(pandas, raw, columns))
-        ours, floor, *others = medians(3, lambda: weekly_volume_of_all(database), *peers)
-        yield Figure(
-            f"weekly volume of all, {SETS:,} sets", ours, floor, "numpy load of the columns",
-            goal=WHOLE_BASE,
-        )  # fmt: skip
-        for peer in others:
-            yield Figure("the same against pandas", ours, peer, "pandas read and grouped")
+_WEEKS_OF_LINE = (
+    "SELECT (day - 1) / 7, exercise, count(*), sum(reps), sum(seconds), sum(load_g * reps)"
+    " FROM set_done INDEXED BY set_of_line WHERE line_id = ? AND warm_up = 0"
+    " GROUP BY (day - 1) / 7, exercise"
+)
+
+
+def _counting_a_line(database: Database, raw: sqlite3.Connection) -> Iterator[Callable[[], object]]:
+    """One line's weeks, and the bare query by the very index that the program counts by."""
+    yield lambda: weekly_volume_of_line(database, 7)
+    yield lambda: raw.execute(_WEEKS_OF_LINE, (7,)).fetchall()
+
+
+def _counting_all(database: Database, raw: sqlite3.Connection) -> Iterator[Callable[[], object]]:
+    """Weekly volume of everybody, its floor, and the peer where there is one."""
+    columns = "SELECT day, load_g, coalesce(reps, 0), warm_up FROM set_done"
+    yield lambda: weekly_volume_of_all(database)
+    yield lambda: np.fromiter(raw.execute(columns), dtype="i8,i8,i8,?", count=-1)
+    if find_spec("pandas") is not None:
+        pandas: Any = import_module("pandas")
+        yield lambda: _by_week(pandas, raw, columns)
 
 
 def _by_week(pandas: Any, raw: sqlite3.Connection, sql: str) -> object:
@@ -196,7 +208,7 @@ def _by_week(pandas: Any, raw: sqlite3.Connection, sql: str) -> object:
     return (frame["load_g"] * frame.iloc[:, 2]).groupby((frame["day"] - 1) // 7).sum()
 
 
-def _fill(path: Path) -> None:
+def _fill(path: Path, sets: int) -> None:
     """A hundred people, ten years each, a million sets: by SQL alone, which takes seconds."""
     repository = opened(path)
     people = repository.save(*(Trainee(f"Seat {who + 1}") for who in range(100))).saved
@@ -221,7 +233,7 @@ def _fill(path: Path) -> None:
             " INSERT INTO set_done (session_id, line_place, place, line_id, exercise, day, load_g,"
             " reps, rir, warm_up, pain, side, note) SELECT l.session_id, l.place, p.i, l.line_id,"
             " l.exercise, s.day, 60000 + s.id % 40 * 500, 5 + s.id % 6, 2.0, p.i = 0, 0, '', ''"
-            f" FROM line_done l JOIN session s ON s.id = l.session_id, p LIMIT {SETS}"
+            f" FROM line_done l JOIN session s ON s.id = l.session_id, p LIMIT {sets}"
         )
         raw.commit()
 

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import sqlite3
 import tempfile
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from contextlib import closing
 from datetime import timedelta
 from pathlib import Path
 
@@ -15,13 +16,14 @@ from desktop.planning.desk import by_need, draw_up, kept_rows
 from desktop.planning.history import read_library
 from desktop.planning.progress import progress
 from desktop.planning.roster import roster
-from tests.benches.measure import Line, medians
+from tests.benches.measure import Line, growth, medians
 from tests.benches.people import TODAY, draw_up_all, many_trainees, one_for_years
 from views.caution_texts import roster_line
 from views.desk_cells import cells_of
 
 GOAL_DESK_MS = 150.0
 SHOWN = 40
+PEOPLE = (3, 30, 300)
 
 
 def lines() -> Iterator[Line]:
@@ -47,12 +49,37 @@ def lines() -> Iterator[Line]:
         raw.close()
         database.close()
 
-        path = many_trainees(Path(folder) / "many.db")
-        yield from _desk(path)
+        few: list[float] = []
+        for trainees in PEOPLE[:-1]:
+            path = many_trainees(Path(folder) / f"{trainees}.db", trainees)
+            draw_up_all(path)
+            with closing(Database.open(path)) as database:
+                few += medians(7, _opened(Repository(database)))
+        path = many_trainees(Path(folder) / "many.db", PEOPLE[-1])
+        yield from _desk(path, few)
 
 
-def _desk(path: Path) -> Iterator[Line]:
-    """The desk of 300 people: from kept briefs, as it opens, and from every set on record."""
+def _opened(repository: Repository) -> Callable[[], int]:
+    """Opens the desk: everybody's row, sorted; the words of the roster, and of the rows that a
+    screen shows.
+    """
+
+    def opened() -> int:
+        library = read_library(repository)
+        rows, missing = kept_rows(repository, library, TODAY)
+        assert not missing
+        ordered = by_need(rows.values())
+        lines = [roster_line(row.entry) for row in ordered]
+        cells = [cells_of(row, TODAY, library.limits) for row in ordered[:SHOWN]]
+        return len(lines) + len(cells)
+
+    return opened
+
+
+def _desk(path: Path, few: list[float]) -> Iterator[Line]:
+    """The desk of 300 people: from kept briefs, as it opens, and from every set on record. What
+    ``few`` of them take tells how it grows.
+    """
     database = Database.open(path)
     repository = Repository(database)
     raw = sqlite3.connect(path)
@@ -64,16 +91,6 @@ def _desk(path: Path) -> Iterator[Line]:
         query = "SELECT line_id, day, max(load_g), sum(reps) FROM set_done GROUP BY line_id, day"
         return len(raw.execute(query).fetchall())
 
-    def opened() -> int:
-        """Everybody's row, sorted; the words of the roster, and of the rows that a screen shows."""
-        library = read_library(repository)
-        rows, missing = kept_rows(repository, library, TODAY)
-        assert not missing
-        ordered = by_need(rows.values())
-        lines = [roster_line(row.entry) for row in ordered]
-        cells = [cells_of(row, TODAY, library.limits) for row in ordered[:SHOWN]]
-        return len(lines) + len(cells)
-
     library = read_library(repository)
     people = iter(repository.trainee_ids())
     one_ms, _ = medians(9, lambda: draw_up(repository, library, next(people), TODAY), lambda: None)
@@ -81,9 +98,10 @@ def _desk(path: Path) -> Iterator[Line]:
     whole, floor = medians(1, lambda: roster(repository, TODAY), all_sets)
     yield Line("desk of 300 trainees x 1 year, from every set", whole, floor, "raw SELECT")
     draw_up_all(path)
-    desk, floor, added_up = medians(7, opened, all_sets, sets_added_up)
+    desk, floor, added_up = medians(7, _opened(repository), all_sets, sets_added_up)
     yield Line("desk of 300 trainees x 1 year, opened", desk, unit="ms", goal=GOAL_DESK_MS)
     yield Line("the same against reading all sets", desk, floor, "raw SELECT")
     yield Line("the same against adding them up by line and day", desk, added_up, "raw GROUP BY")
+    yield growth("desk opened, by trainees", PEOPLE, [*few, desk])
     raw.close()
     database.close()
