@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from enum import StrEnum
 from typing import Any, NamedTuple
 
@@ -35,3 +36,17 @@ class Changes(NamedTuple):
     kinds: frozenset[Kind] = frozenset()
     trainees: frozenset[int] = frozenset()
     saved: tuple[Any, ...] = ()
+
+
+def joined(parts: Iterable[Changes]) -> Changes:
+    """Several writes as one: all kinds and all trainees (where one touched all of them: none is
+    named).
+    """
+    seen = tuple(part for part in parts if part.kinds)
+    everybody = any(not part.trainees for part in seen)
+    trainees: frozenset[int] = frozenset().union(*(part.trainees for part in seen))
+    return Changes(
+        kinds=frozenset().union(*(part.kinds for part in seen)),
+        trainees=frozenset() if everybody else trainees,
+        saved=tuple(each for part in seen for each in part.saved),
+    )

@@ -86,8 +86,16 @@ class ExerciseShelf(Shelf[Exercise]):
 
     def build(self, database: Database, rows: list[tuple[Any, ...]]) -> tuple[Exercise, ...]:
         identities = [row[0] for row in rows]
-        muscles = parts_by_owner(database, _muscles, identities)
-        variations = parts_by_owner(database, _variations, identities)
+        muscles = parts_by_owner(
+            database, schema.MuscleShare, "exercise_id", identities, ("muscle", "direct")
+        )
+        variations = parts_by_owner(
+            database,
+            schema.Variation,
+            "exercise_id",
+            identities,
+            ("key", "name", "family", "geometry_kind", "geometry", "needs"),
+        )
         return tuple(
             Exercise(
                 **dict(zip(self._names, row, strict=True)),
@@ -180,32 +188,6 @@ def _renewed(shipped: Exercise, stored: Exercise) -> Exercise:
         id=stored.id,
         revision=stored.revision,
         retired=stored.retired or shipped.retired,
-    )
-
-
-def _muscles(identities: list[int]) -> Any:
-    table = schema.MuscleShare
-    return (
-        table.select(table.exercise_id, table.muscle, table.direct)
-        .where(table.exercise_id.in_(identities))
-        .order_by(table.exercise_id, table.place)
-    )
-
-
-def _variations(identities: list[int]) -> Any:
-    table = schema.Variation
-    return (
-        table.select(
-            table.exercise_id,
-            table.key,
-            table.name,
-            table.family,
-            table.geometry_kind,
-            table.geometry,
-            table.needs,
-        )
-        .where(table.exercise_id.in_(identities))
-        .order_by(table.exercise_id, table.place)
     )
 
 

@@ -54,9 +54,23 @@ class LineShelf(Shelf[Line]):
 
     def build(self, database: Database, rows: list[tuple[Any, ...]]) -> tuple[Line, ...]:
         identities = [row[0] for row in rows]
-        rules = parts_by_owner(database, _rules, identities)
-        starts = parts_by_owner(database, _starts, identities)
-        overrides = parts_by_owner(database, _overrides, identities)
+        rules = parts_by_owner(
+            database, schema.RuleRevision, "line_id", identities, ("day", "rule")
+        )
+        starts = parts_by_owner(
+            database,
+            schema.LineStart,
+            "line_id",
+            identities,
+            ("day", "position", "kind", "plus_minus"),
+        )
+        overrides = parts_by_owner(
+            database,
+            schema.LineOverride,
+            "line_id",
+            identities,
+            ("day", "position", "note", "entry"),
+        )
         return tuple(
             Line(
                 **dict(zip(self._names, row, strict=True)),
@@ -96,30 +110,3 @@ class LineShelf(Shelf[Line]):
     def delete_parts(self, database: Database, identities: list[int]) -> None:
         for table in _PARTS:
             delete_of(database, table, "line_id", identities)
-
-
-def _rules(identities: list[int]) -> Any:
-    table = schema.RuleRevision
-    return (
-        table.select(table.line_id, table.day, table.rule)
-        .where(table.line_id.in_(identities))
-        .order_by(table.line_id, table.place)
-    )
-
-
-def _starts(identities: list[int]) -> Any:
-    table = schema.LineStart
-    return (
-        table.select(table.line_id, table.day, table.position, table.kind, table.plus_minus)
-        .where(table.line_id.in_(identities))
-        .order_by(table.line_id, table.place)
-    )
-
-
-def _overrides(identities: list[int]) -> Any:
-    table = schema.LineOverride
-    return (
-        table.select(table.line_id, table.day, table.position, table.note, table.entry)
-        .where(table.line_id.in_(identities))
-        .order_by(table.line_id, table.place)
-    )

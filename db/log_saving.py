@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Final
 
-from db.changes import Changes, Kind
+from db.changes import Changes, joined
 from db.log_import import ImportPlan, PlannedSession
 from db.remade import remade
 from db.repository import Repository
@@ -60,7 +60,7 @@ def carrying_out(repository: Repository, plan: ImportPlan) -> Steps[ImportResult
         saved.append(repository.save(*masses, *activities))
     new = sum(session.id is None for session in sessions)
     return ImportResult(
-        changes=_joined(saved),
+        changes=joined(saved),
         new_trainees=len(added),
         new_sessions=new,
         extended_sessions=len(sessions) - new,
@@ -101,17 +101,6 @@ def _with_ids(
     ]
     session = planned.session
     return remade(session, trainee_id=trainee_id, lines=(*session.lines, *new))
-
-
-def _joined(changes: Iterable[Changes]) -> Changes:
-    kinds: frozenset[Kind] = frozenset()
-    trainees: frozenset[int] = frozenset()
-    saved: tuple[object, ...] = ()
-    for one in changes:
-        kinds |= one.kinds
-        trainees |= one.trainees
-        saved += one.saved
-    return Changes(kinds, trainees, saved)
 
 
 def _id(value: int | None) -> int:

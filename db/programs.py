@@ -14,6 +14,8 @@ from db.validity import check_program
 from desktop.training.program import Phase, Program, Slot, TrainingDay
 from desktop.training.sentence import sentence
 
+_SLOT = ("exercise", "rule", "start", "line_name", "rest_s", "tempo", "pair", "note")
+
 
 class ProgramShelf(Shelf[Program]):
     """Programs. Removing one removes its assignments; sessions keep what they were planned as."""
@@ -43,9 +45,29 @@ class ProgramShelf(Shelf[Program]):
 
     def build(self, database: Database, rows: list[tuple[Any, ...]]) -> tuple[Program, ...]:
         identities = [row[0] for row in rows]
-        phases = parts_by_owner(database, _phases, identities)
-        days = parts_by_owner(database, _days, identities)
-        slots = parts_by_owner(database, _slots, identities)
+        phases = parts_by_owner(
+            database,
+            schema.Phase,
+            "program_id",
+            identities,
+            ("place", "name", "weeks", "purpose"),
+        )
+        days = parts_by_owner(
+            database,
+            schema.TrainingDay,
+            "program_id",
+            identities,
+            ("phase_place", "place", "name", "weekday"),
+            ("phase_place", "place"),
+        )
+        slots = parts_by_owner(
+            database,
+            schema.Slot,
+            "program_id",
+            identities,
+            ("phase_place", "day_place", *_SLOT),
+            ("phase_place", "day_place", "place"),
+        )
         return tuple(
             Program(
                 **dict(zip(self._names, row, strict=True)),
@@ -68,8 +90,7 @@ class ProgramShelf(Shelf[Program]):
         database.insert("phase (program_id, place, name, weeks, purpose)", phases)
         database.insert("training_day (program_id, phase_place, place, name, weekday)", days)
         database.insert(
-            "slot (program_id, phase_place, day_place, place, exercise, rule, start, line_name,"
-            " rest_s, tempo, pair, note)",
+            f"slot (program_id, phase_place, day_place, place, {', '.join(_SLOT)})",
             slots,
         )
 
@@ -102,43 +123,4 @@ def _built(
         days_of.setdefault(p, []).append(day)
     return tuple(
         Phase(name, weeks, tuple(days_of.get(p, ())), purpose) for p, name, weeks, purpose in phases
-    )
-
-
-def _phases(identities: list[int]) -> Any:
-    table = schema.Phase
-    return (
-        table.select(table.program_id, table.place, table.name, table.weeks, table.purpose)
-        .where(table.program_id.in_(identities))
-        .order_by(table.program_id, table.place)
-    )
-
-
-def _days(identities: list[int]) -> Any:
-    table = schema.TrainingDay
-    return (
-        table.select(table.program_id, table.phase_place, table.place, table.name, table.weekday)
-        .where(table.program_id.in_(identities))
-        .order_by(table.program_id, table.phase_place, table.place)
-    )
-
-
-def _slots(identities: list[int]) -> Any:
-    table = schema.Slot
-    return (
-        table.select(
-            table.program_id,
-            table.phase_place,
-            table.day_place,
-            table.exercise,
-            table.rule,
-            table.start,
-            table.line_name,
-            table.rest_s,
-            table.tempo,
-            table.pair,
-            table.note,
-        )
-        .where(table.program_id.in_(identities))
-        .order_by(table.program_id, table.phase_place, table.day_place, table.place)
     )

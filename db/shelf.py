@@ -323,11 +323,21 @@ def delete_of(database: Database, table: str, column: str, owners: list[int]) ->
 
 
 def parts_by_owner(
-    database: Database, query_of: Any, identities: Iterable[int]
+    database: Database,
+    table: Any,
+    owner: str,
+    identities: Iterable[int],
+    columns: Sequence[str],
+    places: Sequence[str] = ("place",),
 ) -> dict[int, list[tuple[Any, ...]]]:
-    """The rows of ``query_of(identities)`` without their first column, by that column."""
+    """The ``columns`` of the rows whose ``owner`` is one of ``identities``, by owner, in the order
+    of their ``places``.
+    """
+    whose = getattr(table, owner)
+    query = table.select(whose, *(getattr(table, name) for name in columns))
+    query = query.order_by(whose, *(getattr(table, name) for name in places))
     found: dict[int, list[tuple[Any, ...]]] = {}
     for piece in in_pieces(identities):
-        for owner, *part in database.rows(query_of(piece)):
-            found.setdefault(owner, []).append(tuple(part))
+        for one, *part in database.rows(query.where(whose.in_(piece))):
+            found.setdefault(one, []).append(tuple(part))
     return found

@@ -15,7 +15,7 @@ from typing import Any, NamedTuple, Protocol
 
 from PySide6.QtGui import QUndoCommand
 
-from db.changes import Changes
+from db.changes import Changes, joined
 from db.errors import StoreError
 from views.lineage import Lineage
 
@@ -49,7 +49,7 @@ class StoreCommand(QUndoCommand):
     def _run(self, work: Callable[[], Iterable[Changes]]) -> None:
         try:
             with self._desk.store.transaction():
-                changes = merged(work())
+                changes = joined(work())
         except StoreError as error:
             self.done = False
             self.setObsolete(True)
@@ -195,15 +195,3 @@ class ReplaceCommand(StoreCommand):
 
     def undo(self) -> None:
         self._run(lambda: chain(self._new.taking_back(), self._gone.bringing_back()))
-
-
-def merged(parts: Iterable[Changes]) -> Changes:
-    """Several writes as one: all kinds and all trainees (none named: all of them)."""
-    seen = tuple(parts)
-    everybody = any(not part.trainees for part in seen)
-    trainees: frozenset[int] = frozenset().union(*(part.trainees for part in seen))
-    return Changes(
-        kinds=frozenset().union(*(part.kinds for part in seen)),
-        trainees=frozenset() if everybody else trainees,
-        saved=tuple(each for part in seen for each in part.saved),
-    )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 
-from db.changes import Changes, Kind
+from db.changes import Changes, joined
 from db.program_files import exercises_of
 from db.repository import Repository
 from db.trainee_files import TraineeFile, TraineesFile
@@ -75,7 +75,7 @@ def take_trainees(repository: Repository, content: TraineesFile) -> Arrival:
         for one in new:
             saved += _take(repository, one, programs)
     return Arrival(
-        _joined(saved),
+        joined(saved),
         new=tuple(one.trainee.name for one in new),
         there=tuple(one.trainee.name for one in content.trainees if one not in new),
     )
@@ -180,14 +180,3 @@ def _goals(repository: Repository, trainee_id: int, one: TraineeFile) -> list[Go
             )
         )
     return goals
-
-
-def _joined(changes: Iterable[Changes]) -> Changes:
-    kinds: frozenset[Kind] = frozenset()
-    trainees: frozenset[int] = frozenset()
-    saved: tuple[object, ...] = ()
-    for one in changes:
-        kinds |= one.kinds
-        trainees |= one.trainees
-        saved += one.saved
-    return Changes(kinds, trainees, saved)
