@@ -1,10 +1,11 @@
-"""Workbooks: tables written as a spreadsheet, every cell as what it is.
+"""Tables of figures, written as a spreadsheet with every cell as what it is, or as text.
 
 Text stays text whatever it begins with: no formula, no link is ever made of it.
 """
 
 from __future__ import annotations
 
+import csv
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
@@ -12,6 +13,7 @@ from pathlib import Path
 from typing import Any, Final
 
 from db.files import replacing
+from db.log_files import neutral
 
 Cell = str | int | float | date | None
 
@@ -32,7 +34,7 @@ class BookTable:
 def write_book(tables: Sequence[BookTable], target: Path) -> None:
     """Write ``tables`` as the sheets of a workbook (.xlsx).
 
-    What stood at ``target`` stays whole until the new file is complete. Raises OSError.
+    What stood at ``target`` stays whole until the new file is complete. Raises CannotWrite.
     """
     import xlsxwriter  # only where a spreadsheet is wanted
 
@@ -58,6 +60,29 @@ def write_book(tables: Sequence[BookTable], target: Path) -> None:
                 texts = [str(row[place]) for row in table.rows[:100] if row[place] is not None]
                 sheet.set_column(place, place, min(max(map(len, [word, *texts])) + 2, _WIDEST))
         book.close()
+
+
+def write_table(table: BookTable, target: Path) -> None:
+    """Write ``table`` as text: UTF-8 with a mark at the beginning, commas, decimal points and ISO
+    dates, whatever the locale.
+
+    What stood at ``target`` stays whole until the new file is complete. Raises CannotWrite.
+    """
+    with (
+        replacing(target) as unfinished,
+        unfinished.open("w", encoding="utf-8-sig", newline="") as stream,
+    ):
+        lines = csv.writer(stream, lineterminator="\n")
+        lines.writerow(table.columns)
+        lines.writerows([_as_text(cell) for cell in row] for row in table.rows)
+
+
+def _as_text(cell: Cell) -> str:
+    if cell is None:
+        return ""
+    if isinstance(cell, date):
+        return cell.isoformat()
+    return neutral(cell) if isinstance(cell, str) else f"{cell:.12g}"
 
 
 def _write(sheet: Any, line: int, place: int, cell: Cell) -> None:

@@ -17,8 +17,13 @@ from db.database import Database
 from db.first_look import Glimpse, first_look
 from db.repository import Repository
 from desktop.planning.briefs import build_mark
-from desktop.training.trainee import Trainee
+from desktop.planning.desk import DeskRow, row_of
+from desktop.planning.history import read_library, shipped_limits
+from desktop.training.brief import GoalBrief, Spark, SparkKind
+from desktop.training.quantities import Unit
+from desktop.training.trainee import GoalKind, Trainee
 from tests.scenario import TODAY, open_club
+from views.desk_cells import cells_of, rank_of
 from views.desk_columns import NOTHING, Cells, Column
 from views.desk_model import DeskModel, Shown
 from views.desk_order import order_of
@@ -406,4 +411,35 @@ def test_an_empty_roster_says_what_to_do_first(qtbot: QtBot) -> None:
     assert desk.first_steps.isVisible()
     assert desk.board.isHidden()
     assert window.areas.key == DESK
+    database.close()
+
+
+def bows_row(path: Path) -> tuple[DeskRow, Database]:
+    database = Database.open(path)
+    repository = Repository(database)
+    bow = repository.trainee_named("Bow")
+    assert bow is not None
+    assert bow.id is not None
+    return row_of(repository, read_library(repository), bow.id, TODAY), database
+
+
+def test_a_course_in_pounds_is_told_to_the_half(path: Path) -> None:
+    row, database = bows_row(path)
+    entry = replace(row.entry, trainee=replace(row.entry.trainee, unit=Unit.LB))
+    spark = Spark(SparkKind.MAXIMUM, ((1, 112_999.0), (8, 130_000.0)), row.spark.line_id)
+    pounds = replace(row, entry=entry, spark=spark)
+    said = cells_of(pounds, TODAY, shipped_limits()).texts[Column.COURSE]
+    assert said.endswith("249 to 286.5 lb")
+    database.close()
+
+
+def test_a_goal_without_a_day_comes_last_either_way(path: Path) -> None:
+    row, database = bows_row(path)
+
+    def ranked(kind: GoalKind, by: date | None = None) -> object:
+        return rank_of(replace(row, goal=GoalBrief(1, kind, 20, None, by)), Column.GOAL)
+
+    assert ranked(GoalKind.REPS) is None
+    assert ranked(GoalKind.REPS, TODAY) == TODAY
+    assert ranked(GoalKind.ONE_REP_MAX) == date.max  # not in a year
     database.close()

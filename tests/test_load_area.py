@@ -114,6 +114,7 @@ def test_a_running_week_is_told_against_those_before_it(qtbot: QtBot, trained: R
         "Load": "780",
         "Monotony": "–",
         "Strain": "–",
+        "Trend": "–",
         "Sessions": "1 of 3",
         "Hard sets": "6 of 14",
     }
@@ -262,8 +263,8 @@ def test_tab_goes_through_the_week_as_it_is_read(qtbot: QtBot, trained: Room) ->
             seen.append(widget)
         widget = widget.nextInFocusChain()
     row, new = week.activities.rows
-    assert seen[:11] == [
-        *row.fields, row.remove, *new.fields, week.all_recorded, week.weeks
+    assert seen[:12] == [
+        *row.fields, row.remove, *new.fields, week.all_recorded, week.numbers, week.weeks
     ]  # fmt: skip
 
 

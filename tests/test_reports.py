@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import timedelta
 from pathlib import Path
 
@@ -22,14 +23,15 @@ from desktop.planning.report import (
     trainee_report,
     weekly_sets,
 )
-from desktop.training.trainee import Trainee
+from desktop.planning.report_export import MONTH_COLUMNS
+from desktop.training.trainee import Goal, GoalKind, Trainee
 from tests.chart_scenes import DAY, FIRST, TODAY, WEEK, Scene, open_scene
 from views.measures import Shown
 from views.month_report import headings, lay_out_month, month_aloud, month_rows
 from views.paper import Paper
 from views.paper_chart import PaperChart
 from views.record import MessageKind, Record
-from views.report_area import EVERYBODY, ReportArea
+from views.report_area import EVERYBODY, PROGRAM, ReportArea
 from views.report_layout import lay_out_report
 from views.report_texts import report_aloud, report_text
 from views.sheet_layout import page_size
@@ -83,6 +85,36 @@ def charts_of(sheet: Sheet) -> list[PaperChart]:
 
 
 # What it says
+
+
+def test_the_page_begins_with_what_was_better_than_ever(
+    qapp: object, report: TraineeReport
+) -> None:
+    text = report_text(report)
+    records = [line for line in report.lines if line.is_record]
+    assert len(text.bests) == len(records) > 0
+    for line in records:
+        before = [one.amount for one in line.progress.best_sets if one.day < line.best.day]
+        assert before  # the first set of all is no record
+    squat = next(line for line in report.lines if line.name == "Back squat")
+    assert any(best.startswith("Back squat: ") for best in text.bests) == squat.is_record
+    assert "Better than ever before" in texts_of(lay_out_report(report, Paper.A4))
+
+
+def test_a_goal_is_told_though_its_line_was_not_trained(scene: Scene) -> None:
+    goal = Goal(scene.trainee_id, scene.line_id("l-sit"), GoalKind.HOLD, 30, by=TODAY + 9 * DAY)
+    saved = scene.repository.save(goal).saved[0]
+    after = FIRST + 8 * WEEK
+    known = read_history(scene.repository, scene.trainee_id)
+    without = known.with_sessions(
+        replace(one, lines=tuple(part for part in one.lines if part.exercise != "l-sit"))
+        for one in known.sessions
+    )
+    told = report_text(report_of(without, after, TODAY)).ahead
+    assert "Goal: L-sit, 30 s by Saturday, 5 December 2026." in told
+    first = next(line for line in report_of(known, FIRST, TODAY).lines if line.gain is not None)
+    assert first.progress.goals  # of the lines with a trend the one with a goal comes first
+    scene.repository.remove(saved)
 
 
 def test_a_report_counts_what_was_done_in_its_span_alone(scene: Scene) -> None:
@@ -267,10 +299,53 @@ def test_everybody_is_one_key_away(qtbot: QtBot, area: ReportArea) -> None:
     qtbot.keyClick(area.preview, Qt.Key.Key_E)
     assert area.kinds.code == EVERYBODY
     qtbot.waitUntil(lambda: area.sheet is not None and area.sheet.title.startswith("All"))
-    assert not area.numbers.isEnabled()
+    assert area.numbers.isEnabled()
     qtbot.keyClick(area.preview, Qt.Key.Key_T)
     assert area.sheet is not None
     assert area.sheet.title.startswith("Stroke")
+
+
+def test_the_program_is_one_key_away_and_can_be_printed(
+    qtbot: QtBot, area: ReportArea, scene: Scene, tmp_path: Path
+) -> None:
+    area.preview.setFocus()
+    qtbot.keyClick(area.preview, Qt.Key.Key_P)
+    assert area.kinds.code == PROGRAM
+    qtbot.waitUntil(lambda: area.sheet is not None)
+    assert area.sheet is not None
+    assert area.sheet.title == "Winter strength"
+    assert "Base" in texts_of(area.sheet)
+    assert area.spans.isHidden()  # it has weeks of its own
+    assert not area.numbers.isEnabled()
+    area.output.save_pdf(tmp_path / "program.pdf")
+    assert (tmp_path / "program.pdf").read_bytes().startswith(b"%PDF")
+    area.show_trainee(scene.newcomer_id)
+    assert not area.save.isEnabled()
+    assert area._why.text() == "Cox has no program now: give them one first."
+    qtbot.keyClick(area.kinds, Qt.Key.Key_T)
+    assert area.spans.isVisible()
+
+
+def test_the_numbers_of_everybody_and_of_one_are_saved_as_text_too(
+    qtbot: QtBot, area: ReportArea, tmp_path: Path
+) -> None:
+    one = area._what_to_save()
+    assert one is not None
+    assert [word for word, _ in one.tables] == ["Sessions"]
+    ((_, sessions),) = one.tables
+    assert area.report is not None
+    assert len(sessions.rows) == sum(len(line.progress.best_sets) for line in area.report.lines)
+    area.preview.setFocus()
+    qtbot.keyClick(area.preview, Qt.Key.Key_E)
+    qtbot.waitUntil(lambda: area.sheet is not None and area.sheet.title.startswith("All"))
+    area.save_numbers(tmp_path / "month.xlsx")
+    book = openpyxl.load_workbook(tmp_path / "month.xlsx")
+    assert book.sheetnames == ["trainees", "weeks"]
+    people = list(book["trainees"].iter_rows(values_only=True))
+    assert people[0] == MONTH_COLUMNS
+    assert [row[0] for row in people[1:]] == ["Cox", "Stroke"]
+    assert area.month is not None
+    assert sum(int(str(row[1])) for row in people[1:]) == area.month.sessions
 
 
 def test_a_span_without_training_says_so(area: ReportArea, scene: Scene) -> None:
@@ -294,7 +369,7 @@ def test_pages_and_numbers_are_saved_and_it_is_said(area: ReportArea, tmp_path: 
     assert [kind for _, kind in said] == [done, done, error, error]
     book = openpyxl.load_workbook(tmp_path / "report.xlsx")
     assert area.report is not None
-    assert book.sheetnames == [line.name for line in area.report.lines]
+    assert book.sheetnames == [*(line.name for line in area.report.lines), "muscles"]
 
 
 def test_a_name_of_markup_stays_a_name(qapp: object, scene: Scene) -> None:

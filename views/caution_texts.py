@@ -33,10 +33,16 @@ def caution_text(
     caution: Caution, limits: Limits, unit: Unit, today: date, line_name: str = ""
 ) -> str:
     """What is seen, as one sentence; ``line_name`` says on which exercise."""
+    pattern = translate("Limits", limits[caution.limit].text)
+    return filled(pattern, caution, unit, today, line_name)
+
+
+def filled(pattern: str, caution: Caution, unit: Unit, today: date, line_name: str = "") -> str:
+    """A sentence about ``caution`` with its values by name in place of the placeholders."""
     spoken = _Blank(
         {name: _spoken(caution, name, value, unit, today) for name, value in caution.evidence}
     )
-    sentence = translate("Limits", limits[caution.limit].text).format_map(spoken)
+    sentence = pattern.format_map(spoken)
     return f"{line_name}: {sentence}" if line_name else sentence
 
 

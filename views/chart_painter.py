@@ -190,7 +190,16 @@ class _Drawing:
                 what=goal_words(line, self._series.unit, self._chart.names)
             )
             place = QRectF(self._frame.left(), y - mm(3.6), self._frame.width() - mm(0.5), mm(3.4))
-            self._write(place, text, Qt.AlignmentFlag.AlignRight, good)
+            self._write(place.adjusted(mm(0.5), 0, 0, 0), text, self._free_side(value), good)
+
+    def _free_side(self, value: float) -> Qt.AlignmentFlag:
+        """The end of the frame at which the trend is farther from a value."""
+        bands = [band for band in (self._series.trend, self._series.forecast) if band is not None]
+        if not bands:
+            return Qt.AlignmentFlag.AlignRight
+        first, last = float(bands[0].middle[0]), float(bands[-1].middle[-1])
+        at_right = abs(last - value) > abs(first - value)
+        return Qt.AlignmentFlag.AlignRight if at_right else Qt.AlignmentFlag.AlignLeft
 
     def _draw_spots(self) -> None:
         size = _SPOT if len(self._series.spots) < 150 else _SPOT * 0.6

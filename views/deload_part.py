@@ -20,6 +20,7 @@ from desktop.planning.deload_plan import (
     proposal_of,
 )
 from desktop.planning.history import History
+from desktop.planning.load_export import ahead_table
 from desktop.planning.schedule import deload_windows
 from desktop.training.trainee import DeloadWindow
 from views import words
@@ -35,9 +36,10 @@ from views.deload_texts import (
     window_text,
 )
 from views.deload_weeks import DeloadWeeks
-from views.flow_layout import FieldFlow
+from views.flow_layout import FieldFlow, together
 from views.load_part import LoadPart
 from views.number_fields import FieldError, NumberField, WholeField
+from views.numbers_saving import Numbers, NumbersSaving
 from views.record import MessageKind, Record
 from views.terms import Term, explain
 from views.theme import Theme
@@ -61,6 +63,8 @@ class DeloadPart(LoadPart):
         self.earlier = WordButton(self.tr("A week earlier"), "Alt+Left")
         self.later = WordButton(self.tr("A week later"), "Alt+Right")
         self.weeks = DeloadWeeks(theme)
+        self.numbers = WordButton(self.tr("Numbers…"), "Ctrl+S")
+        self.saving = NumbersSaving(self, record, self._what_to_save)
         self.factor = NumberField(self.tr("Sets times"), Decimal("0.2"), 1, optional=False)
         self.percent = NumberField(
             self.tr("Load lower by percent"), 0, 50, decimals=1, optional=False
@@ -163,6 +167,15 @@ class DeloadPart(LoadPart):
 
     # Doing
 
+    def _what_to_save(self) -> Numbers | None:
+        history, window = self._history, self._window
+        if history is None or window is None:
+            return None
+        table = ahead_table(plan_of(history, window, self._today))
+        title = self.tr("Deload of {name}").format(name=history.trainee.name)
+        name = f"{title} {window.first.isoformat()}"
+        return Numbers(name, ((self.tr("Weeks to come"), table),), (table,))
+
     def move_by(self, weeks: int) -> None:
         """Move the week; it is kept only when it is planned."""
         if self._window is None or self._history is None:
@@ -231,6 +244,7 @@ class DeloadPart(LoadPart):
         self.earlier.clicked.connect(lambda: self.move_by(-1))
         self.later.clicked.connect(lambda: self.move_by(1))
         self.weeks.moved.connect(self.move_by)
+        self.numbers.clicked.connect(lambda: self.saving.ask_how(self.numbers))
         self.weeks.accepted.connect(self.accept)
         self.plan.clicked.connect(self.accept)
         self.past.removed.connect(self._remove)
@@ -261,12 +275,17 @@ class DeloadPart(LoadPart):
         head = QWidget()
         words_in_line = FieldFlow(theme.grid(), theme.px(2), head, centred=True)
         self.days.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        for widget in (self.days, self.earlier, self.later):
+        ways = QHBoxLayout()
+        ways.addWidget(self.earlier)
+        ways.addWidget(self.later)
+        for widget in (self.days, together(ways)):
             words_in_line.addWidget(widget)
         block.body.addWidget(head)
-        block.body.addWidget(
-            Label(self.tr("Sets a week, eased over usual; hatched: deload"), "small", "muted")
-        )
+        legend = QHBoxLayout()
+        explained = self.tr("Sets a week, eased over usual; hatched: deload")
+        legend.addWidget(Label(explained, "small", "muted", wrap=True), 1)
+        legend.addWidget(self.numbers)
+        block.body.addLayout(legend)
         block.body.addWidget(self.weeks)
         fields = QWidget()
         flow = FieldFlow(theme.grid(2), theme.px(4), fields)

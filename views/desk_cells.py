@@ -204,9 +204,12 @@ def _interval(goal: GoalBrief, earliest: date, today: date) -> str:
     return translate("Desk", "about {day}").format(day=_date(goal.likely, today))
 
 
-def _goal_rank(goal: GoalBrief) -> date:
-    """When a goal is likely to be reached; what is not reached in a year comes last."""
-    return goal.likely or goal.latest or goal.earliest or goal.by or date.max
+def _goal_rank(goal: GoalBrief) -> date | None:
+    """When a goal is likely to be reached, that of the maximum which is not in a year after all
+    others; None for a goal without a day.
+    """
+    never = date.max if goal.kind is GoalKind.ONE_REP_MAX else None
+    return goal.likely or goal.latest or goal.earliest or goal.by or never
 
 
 def _course(spark: Spark, row: DeskRow, unit: Unit) -> str:
@@ -220,9 +223,14 @@ def _course(spark: Spark, row: DeskRow, unit: Unit) -> str:
         )
     return translate("Desk", "{line} {first} to {last}").format(
         line=line_words(row, spark.line_id),
-        first=words.load_number(round(first / 500) * 500, unit),
-        last=words.load(round(last / 500) * 500, unit),
+        first=words.number(_halves(first, unit), 1),
+        last=f"{words.number(_halves(last, unit), 1)} {unit.value}",
     )
+
+
+def _halves(grams: float, unit: Unit) -> float:
+    """An estimate in the trainee's unit, to the half."""
+    return round(grams / float(unit.grams_each) * 2) / 2
 
 
 def _date(day: date, today: date) -> str:

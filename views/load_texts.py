@@ -106,8 +106,10 @@ def load_text(load: float) -> str:
     return words.number(round(load), 0)
 
 
-def figures_of(week: TrainedWeek, *, sample: bool = False) -> tuple[Figure, ...]:
-    """The figures of a week, each with its meaning."""
+def figures_of(
+    week: TrainedWeek, *, sample: bool = False, averages: tuple[float, float] | None = None
+) -> tuple[Figure, ...]:
+    """The figures of a week, each with its meaning; ``averages`` over 7 and 28 days at its end."""
     deviation = (
         translate("Load", "the sample's standard deviation")
         if sample
@@ -138,6 +140,16 @@ def figures_of(week: TrainedWeek, *, sample: bool = False) -> tuple[Figure, ...]
             "\N{EN DASH}" if week.load.strain is None else load_text(week.load.strain),
             translate("Load", "load × monotony"),
             translate("Load", "The week's load times its monotony."),
+        ),
+        Figure(
+            translate("Load", "Trend"),
+            "\N{EN DASH}" if averages is None else " / ".join(map(load_text, averages)),
+            translate("Load", "a day, over 7 / over 28 days"),
+            translate(
+                "Load",
+                "Exponentially weighted averages of the daily load: the short one above the long "
+                "one says that the load rises.",
+            ),
         ),
         Figure(
             translate("Load", "Sessions"),

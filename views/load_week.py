@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date
 from itertools import pairwise
@@ -20,6 +21,7 @@ from PySide6.QtWidgets import (
 
 from desktop.planning.history import History
 from desktop.planning.load import LoadHistory, TrainedWeek, load_history_of
+from desktop.planning.load_export import day_table, week_table
 from desktop.training.session import Activity
 from views import words
 from views.activity_rows import ActivityRows
@@ -29,6 +31,7 @@ from views.elided_label import ElidedLabel
 from views.load_legend import LoadLegend
 from views.load_part import LoadPart
 from views.load_texts import (
+    Figure,
     activity_act,
     figures_of,
     sources_text,
@@ -37,6 +40,7 @@ from views.load_texts import (
 )
 from views.load_weeks import LoadWeeks
 from views.muscle_bars import MuscleBars, muscle_sets
+from views.numbers_saving import Numbers, NumbersSaving
 from views.record import MessageKind, Record
 from views.theme import Theme
 from views.work_areas import PROGRAM, SESSION
@@ -63,6 +67,8 @@ class LoadWeek(LoadPart):
         self.activities = ActivityRows(theme, today)
         self.all_recorded = QCheckBox()
         self.weeks = LoadWeeks(theme)
+        self.numbers = WordButton(self.tr("Numbers…"), "Ctrl+S")
+        self.saving = NumbersSaving(self, record, self._what_to_save)
         self.why = WordButton(self.tr("Sources"))
         self.sources = Label(sources_text(), "small", "muted", wrap=True)
         self.sources.hide()
@@ -119,7 +125,9 @@ class LoadWeek(LoadPart):
         most = max(day.load for each in told.weeks for day in each.days)
         self.sentence.setText(week_sentence(told, self.at))
         self.days.show_days(week.days, most)
-        self._show_figures(week, sample=history.library.settings.monotony_sample)
+        sample = history.library.settings.monotony_sample
+        averages = told.averages_on(week.last)
+        self._show_figures(figures_of(week, sample=sample, averages=averages))
         self.wellness.setText(wellness_text(week.wellness))
         self.wellness.setVisible(bool(self.wellness.text()))
         self.muscles.show_sets(
@@ -133,7 +141,7 @@ class LoadWeek(LoadPart):
             self._today if week.first <= self._today <= week.last else week.first,
         )
         for first, second in pairwise(
-            (self.why, *self.activities.widgets, self.all_recorded, self.weeks)
+            (self.why, *self.activities.widgets, self.all_recorded, self.numbers, self.weeks)
         ):
             QWidget.setTabOrder(first, second)
         self.all_recorded.setChecked(told.recorded)
@@ -159,12 +167,12 @@ class LoadWeek(LoadPart):
         self.start.setText(words_)
         self.start.setAccessibleName(words_)
 
-    def _show_figures(self, week: TrainedWeek, *, sample: bool) -> None:
+    def _show_figures(self, figures: Sequence[Figure]) -> None:
         while (item := self.figures.takeAt(0)) is not None:
             if (widget := item.widget()) is not None:
                 widget.hide()
                 widget.deleteLater()
-        for place, figure in enumerate(figures_of(week, sample=sample)):
+        for place, figure in enumerate(figures):
             name, value = Label(figure.name, tone="muted"), Label(figure.value)
             short = Label(figure.short, "small", "muted", wrap=True)
             name.setAccessibleDescription(figure.meaning)
@@ -176,6 +184,18 @@ class LoadWeek(LoadPart):
                 )
 
     # Doing
+
+    def _what_to_save(self) -> Numbers | None:
+        told = self.told
+        if told is None or told.empty:
+            return None
+        days, weeks = day_table(told), week_table(told)
+        title = self.tr("Load of {name}").format(name=told.trainee.name)
+        return Numbers(
+            f"{title} {told.today.isoformat()}",
+            ((self.tr("Days"), days), (self.tr("Weeks and muscles"), weeks)),
+            (days, weeks),
+        )
 
     def _save(self, activity: Activity) -> None:
         if self._record.save(activity_act(activity), activity) is None:
@@ -212,6 +232,7 @@ class LoadWeek(LoadPart):
 
     def _connect(self) -> None:
         self.weeks.chosen.connect(self.look_at)
+        self.numbers.clicked.connect(lambda: self.saving.ask_how(self.numbers))
         self.activities.saved.connect(self._save)
         self.activities.removed.connect(self._remove)
         self.all_recorded.clicked.connect(self._say_recorded)
@@ -285,9 +306,13 @@ class LoadWeek(LoadPart):
 
     def _weeks_block(self) -> Block:
         block = Block(self._theme)
-        block.body.addWidget(
-            self._heading(self.tr("Sixteen weeks"), self.tr("load by day; hard sets by muscle"))
+        heading = self._heading(
+            self.tr("Sixteen weeks"), self.tr("load by day; hard sets by muscle")
         )
+        top = QHBoxLayout()
+        top.addWidget(heading, 1)
+        top.addWidget(self.numbers)
+        block.body.addLayout(top)
         block.body.addWidget(
             LoadLegend(
                 self._theme,

@@ -10,6 +10,7 @@ from PySide6.QtCore import QCoreApplication, QPointF, QRectF, Qt
 from PySide6.QtGui import QFontMetricsF, QPainter, QPen, QPolygonF
 
 from desktop.planning.load import TrainedWeek
+from views import words
 from views.axis_ticks import round_ticks, short_date
 from views.day_loads import draw_stack
 from views.load_texts import load_text
@@ -37,6 +38,7 @@ def paint_weeks(painter: QPainter, sheet: WeeksLayout, *, focused: bool) -> None
         _draw_week(painter, sheet, index, sheet.plot.height() / most)
     _draw_averages(painter, sheet, sheet.plot.height() / most)
     _draw_rows(painter, sheet)
+    _draw_earlier(painter, sheet)
     _draw_choice(painter, sheet, focused=focused)
 
 
@@ -96,6 +98,24 @@ def _draw_head(painter: QPainter, sheet: WeeksLayout, left: float, index: int) -
         painter.drawText(first.adjusted(-40, 0, 40, 0), centre, short_date(week.first))
     painter.setPen(sheet.theme.colour("caution" if week.load.unrated else "muted"))
     painter.drawText(first.translated(0, line).adjusted(-9, 0, 9, 0), centre, aside_word(week))
+
+
+def _draw_earlier(painter: QPainter, sheet: WeeksLayout) -> None:
+    """How many weeks have no room at the left: Left goes there."""
+    if not sheet.seen.start:
+        return
+    painter.setPen(sheet.theme.colour("muted"))
+    place = QRectF(0, sheet.head.top(), sheet.left - sheet.theme.px(8), sheet.line)
+    painter.drawText(place, _RIGHT, earlier_word(sheet))
+
+
+def earlier_word(sheet: WeeksLayout) -> str:
+    """The weeks before those that have room, in a word; "" for none."""
+    if not sheet.seen.start:
+        return ""
+    text = translate("Load", "{count} earlier")
+    count = words.number(sheet.seen.start)
+    return f"\N{SINGLE LEFT-POINTING ANGLE QUOTATION MARK} {text.format(count=count)}"
 
 
 def aside_word(week: TrainedWeek) -> str:

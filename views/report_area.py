@@ -1,4 +1,6 @@
-"""Reports: the trainee's progress over a span, or everybody's, as pages to save and to print."""
+"""Reports: the trainee's progress over a span, their program, or everybody, as pages to save and to
+print.
+"""
 
 from __future__ import annotations
 
@@ -20,19 +22,26 @@ from PySide6.QtWidgets import (
 from db.changes import Changes
 from db.errors import StoreError
 from desktop.planning.coach_month import CoachMonth, coach_month
-from desktop.planning.progress_export import write_progress_book
+from desktop.planning.history import read_history
+from desktop.planning.line_memory import LineMemory
+from desktop.planning.outlook import Onlooker
+from desktop.planning.program_weeks import ProgramWeeks
 from desktop.planning.report import ReportError, TraineeReport, trainee_report
+from desktop.planning.report_export import line_tables, month_table, session_table, sets_table
+from desktop.planning.schedule import place_on
+from desktop.planning.weeks_table import weeks_in_steps
+from desktop.training.program import Program
 from views import words
 from views.blocks import Label, WordButton
 from views.choice_row import Choice, ChoiceRow
 from views.date_field import DateField
 from views.elided_label import ElidedLabel
-from views.file_dialogs import ask_target, file_name
 from views.flow_layout import FlowLayout, together
 from views.number_fields import FieldError
+from views.numbers_saving import Numbers, NumbersSaving
 from views.paper import Paper
 from views.paper_output import PaperOutput
-from views.record import MessageKind, Record
+from views.record import Record
 from views.sentences import worded
 from views.sheet_parts import Sheet
 from views.sheet_preview import SheetPreview
@@ -42,9 +51,9 @@ from views.theme import Theme
 from views.work_area import WorkArea
 from views.work_areas import PROGRESS
 
-TRAINEE, EVERYBODY = "trainee", "everybody"
+TRAINEE, PROGRAM, EVERYBODY = "trainee", "program", "everybody"
 SPANS: Final = {"4": 4, "8": 8, "16": 16, "52": 52}
-USUAL: Final = {TRAINEE: "16", EVERYBODY: "4"}
+USUAL: Final = {TRAINEE: "16", PROGRAM: "16", EVERYBODY: "4"}
 _DAY: Final = timedelta(days=1)
 
 
@@ -62,6 +71,8 @@ class ReportArea(WorkArea):
         self.first = today - timedelta(weeks=SPANS[USUAL[TRAINEE]]) + _DAY
         self.sheet: Sheet | None = None
         self.report: TraineeReport | None = None
+        self.month: CoachMonth | None = None
+        self.saving = NumbersSaving(self, record, self._what_to_save)
         self._runner = StepsRunner(self)
         self.output = PaperOutput(self, record, lambda: self.sheet)
         self._build()
@@ -72,10 +83,16 @@ class ReportArea(WorkArea):
 
     def refresh(self) -> None:
         """Make the report again."""
-        if self.kinds.code == EVERYBODY:
+        self.report = self.month = None
+        self._runner.give_up()
+        of_program = self.kinds.code == PROGRAM
+        for part in (self.spans, self._span):  # a program has its own weeks
+            part.setVisible(not of_program)
+        if of_program:
+            self._start_program()
+        elif self.kinds.code == EVERYBODY:
             self._start_everybody()
         else:
-            self._runner.give_up()
             self._show_trainee()
 
     def show_span(self, first: date, last: date) -> None:
@@ -93,7 +110,7 @@ class ReportArea(WorkArea):
     def keys(self) -> Sequence[tuple[str, str]]:
         """What keys do here."""
         return (
-            (self.tr("One trainee, everybody"), "T, E"),
+            (self.tr("One trainee, their program, everybody"), "T, P, E"),
             (self.tr("Span"), "1, 2, 3, 4"),
             (self.tr("Larger, smaller, whole page"), "+, −, 0"),
             (self.tr("Save as PDF…"), _native("Ctrl+Shift+P")),
@@ -130,8 +147,31 @@ class ReportArea(WorkArea):
         else:
             self._show_sheet(sheet)
 
+    def _start_program(self) -> None:
+        if self.trainee_id is None:
+            self._show_nothing(self.tr("Choose a trainee in the roster, or everybody."))
+            return
+        try:
+            history = read_history(self.record.repository, self.trainee_id)
+        except StoreError as error:
+            self.record.reported(error)
+            return
+        place = place_on(history, self.today)
+        if place is None:
+            text = self.tr("{name} has no program now: give them one first.")
+            self._show_nothing(text.format(name=history.trainee.name))
+            return
+        onlooker = Onlooker(history.library, self.today, history)
+        self._runner.start(_weeks(place.program, onlooker), self._show_program, self._went_wrong)
+        if self._runner.busy:
+            self._show_nothing(self.tr("Reading the program…"))
+
+    def _show_program(self, weeks: ProgramWeeks) -> None:
+        from views.program_print import make_program_sheet
+
+        self._show_sheet(make_program_sheet(weeks, Paper(self.papers.code)))
+
     def _start_everybody(self) -> None:
-        self.report = None
         work: Generator[float, None, CoachMonth] = coach_month(
             self.record.repository, self.first, self.last
         )
@@ -143,6 +183,7 @@ class ReportArea(WorkArea):
     def _show_everybody(self, month: CoachMonth) -> None:
         from views.month_report import lay_out_month
 
+        self.month = month
         try:
             self._show_sheet(lay_out_month(month, Paper(self.papers.code)))
         except SheetError as error:
@@ -179,30 +220,30 @@ class ReportArea(WorkArea):
         self._give_up.setVisible(self._runner.busy)
         for button in (self.save, self.print):
             button.setEnabled(self.sheet is not None)
-        self.numbers.setEnabled(self.sheet is not None and self.report is not None)
+        self.numbers.setEnabled(self.sheet is not None and self._what_to_save() is not None)
 
     # What can be done
 
     def save_numbers(self, path: Path) -> None:
-        """Save the sessions behind the charts as a workbook, and say so."""
-        report = self.report
-        if report is None:
-            return
-        several = [(line.name, line.progress) for line in report.lines]
-        try:
-            write_progress_book(several, report.trainee.unit, path)
-        except (OSError, StoreError) as error:
-            text = self.tr("Not saved: {why}")
-            self.record.say(text.format(why=error), MessageKind.ERROR)
-        else:
-            text = self.tr("Saved to {path}")
-            self.record.say(text.format(path=path), MessageKind.DONE)
+        """Save the figures of the report as a workbook, and say so."""
+        now = self._what_to_save()
+        if now is not None:
+            self.saving.save_book(now, path)
 
-    def _ask_where_numbers(self) -> None:
-        name = file_name(self._name(), "report")
-        ask_target(self, self.tr("Save the numbers"), name, "xlsx", self.save_numbers)
+    def _what_to_save(self) -> Numbers | None:
+        """The figures of what is shown; None where they stand elsewhere, or there are none."""
+        if self.report is not None:
+            tables = ((self.tr("Sessions"), session_table(self.report)),)
+            return Numbers(self._name(), tables, line_tables(self.report))
+        if self.month is not None:
+            people, weeks = month_table(self.month), sets_table(self.month)
+            named = ((self.tr("Trainees"), people), (self.tr("Weeks"), weeks))
+            return Numbers(self._name(), named, (people, weeks))
+        return None
 
     def _name(self) -> str:
+        if self.kinds.code == PROGRAM and self.sheet is not None:
+            return self.sheet.title
         who = self.report.trainee.name if self.report is not None else self.tr("Everybody")
         return f"{who} {self.first.isoformat()} {self.last.isoformat()}"
 
@@ -233,6 +274,7 @@ class ReportArea(WorkArea):
         self.kinds.offer(
             [
                 Choice(TRAINEE, self.tr("The trainee"), "T"),
+                Choice(PROGRAM, self.tr("The program"), "P"),
                 Choice(EVERYBODY, self.tr("Everybody"), "E"),
             ],
             TRAINEE,
@@ -282,7 +324,8 @@ class ReportArea(WorkArea):
         for widget in (self.from_field, Label("–", tone="muted"), self.to_field):
             days.addWidget(widget)
         days.addWidget(self._wrong, 1)
-        for part in (self.spans, together(days, growing=True), self.papers):
+        self._span = together(days, growing=True)
+        for part in (self.spans, self._span, self.papers):
             tools.addWidget(part)
         self._pages.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
         foot.addWidget(self._pages)
@@ -306,7 +349,7 @@ class ReportArea(WorkArea):
         self._give_up.clicked.connect(self._stop)
         self.save.clicked.connect(lambda: self.output.ask_where(self._name()))
         self.print.clicked.connect(self.output.ask_printer)
-        self.numbers.clicked.connect(self._ask_where_numbers)
+        self.numbers.clicked.connect(lambda: self.saving.ask_how(self.numbers))
         self.back.clicked.connect(lambda: self.area_wanted.emit(PROGRESS))
         self._runner.progressed.connect(self._say_share)
         self.theme.changed.connect(self._space)
@@ -334,6 +377,15 @@ class ReportArea(WorkArea):
     def showEvent(self, event: object) -> None:
         super().showEvent(event)
         self.preview.setFocus(Qt.FocusReason.OtherFocusReason)
+
+
+def _weeks(program: Program, onlooker: Onlooker) -> Generator[float, None, ProgramWeeks]:
+    """The weeks of a program, line by line; how much is done is not known before the end."""
+    for whole in weeks_in_steps(program, onlooker, LineMemory()):
+        if whole is not None:
+            return whole
+        yield 0.0
+    raise AssertionError("the last step gives the weeks")
 
 
 def _native(key: str) -> str:

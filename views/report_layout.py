@@ -37,6 +37,8 @@ def lay_out_report(report: TraineeReport, paper: Paper, week_starts: int = 0) ->
     size = page_size(paper)
     width = size.width() - 2 * SIDE
     blocks = [facts_block(text.facts, width, type_)]
+    if text.bests:
+        blocks.append(_bests(text.bests, width, type_))
     for line, said in zip(report.lines, text.lines, strict=True):
         blocks.append(_line(line, said, report, width, type_, week_starts))
     if report.lines:
@@ -251,7 +253,7 @@ def _rest(text: ReportText, width: float, type_: SheetType) -> list[Block]:
             if first:
                 pen.heading(translate("Report", "To be careful about"))
             first = False
-            pen.write(f"{one.severity}: {one.sentence}", Role.HOW)
+            pen.write(f"{one.severity}{words.DOT}{one.sentence}", Role.HOW)
             source = translate("Report", "Source: {source}").format(source=one.source)
             pen.write(source, Role.SMALL, quiet=True)
             pen.skip(mm(1.2))
@@ -283,6 +285,19 @@ def _muscles(text: ReportText, width: float, type_: SheetType) -> Block:
             pen.parts.append(Line(QPointF(x, pen.y), QPointF(x, pen.y + rows * row)))
     pen.skip(rows * row + mm(1))
     pen.write(text.marks, Role.SMALL, quiet=True)
+    return pen.block()
+
+
+def _bests(bests: Sequence[str], width: float, type_: SheetType) -> Block:
+    """The best sets in two columns, down the first one and then the second."""
+    pen = Pen(width, type_)
+    pen.heading(translate("Report", "Better than ever before"))
+    row, wide = type_.line_height(Role.BODY), (width - _GAP) / 2
+    rows = (len(bests) + 1) // 2
+    for at, best in enumerate(bests):
+        place = QRectF(at // rows * (wide + _GAP), pen.y + at % rows * row, wide, row)
+        pen.parts.append(Text(place, type_.elided(best, Role.BODY, wide), Role.BODY))
+    pen.skip(rows * row)
     return pen.block()
 
 

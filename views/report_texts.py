@@ -17,11 +17,12 @@ from desktop.training.quantities import Unit
 from desktop.training.recovery import Caution
 from desktop.training.volume import MARKS
 from views import words
-from views.caution_texts import caution_text, severity_word
+from views.caution_texts import severity_word
 from views.exercise_words import muscle_word
 from views.general_caution import general_caution, red_flags
 from views.language import mark_said, source_said
-from views.progress_texts import done_words, goal_words, tenths
+from views.plain_cautions import plain_caution
+from views.progress_texts import asked_words, done_words, tenths
 from views.sheet_texts import long_date
 from views.slot_texts import plain
 from views.statement_texts import statement_text
@@ -60,14 +61,15 @@ class CautionText:
 
 @dataclass(frozen=True, slots=True)
 class ReportText:
-    """All words of a report. ``muscles``: hard sets a week by muscle, most first; ``marks``: the
-    published numbers that these are held against.
+    """All words of a report. ``bests``: the sets that were more than ever before; ``muscles``: hard
+    sets a week by muscle, most first; ``marks``: the published numbers that these are held against.
     """
 
     trainee: str
     span: str
     title: str
     facts: tuple[Fact, ...]
+    bests: tuple[str, ...]
     lines: tuple[LineText, ...]
     muscles: tuple[tuple[str, float], ...]
     marks: str
@@ -85,6 +87,7 @@ def report_text(report: TraineeReport) -> ReportText:
         span=_span(report.first, report.last),
         title=translate("Report", "Progress report"),
         facts=tuple(_facts(report)),
+        bests=tuple(_bests(report)),
         lines=tuple(_line(line, unit) for line in report.lines),
         muscles=tuple((muscle_word(one), sets) for one, sets in weekly_sets(report)),
         marks=_marks(),
@@ -99,6 +102,7 @@ def report_aloud(text: ReportText) -> str:
     """The report as plain text, for those who do not see it."""
     lines = [f"{text.title}. {text.trainee}, {text.span}."]
     lines += [f"{fact.caption}: {fact.value}." for fact in text.facts]
+    lines += text.bests
     for line in text.lines:
         lines.append(". ".join(part for part in (line.name, line.change, line.sentence) if part))
     lines += text.ahead
@@ -139,6 +143,25 @@ def _facts(report: TraineeReport) -> Iterator[Fact]:
         yield Fact(translate("Report", "Sessions with pain"), words.number(report.pains))
 
 
+def _bests(report: TraineeReport) -> Iterator[str]:
+    """What was more than ever before, the latest first."""
+    records = [line for line in report.lines if line.is_record]
+    for line in sorted(records, key=lambda one: one.best.day, reverse=True):
+        text = translate("Report", "{line}: {set} on {day}")
+        yield text.format(
+            line=plain(line.name),
+            set=_best_set(line, report.trainee.unit),
+            day=words.short_date(line.best.day),
+        )
+
+
+def _best_set(line: LineReport, unit: Unit) -> str:
+    progress = line.progress
+    names = {step.key: step.name for step in progress.scale}
+    bodyweight = progress.exercise.loading is LoadingKind.BODYWEIGHT
+    return done_words(line.best.done, unit, names, bodyweight=bodyweight)
+
+
 def _mass(report: TraineeReport) -> str:
     if report.first_mass_g is None or report.last_mass_g is None:
         return ""
@@ -175,7 +198,6 @@ def _change(line: LineReport, unit: Unit) -> str:
 
 def _line_facts(line: LineReport, unit: Unit) -> Iterator[Fact]:
     progress = line.progress
-    names = {step.key: step.name for step in progress.scale}
     bodyweight = progress.exercise.loading is LoadingKind.BODYWEIGHT
     text = translate("Report", "{sessions} sessions, {sets} hard sets")
     yield Fact(
@@ -183,7 +205,7 @@ def _line_facts(line: LineReport, unit: Unit) -> Iterator[Fact]:
         text.format(sessions=words.number(line.sessions), sets=words.number(line.hard_sets)),
     )
     best = line.best
-    done = done_words(best.done, unit, names, bodyweight=bodyweight)
+    done = _best_set(line, unit)
     day = words.short_date(best.day)
     caption = translate("Report", "Best set, better than ever") if line.is_record else ""
     yield Fact(caption or translate("Report", "Best set"), f"{done} ({day})")
@@ -201,20 +223,18 @@ def _ahead(report: TraineeReport) -> Iterator[str]:
     if report.next_day is not None:
         text = translate("Report", "Next session: {day}.")
         yield text.format(day=long_date(report.next_day))
-    for line in report.lines:
-        names = {step.key: step.name for step in line.progress.scale}
-        for goal in line.progress.goals:
-            text = translate("Report", "Goal: {line}, {goal}.")
-            what = goal_words(goal, report.trainee.unit, names)
-            if goal.goal.by is not None:
-                by = translate("Report", "{goal} by {day}")
-                what = by.format(goal=what, day=long_date(goal.goal.by))
-            yield text.format(line=plain(line.name), goal=what)
+    for one in report.goals:
+        text = translate("Report", "Goal: {line}, {goal}.")
+        what = asked_words(one.goal, report.trainee.unit, dict(one.variations))
+        if one.goal.by is not None:
+            by = translate("Report", "{goal} by {day}")
+            what = by.format(goal=what, day=long_date(one.goal.by))
+        yield text.format(line=plain(one.line), goal=what)
 
 
 def _caution(caution: Caution, report: TraineeReport) -> CautionText:
     name = dict(report.line_names).get(caution.line_id or 0, "")
-    sentence = caution_text(caution, report.library.limits, report.trainee.unit, report.last, name)
+    sentence = plain_caution(caution, report.trainee.unit, report.last, plain(name))
     return CautionText(severity_word(caution.severity.value), sentence, source_said(caution.source))
 
 

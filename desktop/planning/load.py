@@ -142,6 +142,16 @@ class LoadHistory:
         """Whether nothing at all was recorded in these weeks."""
         return not any(week.done or week.activities for week in self.weeks)
 
+    def averages_on(self, day: date) -> tuple[float, float] | None:
+        """The averages over 7 and over 28 days in the evening of ``day``, or of today where that
+        is earlier; None before anything was recorded.
+        """
+        trend = self.trend
+        place = None if trend is None else min(day, self.today).toordinal() - int(trend.days[0])
+        if trend is None or place is None or not 0 <= place < len(trend.days):
+            return None
+        return float(trend.short[place]), float(trend.long[place])
+
     def usual_load(self, index: int) -> float | None:
         """The mean load of the four weeks before the week at ``index``, since training began;
         None with fewer than two.

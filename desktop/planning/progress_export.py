@@ -2,15 +2,12 @@
 
 from __future__ import annotations
 
-import csv
 from collections.abc import Sequence
-from datetime import date
 from decimal import Decimal
 from pathlib import Path
 from typing import Final
 
-from db.books import BookTable, Cell, write_book
-from db.log_files import neutral
+from db.books import BookTable, Cell, write_book, write_table
 from desktop.planning.progress import BestSet, LineProgress, Point
 from desktop.training.quantities import Unit
 
@@ -40,21 +37,17 @@ gave it. ``counted`` "no": left out of the trend."""
 def write_progress(progress: LineProgress, unit: Unit, target: Path) -> int:
     """Write one line a session to ``target``; returns their number.
 
-    UTF-8 with a mark at the beginning, commas, decimal points and ISO dates, whatever the locale;
-    text that a spreadsheet could take for a formula is neutralised. Raises OSError.
+    See `write_table` for how. Raises CannotWrite.
     """
     rows = progress_rows(progress, unit)
-    with target.open("w", encoding="utf-8-sig", newline="") as stream:
-        table = csv.writer(stream, lineterminator="\n")
-        table.writerow(COLUMNS)
-        table.writerows([_as_text(cell) for cell in row] for row in rows)
+    write_table(BookTable(progress.exercise.name, COLUMNS, rows), target)
     return len(rows)
 
 
 def write_progress_book(
     several: Sequence[tuple[str, LineProgress]], unit: Unit, target: Path
 ) -> None:
-    """Write the same as a workbook, a sheet for each named line. Raises OSError, CannotWrite."""
+    """Write the same as a workbook, a sheet for each named line. Raises CannotWrite."""
     tables = [BookTable(name, COLUMNS, progress_rows(each, unit)) for name, each in several]
     write_book(tables, target)
 
@@ -107,14 +100,6 @@ def _of_point(point: Point | None, unit: Unit) -> tuple[Cell, ...]:
 
 def _mass(mass_g: float | None, unit: Unit) -> float | None:
     return None if mass_g is None else float(round(Decimal(mass_g) / unit.grams_each, 2))
-
-
-def _as_text(cell: Cell) -> str:
-    if cell is None:
-        return ""
-    if isinstance(cell, date):
-        return cell.isoformat()
-    return neutral(cell) if isinstance(cell, str) else f"{cell:.12g}"
 
 
 def _yes(value: bool) -> str:

@@ -9,6 +9,7 @@ from typing import Final
 
 from db.repository import Repository
 from desktop.planning.cautions import cautions_in
+from desktop.planning.goals import variation_names
 from desktop.planning.history import History, Library, body_mass_on, read_history
 from desktop.planning.progress import BestSet, Curve, LineProgress, progress_of
 from desktop.planning.schedule import days_planned
@@ -18,7 +19,7 @@ from desktop.training.exercises import Muscle
 from desktop.training.recovery import Caution
 from desktop.training.sentence import sentence
 from desktop.training.session import Session
-from desktop.training.trainee import Trainee
+from desktop.training.trainee import Goal, Trainee
 from desktop.training.volume import Volume, volume_done
 
 _LEVEL_POINTS: Final = 2
@@ -31,7 +32,7 @@ class ReportError(Exception):
 @dataclass(frozen=True, slots=True)
 class LineReport:
     """One line over the span. ``sessions`` and ``hard_sets`` of the span; ``best``: its best set,
-    ``is_record``: nothing before the span was as much; ``first_g`` and ``last_g``: the level of the
+    ``is_record``: nothing before that was as much; ``first_g`` and ``last_g``: the level of the
     trend at its first and last session of the span (None: no trend).
     """
 
@@ -53,9 +54,19 @@ class LineReport:
 
 
 @dataclass(frozen=True, slots=True)
+class ReportGoal:
+    """A goal of a line, trained in the span or not; ``variations``: their names by key."""
+
+    line: str
+    goal: Goal
+    variations: tuple[tuple[str, str], ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class TraineeReport:
     """All that a report says, as of ``last``. ``planned``: days that programs asked for; of
-    ``minutes`` None where no session tells; ``volume``: hard sets of the span; masses in grams.
+    ``minutes`` None where no session tells; ``volume``: hard sets of the span; masses in grams;
+    ``goals``: those with the nearest day first.
     """
 
     trainee: Trainee
@@ -74,6 +85,7 @@ class TraineeReport:
     last_mass_g: int | None = None
     next_day: date | None = None
     pains: int = 0
+    goals: tuple[ReportGoal, ...] = ()
 
     @property
     def weeks(self) -> float:
@@ -114,7 +126,19 @@ def report_of(history: History, first: date, last: date, week_starts: int = 0) -
         last_mass_g=body_mass_on(history.body_masses, last),
         next_day=training_day_after(known, last),
         pains=_pains(span),
+        goals=tuple(sorted(_goals(history, last), key=_goal_order)),
     )
+
+
+def _goals(history: History, last: date) -> Iterator[ReportGoal]:
+    for goal in history.goals:
+        line = history.line(goal.line_id)
+        names = variation_names(history, history.exercise_of(line), last)
+        yield ReportGoal(line_name(history, line.id), goal, tuple(names.items()))
+
+
+def _goal_order(goal: ReportGoal) -> tuple[date, str]:
+    return goal.goal.by or date.max, goal.line
 
 
 def _lines(history: History, first: date, last: date, week_starts: int) -> Iterator[LineReport]:
@@ -142,9 +166,9 @@ def _days(history: History, line_id: int) -> list[date]:
     return [session.day for session, _ in history.done(line_id)]
 
 
-def _order(line: LineReport) -> tuple[bool, int, str]:
-    """Lines with a trend first, then by how much they were trained."""
-    return line.gain is None, -line.sessions, line.name
+def _order(line: LineReport) -> tuple[bool, bool, int, str]:
+    """Lines with a trend first, of those the ones with a goal, then by how much was done."""
+    return line.gain is None, not line.progress.goals, -line.hard_sets, line.name
 
 
 def _ends(trend: Curve | None, first: date) -> tuple[float | None, float | None]:
@@ -157,7 +181,9 @@ def _ends(trend: Curve | None, first: date) -> tuple[float | None, float | None]
 
 
 def _best(progress: LineProgress, first: date) -> tuple[BestSet, bool]:
-    """The best set of the span, and whether nothing before the span was as much."""
+    """The best set of the span, and whether nothing before it was as much, though there was some
+    before.
+    """
     places = {step.key: place for place, step in enumerate(progress.scale)}
 
     def worth(best: BestSet) -> tuple[float, int, int, int]:
@@ -167,7 +193,7 @@ def _best(progress: LineProgress, first: date) -> tuple[BestSet, bool]:
         return demand, places.get(done.variation or "", -1), done.load_g, best.amount
 
     best = max((one for one in progress.best_sets if one.day >= first), key=worth)
-    before = [worth(one) for one in progress.best_sets if one.day < first]
+    before = [worth(one) for one in progress.best_sets if one.day < best.day]
     return best, bool(before) and worth(best) > max(before)
 
 
