@@ -404,6 +404,13 @@
     </message>
 </context>
 <context>
+    <name>BannerActs</name>
+    <message>
+        <source>Set a caution aside</source>
+        <translation>Hinweis zurückstellen</translation>
+    </message>
+</context>
+<context>
     <name>CautionBanner</name>
     <message>
         <source>Next ({place} of {count})</source>
@@ -424,14 +431,6 @@
     <message>
         <source>Why</source>
         <translation>Warum</translation>
-    </message>
-    <message>
-        <source>Why not now? Return keeps it with the record</source>
-        <translation>Warum jetzt nicht? Return bewahrt es auf</translation>
-    </message>
-    <message>
-        <source>Why this caution is set aside</source>
-        <translation>Warum dieser Hinweis zurückgestellt wird</translation>
     </message>
 </context>
 <context>
@@ -516,20 +515,15 @@
         <translation>Jetzt nicht</translation>
     </message>
     <message>
-        <source>Session of {day}</source>
-        <translation>Einheit vom {day}</translation>
-    </message>
-    <message>
         <source>Source: {source}</source>
         <translation>Quelle: {source}</translation>
     </message>
+</context>
+<context>
+    <name>CautionWaysRow</name>
     <message>
-        <source>Why not now? Return keeps it with the record</source>
-        <translation>Warum jetzt nicht? Return bewahrt es auf</translation>
-    </message>
-    <message>
-        <source>Why this caution is set aside</source>
-        <translation>Warum dieser Hinweis zurückgestellt wird</translation>
+        <source>Session of {day}</source>
+        <translation>Einheit vom {day}</translation>
     </message>
 </context>
 <context>
@@ -641,6 +635,29 @@
     <message>
         <source>{lines} exercises stand still</source>
         <translation>{lines} Übungen stehen still</translation>
+    </message>
+</context>
+<context>
+    <name>CautionsSeen</name>
+    <message>
+        <source>All {count}</source>
+        <translation>Alle {count}</translation>
+    </message>
+    <message>
+        <source>Nothing was seen.</source>
+        <translation>Nichts war zu sehen.</translation>
+    </message>
+    <message>
+        <source>Reading the days trained…</source>
+        <translation>Lese die Trainingstage…</translation>
+    </message>
+    <message>
+        <source>Seen in the last {weeks}</source>
+        <translation>Gesehen in den letzten {weeks}</translation>
+    </message>
+    <message>
+        <source>since {day}</source>
+        <translation>seit {day}</translation>
     </message>
 </context>
 <context>
@@ -1189,6 +1206,10 @@
         <translation>Eine Woche später</translation>
     </message>
     <message>
+        <source>Deload of {name}</source>
+        <translation>Deload von {name}</translation>
+    </message>
+    <message>
         <source>Deload {days} for {name}</source>
         <translation>Deload {days} für {name}</translation>
     </message>
@@ -1215,6 +1236,10 @@
     <message>
         <source>Move it here</source>
         <translation>Hierher verschieben</translation>
+    </message>
+    <message>
+        <source>Numbers…</source>
+        <translation>Zahlen…</translation>
     </message>
     <message>
         <source>Plan a deload for {name}</source>
@@ -1259,6 +1284,10 @@
     <message>
         <source>Weeks between, without a program</source>
         <translation>Wochen dazwischen, ohne Plan</translation>
+    </message>
+    <message>
+        <source>Weeks to come</source>
+        <translation>Kommende Wochen</translation>
     </message>
     <message>
         <source>load lower by %</source>
@@ -5018,6 +5047,10 @@
         <translation>Anstrengung jeder Einheit oder Aktivität (0-10) mal ihre Minuten, summiert.</translation>
     </message>
     <message>
+        <source>Exponentially weighted averages of the daily load: the short one above the long one says that the load rises.</source>
+        <translation>Exponentiell gewichtete Mittel der täglichen Belastung: liegt das kurze über dem langen, steigt die Belastung.</translation>
+    </message>
+    <message>
         <source>Hard sets</source>
         <translation>Harte Sätze</translation>
     </message>
@@ -5106,6 +5139,10 @@
         <translation>Diese Woche</translation>
     </message>
     <message>
+        <source>Trend</source>
+        <translation>Trend</translation>
+    </message>
+    <message>
         <source>Week from {day}</source>
         <translation>Woche ab {day}</translation>
     </message>
@@ -5116,6 +5153,10 @@
     <message>
         <source>Working sets done, of those asked or planned.</source>
         <translation>Gemachte Arbeitssätze, von den vorgegebenen oder geplanten.</translation>
+    </message>
+    <message>
+        <source>a day, over 7 / over 28 days</source>
+        <translation>pro Tag, über 7 / über 28 Tage</translation>
     </message>
     <message>
         <source>a session without effort or minutes</source>
@@ -5198,6 +5239,10 @@
         <translation>die Standardabweichung der Stichprobe</translation>
     </message>
     <message>
+        <source>{count} earlier</source>
+        <translation>{count} davor</translation>
+    </message>
+    <message>
         <source>{done} of {planned}</source>
         <translation>{done} von {planned}</translation>
     </message>
@@ -5275,6 +5320,10 @@
         <translation>Plan wählen</translation>
     </message>
     <message>
+        <source>Days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
         <source>Effort (0-10) times minutes of each session and of every other activity makes the training load. A week of it shows whether days differ; four weeks show what is usual.</source>
         <translation>Anstrengung (0-10) mal Minuten jeder Einheit und jeder anderen Aktivität ergibt die Trainingsbelastung. Eine Woche davon zeigt, ob sich die Tage unterscheiden; vier Wochen zeigen, was üblich ist.</translation>
     </message>
@@ -5285,6 +5334,14 @@
     <message>
         <source>Load by day</source>
         <translation>Belastung nach Tagen</translation>
+    </message>
+    <message>
+        <source>Load of {name}</source>
+        <translation>Belastung von {name}</translation>
+    </message>
+    <message>
+        <source>Numbers…</source>
+        <translation>Zahlen…</translation>
     </message>
     <message>
         <source>Other activities</source>
@@ -5309,6 +5366,10 @@
     <message>
         <source>Type the first session</source>
         <translation>Erste Einheit eingeben</translation>
+    </message>
+    <message>
+        <source>Weeks and muscles</source>
+        <translation>Wochen und Muskeln</translation>
     </message>
     <message>
         <source>What is recorded of {name}</source>
@@ -5402,10 +5463,6 @@
     <message>
         <source>Rungwise</source>
         <translation>Rungwise</translation>
-    </message>
-    <message>
-        <source>Set a caution aside</source>
-        <translation>Hinweis zurückstellen</translation>
     </message>
 </context>
 <context>
@@ -6216,6 +6273,29 @@ Liegestütze 12/10/9</translation>
     </message>
 </context>
 <context>
+    <name>NumbersSaving</name>
+    <message>
+        <source>All of it (spreadsheet)…</source>
+        <translation>Alles (Tabellendatei)…</translation>
+    </message>
+    <message>
+        <source>Not saved: {why}</source>
+        <translation>Nicht gespeichert: {why}</translation>
+    </message>
+    <message>
+        <source>Save the numbers</source>
+        <translation>Zahlen speichern</translation>
+    </message>
+    <message>
+        <source>Saved to {path}</source>
+        <translation>Gespeichert in {path}</translation>
+    </message>
+    <message>
+        <source>{what} (CSV)…</source>
+        <translation>{what} (CSV)…</translation>
+    </message>
+</context>
+<context>
     <name>OutcomeBlock</name>
     <message>
         <source>Set otherwise</source>
@@ -6860,6 +6940,85 @@ Liegestütze 12/10/9</translation>
     <message>
         <source>Remove</source>
         <translation>Entfernen</translation>
+    </message>
+</context>
+<context>
+    <name>PlainCautions</name>
+    <message>
+        <source>A warning sign was noted on {day}: no training until a licensed professional allows it. In doubt seek medical help at once.</source>
+        <translation>Am {day} wurde ein Warnzeichen notiert: kein Training, bis eine zugelassene Fachperson es erlaubt. Im Zweifel sofort ärztliche Hilfe suchen.</translation>
+    </message>
+    <message>
+        <source>All steps planned for it are done: something new comes next.</source>
+        <translation>Alle geplanten Schritte sind getan: als Nächstes kommt etwas Neues.</translation>
+    </message>
+    <message>
+        <source>For young people: good form before load, days of rest between, no tests of the maximum, and always supervised.</source>
+        <translation>Für junge Leute: gute Technik vor Last, Ruhetage dazwischen, keine Tests des Maximums und immer unter Aufsicht.</translation>
+    </message>
+    <message>
+        <source>From 65 on: moderate loads, days of rest between, and exercises for balance on 3 days a week.</source>
+        <translation>Ab 65: mäßige Lasten, Ruhetage dazwischen und Übungen für das Gleichgewicht an 3 Tagen pro Woche.</translation>
+    </message>
+    <message>
+        <source>No full day of rest lies between {first} and {second} for the same movement ({pattern}).</source>
+        <translation>Zwischen {first} und {second} liegt kein voller Ruhetag für dieselbe Bewegung ({pattern}).</translation>
+    </message>
+    <message>
+        <source>Not trained since {last}: it begins again with what was done last, or less.</source>
+        <translation>Seit {last} nicht trainiert: es beginnt wieder mit dem zuletzt Gemachten, oder weniger.</translation>
+    </message>
+    <message>
+        <source>Other activities are not written down, so more was done than shown.</source>
+        <translation>Andere Aktivitäten sind nicht aufgeschrieben, also wurde mehr gemacht als gezeigt.</translation>
+    </message>
+    <message>
+        <source>Pain of {pain} out of 10 was noted on {day}: nothing gets harder until a session without it.</source>
+        <translation>Am {day} wurde Schmerz {pain} von 10 notiert: nichts wird schwerer bis zu einer Einheit ohne Schmerz.</translation>
+    </message>
+    <message>
+        <source>Pain of {pain} out of 10 was noted on {day}: this exercise rests until it is decided how to go on.</source>
+        <translation>Am {day} wurde Schmerz {pain} von 10 notiert: diese Übung ruht, bis entschieden ist, wie es weitergeht.</translation>
+    </message>
+    <message>
+        <source>Several signs speak for an easier week: {signals}.</source>
+        <translation>Mehrere Zeichen sprechen für eine leichtere Woche: {signals}.</translation>
+    </message>
+    <message>
+        <source>Several things got harder at once: {variables}.</source>
+        <translation>Mehreres wurde zugleich schwerer: {variables}.</translation>
+    </message>
+    <message>
+        <source>Some muscles are trained less than twice a week: {muscles}.</source>
+        <translation>Einige Muskeln werden weniger als zweimal pro Woche trainiert: {muscles}.</translation>
+    </message>
+    <message>
+        <source>The days of the week to {week_ends} were nearly alike: hard and easy days should differ more.</source>
+        <translation>Die Tage der Woche bis {week_ends} waren fast gleich: harte und leichte Tage sollten sich mehr unterscheiden.</translation>
+    </message>
+    <message>
+        <source>The health questions have not been asked yet.</source>
+        <translation>Die Gesundheitsfragen sind noch nicht gestellt.</translation>
+    </message>
+    <message>
+        <source>The health questions of {day} call for advice: no training until a licensed professional allows it.</source>
+        <translation>Die Gesundheitsfragen vom {day} verlangen Rat: kein Training, bis eine zugelassene Fachperson es erlaubt.</translation>
+    </message>
+    <message>
+        <source>The load went up by {over} at once.</source>
+        <translation>Die Last stieg auf einmal um {over}.</translation>
+    </message>
+    <message>
+        <source>The next step that can be loaded is {over} harder, so more repetitions come first.</source>
+        <translation>Der nächste Schritt, der sich laden lässt, ist {over} schwerer, also kommen erst mehr Wiederholungen.</translation>
+    </message>
+    <message>
+        <source>There has been no easier week since {since}.</source>
+        <translation>Seit {since} gab es keine leichtere Woche.</translation>
+    </message>
+    <message>
+        <source>This has probably stopped getting better for now, so something will change.</source>
+        <translation>Hier geht es wahrscheinlich zurzeit nicht weiter, also wird etwas geändert.</translation>
     </message>
 </context>
 <context>
@@ -7826,10 +7985,6 @@ Liegestütze 12/10/9</translation>
         <translation>Plan ansehen</translation>
     </message>
     <message>
-        <source>Look at the progress</source>
-        <translation>Fortschritt ansehen</translation>
-    </message>
-    <message>
         <source>Look at the rule</source>
         <translation>Regel ansehen</translation>
     </message>
@@ -8013,6 +8168,21 @@ Liegestütze 12/10/9</translation>
     <message>
         <source>A floor lies above to {ceiling}: allowed is up to that.</source>
         <translation>Eine Untergrenze liegt über bis {ceiling}: erlaubt ist bis dahin.</translation>
+    </message>
+</context>
+<context>
+    <name>ReasonField</name>
+    <message>
+        <source>Needed: the reason, in a word or two. Escape leaves the caution open.</source>
+        <translation>Nötig: der Grund, in ein, zwei Worten. Esc lässt den Hinweis offen.</translation>
+    </message>
+    <message>
+        <source>Why not now? Return keeps it with the record</source>
+        <translation>Warum jetzt nicht? Eingabe bewahrt es auf</translation>
+    </message>
+    <message>
+        <source>Why this caution is set aside</source>
+        <translation>Warum dieser Hinweis zurückgestellt wird</translation>
     </message>
 </context>
 <context>
@@ -8338,6 +8508,10 @@ Liegestütze 12/10/9</translation>
         <translation>Bester Satz, besser als je zuvor</translation>
     </message>
     <message>
+        <source>Better than ever before</source>
+        <translation>Besser als je zuvor</translation>
+    </message>
+    <message>
         <source>Body mass</source>
         <translation>Körpergewicht</translation>
     </message>
@@ -8494,6 +8668,10 @@ Liegestütze 12/10/9</translation>
         <translation>{hours} h {minutes} min</translation>
     </message>
     <message>
+        <source>{line}: {set} on {day}</source>
+        <translation>{line}: {set} am {day}</translation>
+    </message>
+    <message>
         <source>{sessions} sessions, {sets} hard sets</source>
         <translation>{sessions} Einheiten, {sets} harte Sätze</translation>
     </message>
@@ -8549,10 +8727,6 @@ Liegestütze 12/10/9</translation>
         <translation>Letter</translation>
     </message>
     <message>
-        <source>Not saved: {why}</source>
-        <translation>Nicht gespeichert: {why}</translation>
-    </message>
-    <message>
         <source>Numbers…</source>
         <translation>Zahlen…</translation>
     </message>
@@ -8561,8 +8735,8 @@ Liegestütze 12/10/9</translation>
         <translation>Von wem</translation>
     </message>
     <message>
-        <source>One trainee, everybody</source>
-        <translation>Eine Person, alle</translation>
+        <source>One trainee, their program, everybody</source>
+        <translation>Eine Person, ihr Plan, alle</translation>
     </message>
     <message>
         <source>Paper</source>
@@ -8589,6 +8763,10 @@ Liegestütze 12/10/9</translation>
         <translation>Lese die Aufzeichnungen aller…</translation>
     </message>
     <message>
+        <source>Reading the program…</source>
+        <translation>Lese den Plan…</translation>
+    </message>
+    <message>
         <source>Reports</source>
         <translation>Berichte</translation>
     </message>
@@ -8597,24 +8775,32 @@ Liegestütze 12/10/9</translation>
         <translation>Als PDF…</translation>
     </message>
     <message>
-        <source>Save the numbers</source>
-        <translation>Zahlen speichern</translation>
-    </message>
-    <message>
         <source>Save the numbers…</source>
         <translation>Zahlen speichern…</translation>
     </message>
     <message>
-        <source>Saved to {path}</source>
-        <translation>Gespeichert in {path}</translation>
+        <source>Sessions</source>
+        <translation>Einheiten</translation>
     </message>
     <message>
         <source>Span</source>
         <translation>Zeitraum</translation>
     </message>
     <message>
+        <source>The program</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
         <source>The trainee</source>
         <translation>Person</translation>
+    </message>
+    <message>
+        <source>Trainees</source>
+        <translation>Personen</translation>
+    </message>
+    <message>
+        <source>Weeks</source>
+        <translation>Wochen</translation>
     </message>
     <message>
         <source>{count} pages</source>
@@ -8623,6 +8809,10 @@ Liegestütze 12/10/9</translation>
     <message>
         <source>{name} did not train in this span: choose other days.</source>
         <translation>{name} hat in diesem Zeitraum nicht trainiert: andere Tage wählen.</translation>
+    </message>
+    <message>
+        <source>{name} has no program now: give them one first.</source>
+        <translation>{name} hat jetzt keinen Plan: zuerst einen zuweisen.</translation>
     </message>
 </context>
 <context>
@@ -12686,6 +12876,14 @@ Liegestütze 12/10/9</translation>
     <message>
         <source>Let another variable grow</source>
         <translation>Andere Größe steigen lassen</translation>
+    </message>
+    <message>
+        <source>Let repetitions grow first, from {floor} to {ceiling}</source>
+        <translation>Zuerst Wiederholungen steigen lassen, von {floor} bis {ceiling}</translation>
+    </message>
+    <message>
+        <source>Let sets grow too, from {floor} to {ceiling}</source>
+        <translation>Auch Sätze steigen lassen, von {floor} bis {ceiling}</translation>
     </message>
     <message>
         <source>Look at the deload</source>

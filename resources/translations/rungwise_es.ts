@@ -404,6 +404,13 @@
     </message>
 </context>
 <context>
+    <name>BannerActs</name>
+    <message>
+        <source>Set a caution aside</source>
+        <translation>Apartar un aviso</translation>
+    </message>
+</context>
+<context>
     <name>CautionBanner</name>
     <message>
         <source>Next ({place} of {count})</source>
@@ -424,14 +431,6 @@
     <message>
         <source>Why</source>
         <translation>Por qué</translation>
-    </message>
-    <message>
-        <source>Why not now? Return keeps it with the record</source>
-        <translation>¿Por qué ahora no? Intro lo guarda en el registro</translation>
-    </message>
-    <message>
-        <source>Why this caution is set aside</source>
-        <translation>Por qué se aparta este aviso</translation>
     </message>
 </context>
 <context>
@@ -516,20 +515,15 @@
         <translation>Ahora no</translation>
     </message>
     <message>
-        <source>Session of {day}</source>
-        <translation>Sesión del {day}</translation>
-    </message>
-    <message>
         <source>Source: {source}</source>
         <translation>Fuente: {source}</translation>
     </message>
+</context>
+<context>
+    <name>CautionWaysRow</name>
     <message>
-        <source>Why not now? Return keeps it with the record</source>
-        <translation>¿Por qué ahora no? Intro lo guarda en el registro</translation>
-    </message>
-    <message>
-        <source>Why this caution is set aside</source>
-        <translation>Por qué se aparta este aviso</translation>
+        <source>Session of {day}</source>
+        <translation>Sesión del {day}</translation>
     </message>
 </context>
 <context>
@@ -641,6 +635,29 @@
     <message>
         <source>{lines} exercises stand still</source>
         <translation>{lines} ejercicios no avanzan</translation>
+    </message>
+</context>
+<context>
+    <name>CautionsSeen</name>
+    <message>
+        <source>All {count}</source>
+        <translation>Los {count}</translation>
+    </message>
+    <message>
+        <source>Nothing was seen.</source>
+        <translation>No se vio nada.</translation>
+    </message>
+    <message>
+        <source>Reading the days trained…</source>
+        <translation>Leyendo los días entrenados…</translation>
+    </message>
+    <message>
+        <source>Seen in the last {weeks}</source>
+        <translation>Visto en las últimas {weeks}</translation>
+    </message>
+    <message>
+        <source>since {day}</source>
+        <translation>desde el {day}</translation>
     </message>
 </context>
 <context>
@@ -1189,6 +1206,10 @@
         <translation>Una semana después</translation>
     </message>
     <message>
+        <source>Deload of {name}</source>
+        <translation>Descarga de {name}</translation>
+    </message>
+    <message>
         <source>Deload {days} for {name}</source>
         <translation>Descarga {days} para {name}</translation>
     </message>
@@ -1215,6 +1236,10 @@
     <message>
         <source>Move it here</source>
         <translation>Pasarla aquí</translation>
+    </message>
+    <message>
+        <source>Numbers…</source>
+        <translation>Números…</translation>
     </message>
     <message>
         <source>Plan a deload for {name}</source>
@@ -1259,6 +1284,10 @@
     <message>
         <source>Weeks between, without a program</source>
         <translation>Semanas entre medias, sin programa</translation>
+    </message>
+    <message>
+        <source>Weeks to come</source>
+        <translation>Semanas por venir</translation>
     </message>
     <message>
         <source>load lower by %</source>
@@ -5018,6 +5047,10 @@
         <translation>Esfuerzo de cada sesión o actividad (0-10) por sus minutos, todo sumado.</translation>
     </message>
     <message>
+        <source>Exponentially weighted averages of the daily load: the short one above the long one says that the load rises.</source>
+        <translation>Medias de la carga diaria con peso exponencial: la corta por encima de la larga dice que la carga sube.</translation>
+    </message>
+    <message>
         <source>Hard sets</source>
         <translation>Series duras</translation>
     </message>
@@ -5106,6 +5139,10 @@
         <translation>Esta semana</translation>
     </message>
     <message>
+        <source>Trend</source>
+        <translation>Tendencia</translation>
+    </message>
+    <message>
         <source>Week from {day}</source>
         <translation>Semana del {day}</translation>
     </message>
@@ -5116,6 +5153,10 @@
     <message>
         <source>Working sets done, of those asked or planned.</source>
         <translation>Series de trabajo hechas, de las pedidas o planeadas.</translation>
+    </message>
+    <message>
+        <source>a day, over 7 / over 28 days</source>
+        <translation>al día, en 7 / en 28 días</translation>
     </message>
     <message>
         <source>a session without effort or minutes</source>
@@ -5198,6 +5239,10 @@
         <translation>la desviación típica de la muestra</translation>
     </message>
     <message>
+        <source>{count} earlier</source>
+        <translation>{count} antes</translation>
+    </message>
+    <message>
         <source>{done} of {planned}</source>
         <translation>{done} de {planned}</translation>
     </message>
@@ -5275,6 +5320,10 @@
         <translation>Elegir un programa</translation>
     </message>
     <message>
+        <source>Days</source>
+        <translation>Días</translation>
+    </message>
+    <message>
         <source>Effort (0-10) times minutes of each session and of every other activity makes the training load. A week of it shows whether days differ; four weeks show what is usual.</source>
         <translation>El esfuerzo (0-10) por los minutos de cada sesión y de cada otra actividad da la carga de entrenamiento. Una semana muestra si los días difieren; cuatro muestran lo habitual.</translation>
     </message>
@@ -5285,6 +5334,14 @@
     <message>
         <source>Load by day</source>
         <translation>Carga por día</translation>
+    </message>
+    <message>
+        <source>Load of {name}</source>
+        <translation>Carga de {name}</translation>
+    </message>
+    <message>
+        <source>Numbers…</source>
+        <translation>Números…</translation>
     </message>
     <message>
         <source>Other activities</source>
@@ -5309,6 +5366,10 @@
     <message>
         <source>Type the first session</source>
         <translation>Escribir la primera sesión</translation>
+    </message>
+    <message>
+        <source>Weeks and muscles</source>
+        <translation>Semanas y músculos</translation>
     </message>
     <message>
         <source>What is recorded of {name}</source>
@@ -5402,10 +5463,6 @@
     <message>
         <source>Rungwise</source>
         <translation>Rungwise</translation>
-    </message>
-    <message>
-        <source>Set a caution aside</source>
-        <translation>Apartar un aviso</translation>
     </message>
 </context>
 <context>
@@ -6216,6 +6273,29 @@ flexiones 12/10/9</translation>
     </message>
 </context>
 <context>
+    <name>NumbersSaving</name>
+    <message>
+        <source>All of it (spreadsheet)…</source>
+        <translation>Todo (hoja de cálculo)…</translation>
+    </message>
+    <message>
+        <source>Not saved: {why}</source>
+        <translation>No se guardó: {why}</translation>
+    </message>
+    <message>
+        <source>Save the numbers</source>
+        <translation>Guardar los números</translation>
+    </message>
+    <message>
+        <source>Saved to {path}</source>
+        <translation>Guardado en {path}</translation>
+    </message>
+    <message>
+        <source>{what} (CSV)…</source>
+        <translation>{what} (CSV)…</translation>
+    </message>
+</context>
+<context>
     <name>OutcomeBlock</name>
     <message>
         <source>Set otherwise</source>
@@ -6860,6 +6940,85 @@ flexiones 12/10/9</translation>
     <message>
         <source>Remove</source>
         <translation>Quitar</translation>
+    </message>
+</context>
+<context>
+    <name>PlainCautions</name>
+    <message>
+        <source>A warning sign was noted on {day}: no training until a licensed professional allows it. In doubt seek medical help at once.</source>
+        <translation>Se anotó una señal de alarma el {day}: sin entrenar hasta que un profesional de la salud habilitado lo permita. En la duda, buscar atención médica enseguida.</translation>
+    </message>
+    <message>
+        <source>All steps planned for it are done: something new comes next.</source>
+        <translation>Todos los pasos previstos están hechos: ahora viene algo nuevo.</translation>
+    </message>
+    <message>
+        <source>For young people: good form before load, days of rest between, no tests of the maximum, and always supervised.</source>
+        <translation>Para jóvenes: buena técnica antes que carga, días de descanso en medio, sin pruebas de máximo y siempre con supervisión.</translation>
+    </message>
+    <message>
+        <source>From 65 on: moderate loads, days of rest between, and exercises for balance on 3 days a week.</source>
+        <translation>Desde los 65: cargas moderadas, días de descanso en medio y ejercicios de equilibrio 3 días por semana.</translation>
+    </message>
+    <message>
+        <source>No full day of rest lies between {first} and {second} for the same movement ({pattern}).</source>
+        <translation>No hay un día entero de descanso entre el {first} y el {second} para el mismo movimiento ({pattern}).</translation>
+    </message>
+    <message>
+        <source>Not trained since {last}: it begins again with what was done last, or less.</source>
+        <translation>Sin entrenar desde el {last}: se vuelve a empezar con lo último que se hizo, o menos.</translation>
+    </message>
+    <message>
+        <source>Other activities are not written down, so more was done than shown.</source>
+        <translation>Otras actividades no están anotadas, así que se hizo más de lo que se muestra.</translation>
+    </message>
+    <message>
+        <source>Pain of {pain} out of 10 was noted on {day}: nothing gets harder until a session without it.</source>
+        <translation>Se anotó dolor {pain} de 10 el {day}: nada se hace más duro hasta una sesión sin dolor.</translation>
+    </message>
+    <message>
+        <source>Pain of {pain} out of 10 was noted on {day}: this exercise rests until it is decided how to go on.</source>
+        <translation>Se anotó dolor {pain} de 10 el {day}: este ejercicio descansa hasta decidir cómo seguir.</translation>
+    </message>
+    <message>
+        <source>Several signs speak for an easier week: {signals}.</source>
+        <translation>Varias señales aconsejan una semana más suave: {signals}.</translation>
+    </message>
+    <message>
+        <source>Several things got harder at once: {variables}.</source>
+        <translation>Varias cosas se hicieron más duras a la vez: {variables}.</translation>
+    </message>
+    <message>
+        <source>Some muscles are trained less than twice a week: {muscles}.</source>
+        <translation>Algunos músculos se entrenan menos de dos veces por semana: {muscles}.</translation>
+    </message>
+    <message>
+        <source>The days of the week to {week_ends} were nearly alike: hard and easy days should differ more.</source>
+        <translation>Los días de la semana hasta el {week_ends} fueron casi iguales: los días duros y fáciles deberían diferir más.</translation>
+    </message>
+    <message>
+        <source>The health questions have not been asked yet.</source>
+        <translation>Aún no se han hecho las preguntas de salud.</translation>
+    </message>
+    <message>
+        <source>The health questions of {day} call for advice: no training until a licensed professional allows it.</source>
+        <translation>Las preguntas de salud del {day} piden consejo: sin entrenar hasta que un profesional de la salud habilitado lo permita.</translation>
+    </message>
+    <message>
+        <source>The load went up by {over} at once.</source>
+        <translation>La carga subió un {over} de una vez.</translation>
+    </message>
+    <message>
+        <source>The next step that can be loaded is {over} harder, so more repetitions come first.</source>
+        <translation>El paso siguiente que se puede cargar es un {over} más duro, así que antes vienen más repeticiones.</translation>
+    </message>
+    <message>
+        <source>There has been no easier week since {since}.</source>
+        <translation>No ha habido una semana más suave desde el {since}.</translation>
+    </message>
+    <message>
+        <source>This has probably stopped getting better for now, so something will change.</source>
+        <translation>Probablemente esto ha dejado de mejorar por ahora, así que algo va a cambiar.</translation>
     </message>
 </context>
 <context>
@@ -7826,10 +7985,6 @@ flexiones 12/10/9</translation>
         <translation>Ver el programa</translation>
     </message>
     <message>
-        <source>Look at the progress</source>
-        <translation>Ver el progreso</translation>
-    </message>
-    <message>
         <source>Look at the rule</source>
         <translation>Ver la regla</translation>
     </message>
@@ -8013,6 +8168,21 @@ flexiones 12/10/9</translation>
     <message>
         <source>A floor lies above to {ceiling}: allowed is up to that.</source>
         <translation>Un mínimo está por encima de «hasta {ceiling}»: se admite hasta ese valor.</translation>
+    </message>
+</context>
+<context>
+    <name>ReasonField</name>
+    <message>
+        <source>Needed: the reason, in a word or two. Escape leaves the caution open.</source>
+        <translation>Hace falta el motivo, en una o dos palabras. Esc deja el aviso pendiente.</translation>
+    </message>
+    <message>
+        <source>Why not now? Return keeps it with the record</source>
+        <translation>¿Por qué ahora no? Intro lo guarda en el registro</translation>
+    </message>
+    <message>
+        <source>Why this caution is set aside</source>
+        <translation>Por qué se aparta este aviso</translation>
     </message>
 </context>
 <context>
@@ -8338,6 +8508,10 @@ flexiones 12/10/9</translation>
         <translation>Mejor serie, mejor que nunca</translation>
     </message>
     <message>
+        <source>Better than ever before</source>
+        <translation>Mejor que nunca</translation>
+    </message>
+    <message>
         <source>Body mass</source>
         <translation>Masa corporal</translation>
     </message>
@@ -8494,6 +8668,10 @@ flexiones 12/10/9</translation>
         <translation>{hours} h {minutes} min</translation>
     </message>
     <message>
+        <source>{line}: {set} on {day}</source>
+        <translation>{line}: {set} el {day}</translation>
+    </message>
+    <message>
         <source>{sessions} sessions, {sets} hard sets</source>
         <translation>{sessions} sesiones, {sets} series duras</translation>
     </message>
@@ -8549,10 +8727,6 @@ flexiones 12/10/9</translation>
         <translation>Carta</translation>
     </message>
     <message>
-        <source>Not saved: {why}</source>
-        <translation>No se guardó: {why}</translation>
-    </message>
-    <message>
         <source>Numbers…</source>
         <translation>Números…</translation>
     </message>
@@ -8561,8 +8735,8 @@ flexiones 12/10/9</translation>
         <translation>De quién</translation>
     </message>
     <message>
-        <source>One trainee, everybody</source>
-        <translation>Un atleta, todos</translation>
+        <source>One trainee, their program, everybody</source>
+        <translation>Un atleta, su programa, todos</translation>
     </message>
     <message>
         <source>Paper</source>
@@ -8589,6 +8763,10 @@ flexiones 12/10/9</translation>
         <translation>Leyendo los registros de todos…</translation>
     </message>
     <message>
+        <source>Reading the program…</source>
+        <translation>Leyendo el programa…</translation>
+    </message>
+    <message>
         <source>Reports</source>
         <translation>Informes</translation>
     </message>
@@ -8597,24 +8775,32 @@ flexiones 12/10/9</translation>
         <translation>Guardar PDF…</translation>
     </message>
     <message>
-        <source>Save the numbers</source>
-        <translation>Guardar los números</translation>
-    </message>
-    <message>
         <source>Save the numbers…</source>
         <translation>Guardar los números…</translation>
     </message>
     <message>
-        <source>Saved to {path}</source>
-        <translation>Guardado en {path}</translation>
+        <source>Sessions</source>
+        <translation>Sesiones</translation>
     </message>
     <message>
         <source>Span</source>
         <translation>Periodo</translation>
     </message>
     <message>
+        <source>The program</source>
+        <translation>El programa</translation>
+    </message>
+    <message>
         <source>The trainee</source>
         <translation>El atleta</translation>
+    </message>
+    <message>
+        <source>Trainees</source>
+        <translation>Atletas</translation>
+    </message>
+    <message>
+        <source>Weeks</source>
+        <translation>Semanas</translation>
     </message>
     <message>
         <source>{count} pages</source>
@@ -8623,6 +8809,10 @@ flexiones 12/10/9</translation>
     <message>
         <source>{name} did not train in this span: choose other days.</source>
         <translation>{name} no entrenó en este periodo: elegir otros días.</translation>
+    </message>
+    <message>
+        <source>{name} has no program now: give them one first.</source>
+        <translation>{name} no tiene programa ahora: asignarle uno primero.</translation>
     </message>
 </context>
 <context>
@@ -12686,6 +12876,14 @@ flexiones 12/10/9</translation>
     <message>
         <source>Let another variable grow</source>
         <translation>Dejar crecer otra variable</translation>
+    </message>
+    <message>
+        <source>Let repetitions grow first, from {floor} to {ceiling}</source>
+        <translation>Dejar crecer primero las repeticiones, de {floor} a {ceiling}</translation>
+    </message>
+    <message>
+        <source>Let sets grow too, from {floor} to {ceiling}</source>
+        <translation>Dejar crecer también las series, de {floor} a {ceiling}</translation>
     </message>
     <message>
         <source>Look at the deload</source>
