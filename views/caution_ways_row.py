@@ -12,7 +12,7 @@ from desktop.planning.caution_ways import Way
 from desktop.training.session import Session
 from views import words
 from views.blocks import WordButton
-from views.flow_layout import FieldFlow
+from views.flow_layout import FlowLayout
 from views.theme import Theme
 
 
@@ -33,7 +33,10 @@ class CautionWaysRow(QWidget):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
-        self._flow = FieldFlow(theme.px(16), theme.px(2), self, centred=True)
+        self._flow = FlowLayout(self)
+        self._flow.setSpacing(theme.px(16))
+        self._flow.line_gap = theme.px(2)
+        self._flow.setContentsMargins(0, 0, 0, 0)
         self.ways: list[WordButton] = []
         self.sessions: list[WordButton] = []
         for place, (way, text) in enumerate(ways):

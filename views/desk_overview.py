@@ -120,8 +120,13 @@ class DeskOverview(WorkArea):
         self.board.body.addWidget(self.table, 1)
         self._foot = FlowLayout()
         self.said.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        for widget in (self.said, self.sheet, self.go):
-            self._foot.addWidget(widget)
+        ways = QHBoxLayout()
+        ways.addWidget(self.sheet)
+        ways.addWidget(self.go)
+        both = together(ways)
+        self._foot.addWidget(self.said)
+        self._foot.addWidget(both)
+        self._foot.setAlignment(both, Qt.AlignmentFlag.AlignRight)
         self.board.body.addLayout(self._foot)
         self.note = Label(general_caution(), "small", "muted", wrap=True)
         self._column = QVBoxLayout()
@@ -222,7 +227,10 @@ class DeskOverview(WorkArea):
         self.said.setMinimumWidth(self.theme.px(320))
         self._foot.setContentsMargins(inside, inside, small, 0)
         self._foot.setSpacing(self.theme.grid())
-        self.said.setFixedHeight(2 * self.said.fontMetrics().lineSpacing())
+        lines = (
+            2 if self.theme.px(100) < 130 else 3
+        )  # large text leaves fewer columns, so more is said
+        self.said.setFixedHeight(lines * self.said.fontMetrics().lineSpacing())
         self.filter.setFixedWidth(self.theme.grid(22))
 
     def resizeEvent(self, event: QResizeEvent) -> None:

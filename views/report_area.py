@@ -331,6 +331,7 @@ class ReportArea(WorkArea):
         foot.addWidget(self._pages)
         for button in (self.back, self.numbers, self.save, self.print):
             foot.addWidget(button)
+        foot.setAlignment(self.print, Qt.AlignmentFlag.AlignRight)  # in a line of its own too
         ground = QWidget()
         ground.setProperty("kind", "page")
         self._column = QVBoxLayout(ground)

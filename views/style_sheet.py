@@ -55,7 +55,7 @@ QPushButton[kind="word"][tone="muted"] { color: $muted; }
 QPushButton[kind="word"][tone="stop"] { color: $stop; }
 QPushButton[kind="word"][tone="caution"] { color: $caution; }
 QPushButton[kind="word"][strong="true"] { font-weight: 600; }
-QPushButton[kind="word"][flush="true"] { padding: ${p3}px 0; margin-left: -1px; }
+QPushButton[kind="word"][flush="true"] { padding: ${p3}px 1px; }
 QPushButton[kind="word"]:hover { background: $accent_soft; color: $text; }
 QPushButton[kind="word"]:focus { border-color: $accent; }
 QPushButton[kind="word"]:disabled { color: $muted; }
