@@ -19,6 +19,7 @@ from desktop.training.assessment_day import LineTest, line_test, start_from_test
 from desktop.training.position import Position, ProgressionRule
 from desktop.training.program import Line, LineStart, PhasePurpose
 from desktop.training.reasons import ReasonCode, reason
+from desktop.training.sentence import sentence, sentence_of
 from desktop.training.session import LineDone, Session
 from desktop.training.target import Target
 
@@ -123,14 +124,14 @@ def read_test(history: History, session: Session, part: LineDone) -> AssessmentR
     exercise = history.exercise_of(line)
     before = max(line.starts, key=lambda one: one.day, default=None)
     if part.exercise != line.exercise:
-        return AssessmentRead(line, None, before, "another exercise was done")
+        return AssessmentRead(line, None, before, sentence("another exercise was done"))
     rule, sets = _rule_after(history, line, session.day)
     scope = scope_of(history, line, (rule,))
     around = surroundings_at(history, line, session.day, scope)
     try:
         position, plus_minus = start_from_test(exercise, part.sets, sets, rule, around)
     except AssessmentError as error:
-        return AssessmentRead(line, None, before, str(error))
+        return AssessmentRead(line, None, before, sentence_of(error))
     start = LineStart(session.day, position, ASSESSMENT_START, plus_minus)
     return AssessmentRead(replace(line, starts=_with(history, line, start)), start, before)
 
