@@ -272,7 +272,7 @@ def test_signs_are_told_with_their_numbers() -> None:
         "aches noted on 2 of the last 14 days",
     ]
     assert signals_sentence(seen[:1], 2) == (
-        "Signs seen (1 of 2 needed): 2 exercises have probably stopped growing."
+        "Signs seen (1; 2 make a deload due): 2 exercises have probably stopped growing."
     )
     assert signals_sentence((), 2).startswith("Signs seen: none of")
 

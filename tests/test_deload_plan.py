@@ -209,3 +209,15 @@ def test_without_a_program_there_is_nothing_to_compare(room: Room) -> None:
     room.save(replace(assignment, ended=MONDAY))
     plan = planned(room, window_from(room, MONDAY + WEEK), MONDAY + DAY)
     assert (plan.days, plan.weeks, plan.later) == ((), (), ())
+
+
+def test_a_line_that_ends_with_the_easier_week_stands_nowhere_else(tmp_path: Path) -> None:
+    room = open_room(tmp_path)  # after its fourth week the bench press is asked no more
+    room.train_weeks(3)
+    history = read_history(room.repository, room.trainee_id)
+    today = MONDAY + 3 * WEEK
+    plan = plan_of(history, window_from(room, today), today)
+    assert plan.days
+    told = {each.exercise.key: each for each in plan.later}
+    assert "bench-press" not in told  # its last target is that of the easier week
+    assert not any(each.planned.deload or each.usual.deload for each in plan.later)

@@ -114,7 +114,7 @@ def signals_sentence(seen: Sequence[Seen], needed: int) -> str:
             "Signs seen: none of plateaus, wellness down, effort up at the same work, aches.",
         )
         return text
-    text = translate("Deload", "Signs seen ({count} of {needed} needed): {told}.")
+    text = translate("Deload", "Signs seen ({count}; {needed} make a deload due): {told}.")
     told = "; ".join(signal_text(each) for each in seen)
     return text.format(count=len(seen), needed=needed, told=told)
 

@@ -302,11 +302,13 @@ def _later(
 
 
 def _last_targets(weeks: Iterable[WeekAhead]) -> dict[LineKey, Target]:
+    """What each line is asked last; easier weeks tell nothing of where it stands."""
     return {
         (slot.slot.exercise, slot.slot.line_name): slot.target
         for week in weeks
         for day in week.days
         for slot in day.slots
+        if not slot.target.deload
     }
 
 

@@ -1053,8 +1053,8 @@
         <translation>Mehrere Zeichen zugleich sprechen für einen baldigen Deload.</translation>
     </message>
     <message>
-        <source>Signs seen ({count} of {needed} needed): {told}.</source>
-        <translation>Zeichen ({count} von {needed} nötigen): {told}.</translation>
+        <source>Signs seen ({count}; {needed} make a deload due): {told}.</source>
+        <translation>Zeichen ({count}; ab {needed} ist ein Deload fällig): {told}.</translation>
     </message>
     <message>
         <source>Signs seen: none of plateaus, wellness down, effort up at the same work, aches.</source>

@@ -1053,8 +1053,8 @@
         <translation>Varias señales a la vez aconsejan una descarga pronto.</translation>
     </message>
     <message>
-        <source>Signs seen ({count} of {needed} needed): {told}.</source>
-        <translation>Señales vistas ({count}; hacen falta {needed}): {told}.</translation>
+        <source>Signs seen ({count}; {needed} make a deload due): {told}.</source>
+        <translation>Señales vistas ({count}; con {needed} toca una descarga): {told}.</translation>
     </message>
     <message>
         <source>Signs seen: none of plateaus, wellness down, effort up at the same work, aches.</source>
