@@ -289,7 +289,7 @@ class Repository:
     @contextmanager
     def transaction(self) -> Iterator[None]:
         """Several writes as one: all of them, or none where one of them fails."""
-        self._watch.begin()
+        self._looked()  # what is in memory can then be read within it too
         with self.database.transaction():
             yield
 

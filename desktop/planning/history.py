@@ -9,12 +9,13 @@ from functools import cache
 
 from db.repository import Repository
 from desktop.limits import load_limits
+from desktop.planning.line_index import Part as Part
 from desktop.planning.tracks import Tracks
 from desktop.training.coach import CoachSettings
 from desktop.training.exercises import Exercise
 from desktop.training.limits import Limit, LimitId
 from desktop.training.program import Assignment, Line, Program
-from desktop.training.session import Activity, LineDone, Session
+from desktop.training.session import Activity, Session
 from desktop.training.state import Context
 from desktop.training.trainee import (
     Absence,
@@ -25,9 +26,6 @@ from desktop.training.trainee import (
     Goal,
     Trainee,
 )
-
-Part = tuple[Session, LineDone]
-"""What one session holds of one line."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,12 +65,6 @@ class History:
     goals: tuple[Goal, ...] = ()
     dismissed: tuple[DismissedCaution, ...] = ()
     tracks: Tracks = field(default_factory=Tracks, compare=False, repr=False)
-    _parts: dict[int, tuple[Part, ...]] = field(
-        default_factory=dict, init=False, compare=False, repr=False
-    )
-    _trained: dict[tuple[int, str], tuple[Part, ...]] = field(
-        default_factory=dict, init=False, compare=False, repr=False
-    )
 
     @property
     def trainee_id(self) -> int:
@@ -103,27 +95,12 @@ class History:
 
     def done(self, line_id: int, before: date | None = None) -> tuple[Part, ...]:
         """Every session part of one line, oldest first, on days before ``before`` (None: all)."""
-        if not self._parts:
-            by_line: dict[int, list[Part]] = {}
-            for session in self.sessions:
-                for part in session.lines:
-                    by_line.setdefault(part.line_id, []).append((session, part))
-            self._parts.update((key, tuple(parts)) for key, parts in by_line.items())
-        parts = self._parts.get(line_id, ())
+        parts = self.tracks.index(self.sessions).parts(line_id)
         return parts if before is None else tuple(each for each in parts if each[0].day < before)
 
     def trained(self, line: Line) -> tuple[Part, ...]:
         """The session parts in which the line's own exercise was done with working sets."""
-        if line.id is None:
-            return ()
-        known = self._trained.get((line.id, line.exercise))
-        if known is None:
-            known = self._trained[line.id, line.exercise] = tuple(
-                each
-                for each in self.done(line.id)
-                if each[1].exercise == line.exercise and each[1].trained
-            )
-        return known
+        return self.tracks.index(self.sessions).trained(line)
 
     def body_mass_on(self, day: date) -> int | None:
         """Grams by the last entry on or before ``day``; before the first entry, by the first."""

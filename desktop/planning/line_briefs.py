@@ -162,7 +162,8 @@ def _plateau(history: History, day: date, standing: Standing, done: Sequence[Don
         return plateau_probability(trend, settings)
 
     about = (line, history.exercise_of(line), history.trainee, settings)
-    inputs = (late, history.equipment, history.body_masses, *about)
+    points = tuple((session.day, part) for session, part in late)
+    inputs = (points, history.equipment, history.body_masses, *about)
     return history.tracks.recall(line, inputs, probability)
 
 

@@ -18,7 +18,7 @@ from desktop.training.exercises import Exercise
 from desktop.training.program import Line
 from desktop.training.recovery import Caution
 from desktop.training.replay import StepChange, what_changed
-from desktop.training.session import Session, SetDone
+from desktop.training.session import LineDone, Session, SetDone
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,7 +79,8 @@ def past_effect(
     gone = {one.id for one in before}
     kept = [one for one in was.sessions if one.id not in gone]
     will_be = with_starts(was.with_sessions((*kept, *after)), before, after)
-    line_ids = tuple(dict.fromkeys(part.line_id for one in (*before, *after) for part in one.lines))
+    concerned = {part.line_id for one in (*before, *after) for part in one.lines}
+    line_ids = _changed_lines(was, will_be, before, after)
     raised, settled = _cautions(was, will_be, today)
     return PastEffect(
         effects_between(was, will_be, line_ids),
@@ -87,8 +88,32 @@ def past_effect(
         tuple(_best_changes(was, will_be, line_ids)),
         raised,
         settled,
-        later=_later(kept, (*before, *after), set(line_ids)),
+        later=_later(kept, (*before, *after), concerned),
     )
+
+
+def _changed_lines(
+    was: History, will_be: History, before: Sequence[Session], after: Sequence[Session]
+) -> tuple[int, ...]:
+    """The lines of these sessions that are told something else, and those that may follow one."""
+    told, new = _told(before), _told(after)
+    line_ids = dict.fromkeys((*told, *new))
+    exercises = {
+        was.line(key).exercise
+        for key in line_ids
+        if told.get(key) != new.get(key) or was.line(key) != will_be.line(key)
+    }
+    return tuple(key for key in line_ids if was.line(key).exercise in exercises)
+
+
+def _told(sessions: Iterable[Session]) -> dict[int, list[tuple[date, int, int | None, LineDone]]]:
+    """What sessions tell each line."""
+    by_line: dict[int, list[tuple[date, int, int | None, LineDone]]] = {}
+    for one in sessions:
+        for part in one.lines:
+            told = (one.day, one.entry, one.id, part)
+            by_line.setdefault(part.line_id, []).append(told)
+    return by_line
 
 
 def _later(kept: Iterable[Session], touched: Sequence[Session], line_ids: set[int]) -> bool:

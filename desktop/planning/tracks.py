@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Final, TypeVar, cast
 
+from desktop.planning.line_index import LineIndex, Part, alike
 from desktop.training.program import Line, RuleRevision
 from desktop.training.session import LineDone, Session, SetDone
 from desktop.training.state import Context, Event, Replay, SessionDone, State
@@ -18,15 +19,19 @@ T = TypeVar("T")
 MOST_LINES: Final = 64
 """Of so many lines the track is kept; one of ten years takes about 1 MB."""
 
+MOST_TRAINEES: Final = 4
+_MOST_INDEXES: Final = 3
+"""Of one trainee: the record, as it would be with an edit, and as it was before the last one."""
+
 _Key = tuple[int, str, str]
 _Asked = tuple[tuple[RuleRevision, ...], State, tuple[Event, ...], Context]
 
 
 @dataclass(frozen=True, slots=True)
 class _Told:
-    """The parts of sessions last seen (kept, so that their ids stay theirs), and their events."""
+    """The parts of sessions last seen, and their events."""
 
-    parts: tuple[tuple[Session, LineDone], ...] = ()
+    parts: tuple[Part, ...] = ()
     events: tuple[SessionDone, ...] = ()
 
 
@@ -39,6 +44,7 @@ class Tracks:
         self._tracks: dict[_Key, Track] = {}
         self._replays: dict[_Key, tuple[_Asked, Replay]] = {}
         self._told: dict[_Key, _Told] = {}
+        self._indexes: dict[int, list[LineIndex]] = {}
         self._made: dict[_Key, tuple[tuple[object, ...], object]] = {}
 
     def replay(
@@ -76,25 +82,38 @@ class Tracks:
             known = self._made[key] = (inputs, make())
         return cast(T, known[1])
 
-    def events(
-        self, line: Line, parts: tuple[tuple[Session, LineDone], ...]
-    ) -> tuple[SessionDone, ...]:
+    def index(self, sessions: tuple[Session, ...]) -> LineIndex:
+        """The index of a trainee's sessions, made from the one last asked for."""
+        if not sessions:
+            return LineIndex.of(())
+        known = self._indexes.setdefault(sessions[0].trainee_id, [])
+        for place, index in enumerate(known):
+            if index.sessions is sessions:
+                if place != len(known) - 1:
+                    known.append(known.pop(place))
+                return index
+        index = known[-1].of_others(sessions) if known else LineIndex.of(sessions)
+        known.append(index)
+        del known[:-_MOST_INDEXES]
+        while len(self._indexes) > MOST_TRAINEES:
+            del self._indexes[next(iter(self._indexes))]
+        return index
+
+    def events(self, line: Line, parts: tuple[Part, ...]) -> tuple[SessionDone, ...]:
         """What the ``parts`` of sessions tell the line: of those seen before the same events."""
         last = self._told.get(_key(line), _Told())
         if parts is last.parts:
             return last.events
-        known = {
-            id(part): (session, event)
-            for (session, part), event in zip(last.parts, last.events, strict=True)
-        }
-        events: list[SessionDone] = []
-        for session, part in parts:
-            told_in, event = known.get(id(part), (None, None))
-            if event is None or told_in is not session:
-                event = _event(session, part, line)
-            events.append(event)
-        told = self._told[_key(line)] = _Told(parts, tuple(events))
-        return told.events
+        begin = alike(last.parts, parts)
+        end = alike(last.parts[:begin:-1], parts[:begin:-1])
+        between = parts[begin : len(parts) - end]
+        events = (
+            *last.events[:begin],
+            *(_event(session, part, line) for session, part in between),
+            *last.events[len(last.parts) - end :],
+        )
+        self._told[_key(line)] = _Told(parts, events)
+        return events
 
 
 def _key(line: Line) -> _Key:
