@@ -16,7 +16,7 @@ from desktop.planning.deload_effect import DeloadEffect, change_of
 from desktop.planning.deload_plan import DeloadBasis, DeloadProposal
 from desktop.training.deload import Seen, Signal
 from desktop.training.program import Program
-from desktop.training.trainee import DeloadWindow
+from desktop.training.trainee import Clearance, DeloadWindow
 from tests.load_screen import load_area
 from tests.strength_room import DAY, MONDAY, PROGRAM, WEEK, Room, closed, copy_of, open_room
 from views.deload_texts import (
@@ -290,3 +290,20 @@ def test_an_effect_is_told_with_its_band() -> None:
     )
     assert effect_text(waiting, MONDAY) == ""  # it is not over
     assert factors_text(window) == "sets × 0.6, load − 10 %"
+
+
+def test_nothing_is_proposed_while_a_clearance_is_needed(qtbot: QtBot, room: Room) -> None:
+    room.train(MONDAY, red_flag=True)
+    area = opened(qtbot, room)
+    deload = area.deload
+    assert deload.sentence.text() == (
+        "Nothing is proposed until a licensed professional's clearance is recorded."
+    )
+    assert not deload.plan.isVisible()
+    assert not deload.slots.isVisible()
+    deload.accept()
+    assert room.repository.deloads(room.trainee_id) == ()
+    room.update_trainee(clearances=(Clearance(MONDAY, "a physician of the town"),))
+    area.stale = True
+    area.bring_up_to_date()
+    assert deload.plan.isVisible()

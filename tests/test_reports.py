@@ -101,6 +101,12 @@ def test_the_page_begins_with_what_was_better_than_ever(
     assert "Better than ever before" in texts_of(lay_out_report(report, Paper.A4))
 
 
+def test_one_session_and_one_set_are_told_as_one(report: TraineeReport) -> None:
+    line = replace(report.lines[0], sessions=1, hard_sets=1)
+    done = report_text(replace(report, lines=(line,))).lines[0].facts[0]
+    assert (done.caption, done.value) == ("Done", "1 session, 1 hard set")
+
+
 def test_a_goal_is_told_though_its_line_was_not_trained(scene: Scene) -> None:
     goal = Goal(scene.trainee_id, scene.line_id("l-sit"), GoalKind.HOLD, 30, by=TODAY + 9 * DAY)
     saved = scene.repository.save(goal).saved[0]

@@ -10,6 +10,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
+from desktop.planning.clearance import clearance_needed
 from desktop.planning.deload_effect import effect_of
 from desktop.planning.deload_plan import (
     DeloadBasis,
@@ -33,6 +34,7 @@ from views.deload_texts import (
     proposal_sentence,
     signals_sentence,
     sources_text,
+    stopped_sentence,
     window_text,
 )
 from views.deload_weeks import DeloadWeeks
@@ -57,6 +59,7 @@ class DeloadPart(LoadPart):
         self._history: History | None = None
         self._proposal: DeloadProposal | None = None
         self._window: DeloadWindow | None = None
+        self._stopped = False
         self.sentence = Label(size="answer", wrap=True)
         explain(self.sentence, Term.DELOAD)
         self.days = Label(size="asked")
@@ -113,7 +116,11 @@ class DeloadPart(LoadPart):
         self.factor.set_value(Decimal(str(settings.deload_sets_factor)))
         self.percent.set_value(Decimal(str(settings.deload_load_percent)))
         self.every.set_value(settings.deload_every_weeks)
-        self.sentence.setText(proposal_sentence(proposal, self._today))
+        self._stopped = clearance_needed(history, self._today) is not None
+        for block in (self._board, self.slots):
+            block.setVisible(not self._stopped)
+        said = stopped_sentence() if self._stopped else proposal_sentence(proposal, self._today)
+        self.sentence.setText(said)
         self.signals.setText(signals_sentence(proposal.signals, proposal.needed))
         windows = sorted(deload_windows(history), key=lambda one: one.first, reverse=True)
         self.past.show_effects([effect_of(history, w, self._today) for w in windows[:_SHOWN]])
@@ -145,7 +152,7 @@ class DeloadPart(LoadPart):
         self.weeks.setVisible(bool(made.weeks))
         self.slots.show_days(made.days, unit, self._today)
         self.after.setText("\n".join(later_sentences(made, unit)))
-        self._after.setVisible(bool(made.weeks))
+        self._after.setVisible(bool(made.weeks) and not self._stopped)
         asked = self._what_to_do(window, proposal)
         self.plan.setText(asked)
         self.plan.setAccessibleName(asked)
@@ -190,7 +197,7 @@ class DeloadPart(LoadPart):
     def accept(self) -> None:
         """Save the week as it stands, as one act."""
         window, history = self._window, self._history
-        if window is None or history is None or not self.plan.isEnabled():
+        if window is None or history is None or self._stopped or not self.plan.isEnabled():
             return
         act = self.tr("Plan a deload for {name}").format(name=history.trainee.name)
         clash = next(
@@ -262,7 +269,8 @@ class DeloadPart(LoadPart):
         self._after = Block(self._theme)
         self._after.body.addWidget(Label(self.tr("The weeks after it"), "heading"))
         self._after.body.addWidget(self.after)
-        for widget in (self.sentence, self._week_block(), self.slots, self._after, self.past):
+        self._board = self._week_block()
+        for widget in (self.sentence, self._board, self.slots, self._after, self.past):
             page.body.addWidget(widget)
         page.body.addStretch(1)
         column = QVBoxLayout(self)

@@ -44,6 +44,13 @@ def proposal_sentence(proposal: DeloadProposal, today: date) -> str:
     return " ".join(part for part in said if part)
 
 
+def stopped_sentence() -> str:
+    """What is said while a clearance is needed."""
+    return translate(
+        "Deload", "Nothing is proposed until a licensed professional's clearance is recorded."
+    )
+
+
 def _basis(proposal: DeloadProposal, today: date) -> str:
     window = proposal.window
     day = words.short_day(window.first, today)

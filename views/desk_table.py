@@ -36,7 +36,7 @@ _Index = QModelIndex | QPersistentModelIndex
 WIDTHS = {
     Column.NAME: 116,
     Column.LAST: 70,
-    Column.NEXT: 92,
+    Column.NEXT: 104,
     Column.DONE: 70,
     Column.STILL: 104,
     Column.DELOAD: 74,

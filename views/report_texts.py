@@ -199,11 +199,7 @@ def _change(line: LineReport, unit: Unit) -> str:
 def _line_facts(line: LineReport, unit: Unit) -> Iterator[Fact]:
     progress = line.progress
     bodyweight = progress.exercise.loading is LoadingKind.BODYWEIGHT
-    text = translate("Report", "{sessions} sessions, {sets} hard sets")
-    yield Fact(
-        translate("Report", "Done"),
-        text.format(sessions=words.number(line.sessions), sets=words.number(line.hard_sets)),
-    )
+    yield Fact(translate("Report", "Done"), _done(line))
     best = line.best
     done = _best_set(line, unit)
     day = words.short_date(best.day)
@@ -212,6 +208,21 @@ def _line_facts(line: LineReport, unit: Unit) -> Iterator[Fact]:
     tops = [b.done.load_g for b in progress.best_sets if b.day >= line_first(line)]
     if not bodyweight and progress.exercise.measure is not Measure.HOLD and tops:
         yield Fact(translate("Report", "Highest load of a best set"), words.load(max(tops), unit))
+
+
+def _done(line: LineReport) -> str:
+    """How much was done: "16 sessions, 46 hard sets\"."""
+    sessions = (
+        translate("Report", "1 session")
+        if line.sessions == 1
+        else translate("Report", "{count} sessions").format(count=words.number(line.sessions))
+    )
+    sets = (
+        translate("Report", "1 hard set")
+        if line.hard_sets == 1
+        else translate("Report", "{count} hard sets").format(count=words.number(line.hard_sets))
+    )
+    return f"{sessions}, {sets}"
 
 
 def line_first(line: LineReport) -> date:

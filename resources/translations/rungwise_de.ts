@@ -1037,6 +1037,10 @@
         <translation>Nichts verlangt jetzt einen Deload.</translation>
     </message>
     <message>
+        <source>Nothing is proposed until a licensed professional&apos;s clearance is recorded.</source>
+        <translation>Nichts wird vorgeschlagen, bis die Freigabe einer zugelassenen Fachperson festgehalten ist.</translation>
+    </message>
+    <message>
         <source>Performance after against before: {likely} (80 %: {low} to {high})</source>
         <translation>Leistung danach gegen davor: {likely} (80 %: {low} bis {high})</translation>
     </message>
@@ -8492,6 +8496,14 @@ Liegestütze 12/10/9</translation>
 <context>
     <name>Report</name>
     <message>
+        <source>1 hard set</source>
+        <translation>1 harter Satz</translation>
+    </message>
+    <message>
+        <source>1 session</source>
+        <translation>1 Einheit</translation>
+    </message>
+    <message>
         <source>Ahead</source>
         <translation>Ausblick</translation>
     </message>
@@ -8640,8 +8652,16 @@ Liegestütze 12/10/9</translation>
         <translation>gleich oder offen: {count}</translation>
     </message>
     <message>
+        <source>{count} hard sets</source>
+        <translation>{count} harte Sätze</translation>
+    </message>
+    <message>
         <source>{count} more</source>
         <translation>{count} weitere</translation>
+    </message>
+    <message>
+        <source>{count} sessions</source>
+        <translation>{count} Einheiten</translation>
     </message>
     <message>
         <source>{done} of {planned}</source>
@@ -8670,10 +8690,6 @@ Liegestütze 12/10/9</translation>
     <message>
         <source>{line}: {set} on {day}</source>
         <translation>{line}: {set} am {day}</translation>
-    </message>
-    <message>
-        <source>{sessions} sessions, {sets} hard sets</source>
-        <translation>{sessions} Einheiten, {sets} harte Sätze</translation>
     </message>
     <message>
         <source>{sets} a week: {what} ({source})</source>

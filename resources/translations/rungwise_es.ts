@@ -1037,6 +1037,10 @@
         <translation>Nada pide una descarga ahora.</translation>
     </message>
     <message>
+        <source>Nothing is proposed until a licensed professional&apos;s clearance is recorded.</source>
+        <translation>No se propone nada hasta registrar la autorización de un profesional de la salud habilitado.</translation>
+    </message>
+    <message>
         <source>Performance after against before: {likely} (80 %: {low} to {high})</source>
         <translation>Rendimiento de después frente al de antes: {likely} (80 %: {low} a {high})</translation>
     </message>
@@ -8492,6 +8496,14 @@ flexiones 12/10/9</translation>
 <context>
     <name>Report</name>
     <message>
+        <source>1 hard set</source>
+        <translation>1 serie dura</translation>
+    </message>
+    <message>
+        <source>1 session</source>
+        <translation>1 sesión</translation>
+    </message>
+    <message>
         <source>Ahead</source>
         <translation>Adelante</translation>
     </message>
@@ -8640,8 +8652,16 @@ flexiones 12/10/9</translation>
         <translation>estable o por ver: {count}</translation>
     </message>
     <message>
+        <source>{count} hard sets</source>
+        <translation>{count} series duras</translation>
+    </message>
+    <message>
         <source>{count} more</source>
         <translation>{count} más</translation>
+    </message>
+    <message>
+        <source>{count} sessions</source>
+        <translation>{count} sesiones</translation>
     </message>
     <message>
         <source>{done} of {planned}</source>
@@ -8670,10 +8690,6 @@ flexiones 12/10/9</translation>
     <message>
         <source>{line}: {set} on {day}</source>
         <translation>{line}: {set} el {day}</translation>
-    </message>
-    <message>
-        <source>{sessions} sessions, {sets} hard sets</source>
-        <translation>{sessions} sesiones, {sets} series duras</translation>
     </message>
     <message>
         <source>{sets} a week: {what} ({source})</source>
