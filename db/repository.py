@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Callable, Iterable, Iterator
 from contextlib import contextmanager
 from datetime import date, datetime
@@ -60,6 +61,8 @@ class Repository:
         self._watch = Watch(database)
         self._sessions = KeptSessions(database)
         self._shared_version = 0
+        self._all_versions = 0
+        self._fact_versions: Counter[int] = Counter()
         self._memories: dict[type[Any], Any] = {}
 
     @property
@@ -280,6 +283,13 @@ class Repository:
         """
         return self._shared_version if self._looked() else None
 
+    def facts_version(self, trainee_id: int) -> tuple[int, int] | None:
+        """What differs once anything of a trainee but the sessions was written, by anybody; None
+        where nobody can tell.
+        """
+        looked = self._looked()
+        return (self._all_versions, self._fact_versions[trainee_id]) if looked else None
+
     def changes_token(self) -> int:
         """A number that differs once another connection or process has written."""
         return self.database.data_version
@@ -322,7 +332,9 @@ class Repository:
         if seen.everything:
             self._sessions.forget()
         self._sessions.doubt(seen.sessions)
+        self._all_versions += seen.everything
         self._shared_version += seen.everything or seen.shared
+        self._fact_versions.update(seen.trainees)
         return True
 
     def _read(

@@ -13,35 +13,56 @@ from typing import Final
 
 from db.database import Database
 
-_SHARED: Final = ("exercise", "program", "coach_settings")
-_SHARED_MARK: Final = 0  # no session has this number
+_SESSION, _TRAINEE, _SHARED = "session", "trainee", "shared"
+_EVENTS: Final = {"INSERT": ("new",), "UPDATE": ("new", "old"), "DELETE": ("old",)}
+_WATCHED: Final = (  # kind, table, and the column that is noted: each write of a part touches it
+    (_SESSION, "session", "id"),
+    (_TRAINEE, "trainee", "id"),
+    *(
+        (_TRAINEE, table, "trainee_id")
+        for table in (
+            "line",
+            "assignment",
+            "body_mass",
+            "equipment_from",
+            "deload_window",
+            "absence",
+            "activity",
+            "goal",
+            "dismissed_caution",
+        )
+    ),
+    *((_SHARED, table, "id") for table in ("exercise", "program", "coach_settings")),
+)
 
 
-def _trigger(table: str, event: str, noted: str) -> str:
+def _trigger(kind: str, table: str, column: str, event: str) -> str:
     # Not "OR IGNORE": what the statement that sets it off says of conflicts would hold here too.
-    return (
-        f"CREATE TEMP TRIGGER {table}_{event.lower()} AFTER {event} ON main.{table}"
-        f" WHEN NOT EXISTS (SELECT 1 FROM touched WHERE id = {noted})"
-        f" BEGIN INSERT INTO touched VALUES ({noted}); END"
+    noted = "".join(
+        f" INSERT INTO touched SELECT '{kind}', {row}.{column} WHERE NOT EXISTS"
+        f" (SELECT 1 FROM touched WHERE kind = '{kind}' AND id = {row}.{column});"
+        for row in _EVENTS[event]
     )
+    name = f"{table}_{event.lower()}"
+    return f"CREATE TEMP TRIGGER {name} AFTER {event} ON main.{table} BEGIN{noted} END"
 
 
-_EVENTS: Final = {"INSERT": "new", "UPDATE": "new", "DELETE": "old"}
 _STATEMENTS: Final = (
-    "CREATE TEMP TABLE touched (id INTEGER PRIMARY KEY)",
-    *(_trigger("session", event, f"{row}.id") for event, row in _EVENTS.items()),
-    *(_trigger(table, event, str(_SHARED_MARK)) for table in _SHARED for event in _EVENTS),
+    "CREATE TEMP TABLE touched (kind TEXT, id INTEGER, PRIMARY KEY (kind, id)) WITHOUT ROWID",
+    *(_trigger(*watched, event) for watched in _WATCHED for event in _EVENTS),
 )
 
 
 @dataclass(frozen=True, slots=True)
 class Seen:
     """What was written since the last look: ``everything`` may be new, the ``sessions`` of these
-    ids are, or what is ``shared`` by all trainees (exercises, programs, settings).
+    ids are, other facts of the ``trainees`` of these ids, or what is ``shared`` by all trainees
+    (exercises, programs, settings).
     """
 
     everything: bool = False
     sessions: frozenset[int] = frozenset()
+    trainees: frozenset[int] = frozenset()
     shared: bool = False
 
 
@@ -80,11 +101,14 @@ class Watch:
         self.begin()
         if get_ident() != self._thread or self._database.connection is not self._connection:
             return None
-        rows = self._database.execute("SELECT id FROM touched")
+        rows = self._database.execute("SELECT kind, id FROM touched")
         if rows and self._database.in_transaction:
             return None
         if rows:
             self._database.execute("DELETE FROM touched")
         known, self._version = self._version, self._database.data_version
-        touched = frozenset(identity for (identity,) in rows)
-        return Seen(known != self._version, touched - {_SHARED_MARK}, _SHARED_MARK in touched)
+        sessions, trainees, shared = (
+            frozenset(identity for kind, identity in rows if kind == wanted)
+            for wanted in (_SESSION, _TRAINEE, _SHARED)
+        )
+        return Seen(known != self._version, sessions, trainees, bool(shared))

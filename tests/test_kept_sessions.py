@@ -15,10 +15,23 @@ from db.database import Database
 from db.kept_sessions import MOST_TRAINEES
 from db.repository import Repository
 from desktop.catalogue import load_catalogue
-from desktop.planning.history import read_library
-from desktop.training.program import Line
-from desktop.training.session import LineDone, Session, SetDone
-from desktop.training.trainee import Trainee
+from desktop.planning.history import History, read_history, read_library
+from desktop.training.equipment import Equipment
+from desktop.training.limits import LimitId
+from desktop.training.position import Position
+from desktop.training.program import Assignment, Line, Override
+from desktop.training.session import Activity, LineDone, Session, SetDone
+from desktop.training.trainee import (
+    Absence,
+    BodyMass,
+    DeloadWindow,
+    DismissedCaution,
+    EquipmentFrom,
+    Goal,
+    GoalKind,
+    Trainee,
+)
+from tests.scenario import PROGRAM
 
 DAY = date(2026, 3, 2)
 
@@ -195,3 +208,38 @@ def test_a_second_store_over_the_same_file_is_never_behind(repository: Repositor
     assert second.sessions(owner) == repository.sessions(owner) == fresh(repository, owner)
     second.save(heavier(second.sessions(owner)[1]))
     assert second.sessions(owner) == repository.sessions(owner) == fresh(repository, owner)
+
+
+def test_facts_of_a_trainee_are_read_again_once_any_of_them_was_written(
+    repository: Repository,
+) -> None:
+    owner = trained(repository)[0].trainee_id
+    other = trained(repository, "Stroke")[0].trainee_id
+    (line,) = repository.lines(owner)
+    (program,) = repository.save(PROGRAM).saved
+    written = (
+        replace(repository.trainee(owner), notes="rows at seven"),
+        replace(line, overrides=(Override(DAY, Position(50_000, reps=5, sets=3), "easier"),)),
+        Assignment(owner, program.id or 0, DAY),
+        BodyMass(owner, DAY, 70_000),
+        EquipmentFrom(owner, DAY, Equipment()),
+        DeloadWindow(owner, DAY, DAY),
+        Absence(owner, DAY, None),
+        Activity(owner, DAY, "rowing", 60, 5.0),
+        Goal(owner, line.id or 0, GoalKind.ONE_REP_MAX, 100_000),
+        DismissedCaution(owner, LimitId.GAP, "", DAY, "seen"),
+    )
+    untouched = read_history(repository, other)
+    for aggregate in written:
+        before = read_history(repository, owner)
+        (saved,) = repository.save(aggregate).saved
+        after = read_history(repository, owner)
+        assert before != after == unkept(repository, owner)
+        if aggregate.id is None:
+            repository.remove(saved)
+            assert after != read_history(repository, owner) == unkept(repository, owner)
+        assert read_history(repository, other).lines is untouched.lines
+
+
+def unkept(repository: Repository, trainee_id: int) -> History:
+    return read_history(Repository(repository.database), trainee_id)

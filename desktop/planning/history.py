@@ -6,11 +6,12 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from datetime import date
 from functools import cache
+from typing import Final
 
 from db.repository import Repository
 from desktop.limits import load_limits
 from desktop.planning.line_index import Part as Part
-from desktop.planning.tracks import Tracks
+from desktop.planning.tracks import MOST_TRAINEES, Tracks
 from desktop.training.coach import CoachSettings
 from desktop.training.exercises import Exercise
 from desktop.training.limits import Limit, LimitId
@@ -154,25 +155,57 @@ def read_library(repository: Repository) -> Library:
     return library
 
 
+_NO_LIBRARY: Final = Library({}, {}, CoachSettings(), {})
+
+
+class _FactsMemory:
+    """The facts last read of a few trainees, without sessions, and as of which version."""
+
+    def __init__(self) -> None:
+        self.known: dict[int, tuple[tuple[int, int], History]] = {}
+
+
 def read_history(
     repository: Repository, trainee_id: int, library: Library | None = None
 ) -> History:
-    """Read one trainee, each table once; hand over ``library`` to read that once for many."""
-    return History(
-        trainee=repository.trainee(trainee_id),
+    """One trainee, each table read once, or not at all while nothing was written to it; hand over
+    ``library`` to read that once for many.
+    """
+    facts = _facts(repository, trainee_id)
+    return replace(
+        facts,
         library=library or read_library(repository),
-        lines=repository.lines(trainee_id),
-        assignments=repository.assignments(trainee_id),
         sessions=repository.sessions(trainee_id),
-        body_masses=repository.body_masses(trainee_id),
-        equipment=repository.equipment(trainee_id),
-        deloads=repository.deloads(trainee_id),
-        absences=repository.absences(trainee_id),
-        activities=repository.activities(trainee_id),
-        goals=repository.goals(trainee_id),
-        dismissed=repository.dismissed(trainee_id),
-        tracks=repository.memory(Tracks),
     )
+
+
+def _facts(repository: Repository, trainee_id: int) -> History:
+    """All but the sessions; the library is not meant."""
+    version = repository.facts_version(trainee_id)
+    known = repository.memory(_FactsMemory).known
+    last = known.pop(trainee_id, None)
+    if last is None or last[0] != version:
+        history = History(
+            trainee=repository.trainee(trainee_id),
+            library=_NO_LIBRARY,
+            lines=repository.lines(trainee_id),
+            assignments=repository.assignments(trainee_id),
+            body_masses=repository.body_masses(trainee_id),
+            equipment=repository.equipment(trainee_id),
+            deloads=repository.deloads(trainee_id),
+            absences=repository.absences(trainee_id),
+            activities=repository.activities(trainee_id),
+            goals=repository.goals(trainee_id),
+            dismissed=repository.dismissed(trainee_id),
+            tracks=repository.memory(Tracks),
+        )
+        if version is None:
+            return history
+        last = (version, history)
+    known[trainee_id] = last  # the last one looked at
+    while len(known) > MOST_TRAINEES:
+        del known[next(iter(known))]
+    return last[1]
 
 
 @cache

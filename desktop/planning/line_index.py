@@ -7,15 +7,18 @@ objects, by which whatever was computed from them is known again.
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from itertools import chain
-from operator import is_
 
 from desktop.training.program import Line
 from desktop.training.session import LineDone, Session
+from desktop.training.shared_ends import shared_ends
 
 Part = tuple[Session, LineDone]
 """What one session holds of one line."""
+
+_Trains = tuple[int, str]
+"""A line and its exercise."""
 
 
 class LineIndex:
@@ -26,7 +29,7 @@ class LineIndex:
     ) -> None:
         self.sessions = sessions
         self._by_line = by_line
-        self._trained: dict[tuple[int, str], tuple[Part, ...]] = {}
+        self._trained: dict[_Trains, tuple[Part, ...]] = {}
 
     @classmethod
     def of(cls, sessions: tuple[Session, ...]) -> LineIndex:
@@ -44,18 +47,13 @@ class LineIndex:
             return ()
         key = (line.id, line.exercise)
         if key not in self._trained:
-            self._trained[key] = tuple(
-                each
-                for each in self.parts(line.id)
-                if each[1].exercise == line.exercise and each[1].trained
-            )
+            self._trained[key] = tuple(_training(line.exercise, self.parts(line.id)))
         return self._trained[key]
 
     def of_others(self, sessions: tuple[Session, ...]) -> LineIndex:
         """The index of other sessions; what they have in common at both ends is taken over."""
         old = self.sessions
-        begin = alike(old, sessions)
-        end = alike(old[:begin:-1], sessions[:begin:-1])
+        begin, end = shared_ends(old, sessions)
         gone, come = old[begin : len(old) - end], sessions[begin : len(sessions) - end]
         new, lost = _by_line(come), _counted(gone)
         behind = _counted(old[len(old) - end :]) if lost or new else Counter()
@@ -65,20 +63,28 @@ class LineIndex:
             last = len(parts) - behind[key]
             by_line[key] = (*parts[: last - lost[key]], *new.get(key, ()), *parts[last:])
         index = LineIndex(sessions, by_line)
-        index._trained.update(
-            (key, parts) for key, parts in self._trained.items() if key[0] not in {*lost, *new}
-        )
+        for line, trained in self._trained.items():
+            index._trained[line] = _moved(trained, line, self.parts(line[0]), index.parts(line[0]))
         return index
 
 
-def alike(some: Iterable[object], others: Iterable[object]) -> int:
-    """With how many of the very same objects both begin."""
-    count = 0
-    for same in map(is_, some, others):
-        if not same:
-            break
-        count += 1
-    return count
+def _moved(
+    trained: tuple[Part, ...], line: _Trains, old: tuple[Part, ...], new: tuple[Part, ...]
+) -> tuple[Part, ...]:
+    """Of the ``new`` parts those that train the line, where of the ``old`` ones ``trained`` did."""
+    if old is new:
+        return trained
+    begin, end = shared_ends(old, new)
+    before = {id(part) for part in old[begin:]}
+    behind = {id(part) for part in old[len(old) - end :]}
+    first = next((n for n, part in enumerate(trained) if id(part) in before), len(trained))
+    last = next((n for n in range(len(trained), 0, -1) if id(trained[n - 1]) not in behind), 0)
+    between = new[begin : len(new) - end]
+    return (*trained[:first], *_training(line[1], between), *trained[max(first, last) :])
+
+
+def _training(exercise: str, parts: Iterable[Part]) -> Iterator[Part]:
+    return (each for each in parts if each[1].exercise == exercise and each[1].trained)
 
 
 def _by_line(sessions: Iterable[Session]) -> dict[int, list[Part]]:

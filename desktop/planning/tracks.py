@@ -6,9 +6,10 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Final, TypeVar, cast
 
-from desktop.planning.line_index import LineIndex, Part, alike
+from desktop.planning.line_index import LineIndex, Part
 from desktop.training.program import Line, RuleRevision
 from desktop.training.session import LineDone, Session, SetDone
+from desktop.training.shared_ends import shared_ends
 from desktop.training.state import Context, Event, Replay, SessionDone, State
 
 if TYPE_CHECKING:
@@ -104,8 +105,7 @@ class Tracks:
         last = self._told.get(_key(line), _Told())
         if parts is last.parts:
             return last.events
-        begin = alike(last.parts, parts)
-        end = alike(last.parts[:begin:-1], parts[:begin:-1])
+        begin, end = shared_ends(last.parts, parts)
         between = parts[begin : len(parts) - end]
         events = (
             *last.events[:begin],

@@ -15,6 +15,7 @@ from desktop.training.asking import starting_state
 from desktop.training.position import Position
 from desktop.training.program import RuleRevision
 from desktop.training.reasons import ReasonCode
+from desktop.training.shared_ends import shared_ends
 from desktop.training.state import (
     BackOffMark,
     Cleared,
@@ -82,7 +83,8 @@ def what_changed(before: Replay, after: Replay) -> tuple[StepChange, ...]:
     Steps are the same when they come from the same session (or the same kind of event on the same
     day) and lead to the same position with the same outcome.
     """
-    old, new = _keyed(before.steps), _keyed(after.steps)
+    begin, end = shared_ends(before.steps, after.steps)
+    old, new = (_keyed(each.steps[begin : len(each.steps) - end]) for each in (before, after))
     changes = [
         StepChange(day, session_id, old.get(key), new.get(key))
         for key in sorted(old.keys() | new.keys(), key=repr)
