@@ -6,8 +6,8 @@ from collections.abc import Mapping, Sequence
 from datetime import date
 from typing import Final
 
-from PySide6.QtCore import QCoreApplication, Qt, Signal
-from PySide6.QtGui import QResizeEvent
+from PySide6.QtCore import QCoreApplication, Qt, QTimer, Signal
+from PySide6.QtGui import QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from desktop.planning.assessment_starts import StartRead
@@ -161,7 +161,8 @@ class OutcomeBlock(Block):
         change = Label(shown, "asked", wrap=True)
         why = Label(said, "small", "caution" if read and read.why else "muted", wrap=True)
         self.change, self.why = change, why
-        self.strip = StepStrip(theme, short_strip(outcome.strip), unit)
+        stood = outcome.strip_before if theme.slide_ms else ()
+        self.strip = StepStrip(theme, short_strip(stood or outcome.strip), unit)
         self.override = WordButton(self.tr("Set otherwise"))
         self.override.setAccessibleName(
             self.tr("{exercise}: set the next target otherwise").format(exercise=name.text())
@@ -198,9 +199,17 @@ class OutcomeBlock(Block):
         else:
             self._grid.addWidget(self.strip, 0, 2, Qt.AlignmentFlag.AlignTop)
 
+    def _roll(self) -> None:
+        self.strip.set_strip(short_strip(self._outcome.strip))
+
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self._fit()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """The strip moves once it is seen and has its width."""
+        super().showEvent(event)
+        QTimer.singleShot(0, self, self._roll)
 
     def _edit(self) -> None:
         if self.editor is not None:

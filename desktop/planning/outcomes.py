@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 
 from db.repository import Repository
@@ -25,7 +25,7 @@ class LineOutcome:
 
     ``asked`` is what this session asked (empty: nothing was stored), ``target`` what is asked on
     ``next_day``; ``planned`` False: the program names no such day, the next is taken. ``state``
-    and ``strip``: where the line stands then.
+    and ``strip``: where the line stands then; ``strip_before``: where it stood in the session.
     """
 
     line: Line
@@ -38,6 +38,7 @@ class LineOutcome:
     planned: bool
     state: State
     strip: tuple[StripVariable, ...] = ()
+    strip_before: tuple[StripVariable, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,6 +94,7 @@ def _outcome(history: History, session: Session, part: LineDone) -> LineOutcome:
     standing = standing_on(history, day, line)
     steps = [one for one in standing.replay.steps if one.session_id == session.id]
     step = steps[-1] if steps else None
+    stood = replace(standing.state, position=step.before if step else None)
     return LineOutcome(
         line=line,
         exercise=standing.exercise,
@@ -104,6 +106,7 @@ def _outcome(history: History, session: Session, part: LineDone) -> LineOutcome:
         planned=planned,
         state=standing.state,
         strip=strip(standing.state, history.context),
+        strip_before=strip(stood, history.context),
     )
 
 
