@@ -17,6 +17,7 @@ from PySide6.QtGui import (
     QFont,
     QKeyEvent,
     QMouseEvent,
+    QPaintDevice,
     QPainter,
     QPaintEvent,
     QPen,
@@ -32,6 +33,7 @@ from views.theme import TextSize, Theme
 from views.tips import plain_tip
 
 _USUAL_WIDTH = 420
+_LEAST = (0.0, None)
 
 Strip = tuple[StripVariable, ...]
 
@@ -206,6 +208,7 @@ class StepStrip(QWidget):
         self._fonts = strip_fonts(theme)  # fonts made anew are looked up anew: 1 ms each
         self._strip = strip
         self._unit = unit
+        self._laid: dict[tuple[float, int | None], StripLayout] = {}
         self._choosable = choosable
         self._cursor = 0
         self._slide: dict[int, tuple[QRectF, QRectF]] = {}
@@ -236,6 +239,7 @@ class StepStrip(QWidget):
         moved = _rolled_groups(self._strip, strip)
         self._strip = strip
         self._unit = unit or self._unit
+        self._laid.clear()
         self._cursor = min(self._cursor, max(0, len(self._layout().cells) - 1))
         self._begin_slide(before, moved)
         self._speak()
@@ -243,7 +247,15 @@ class StepStrip(QWidget):
         self.update()
 
     def _layout(self) -> StripLayout:
-        return fitted(self._strip, self._fonts, self._unit, self.width(), self)
+        return self._in_width(self.width(), self)
+
+    def _in_width(self, width: float, device: QPaintDevice | None = None) -> StripLayout:
+        """The strip in a width; layouts ask for the same ones many times over."""
+        dots = None if device is None else device.logicalDpiX()
+        if (width, dots) not in self._laid:
+            laid = fitted(self._strip, self._fonts, self._unit, width, device)
+            self._laid[width, dots] = laid
+        return self._laid[width, dots]
 
     def _speak(self) -> None:
         sentence = words.strip_sentence(self._strip, self._unit)
@@ -255,6 +267,7 @@ class StepStrip(QWidget):
 
     def _redraw(self) -> None:
         self._fonts = strip_fonts(self._theme)
+        self._laid.clear()
         self.updateGeometry()
         self.update()
 
@@ -288,14 +301,17 @@ class StepStrip(QWidget):
     def sizeHint(self) -> QSize:
         """Room for the whole strip; a very long one asks for less, and uses more if it gets it."""
         wide = self._theme.px(_USUAL_WIDTH)
-        size = fitted(self._strip, self._fonts, self._unit, wide).size
+        size = self._in_width(wide).size
         return QSize(int(size.width()) + 1, int(size.height()) + 1)
 
     def minimumSizeHint(self) -> QSize:
         """Room for the place and its neighbours; the rest gives way to counts."""
         whole = self.sizeHint()
-        least = lay_out(tuple(_least(part) for part in self._strip), self._fonts, self._unit)
-        return QSize(min(whole.width(), int(least.size.width()) + 1), whole.height())
+        if _LEAST not in self._laid:
+            least = tuple(_least(part) for part in self._strip)
+            self._laid[_LEAST] = lay_out(least, self._fonts, self._unit)
+        width = int(self._laid[_LEAST].size.width()) + 1
+        return QSize(min(whole.width(), width), whole.height())
 
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
