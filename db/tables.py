@@ -21,10 +21,9 @@ from typing import Any, Final
 
 from db.log_files import MOST_BYTES, SEPARATORS, UnreadableLog, decode, neutral
 from db.log_rows import PROBLEM_COLUMN
-from db.steps import Steps, finished
+from db.steps import Steps
 from desktop.training.sentence import sentence
 
-WORKBOOKS: Final = (".xlsx", ".xlsm")
 MOST_LINES: Final = 250_000
 MOST_COLUMNS: Final = 200
 MOST_LETTERS: Final = 10_000
@@ -80,11 +79,6 @@ class Table:
 
 
 Reading = Steps[Table]
-
-
-def read_table(path: Path, sheet: str = "") -> Table:
-    """The table in ``path``, whole; see `reading_of`."""
-    return finished(reading_of(path, sheet))
 
 
 def reading_of(path: Path, sheet: str = "") -> Reading:

@@ -10,7 +10,7 @@ from datetime import date
 from pathlib import Path
 from typing import Final
 
-from db.json_files import InvalidFile, encode_json, read_json, write_json
+from db.json_files import InvalidFile, encode_json, read_json
 from desktop.training.equipment import Equipment
 from desktop.training.program import LineStart, Override, RuleRevision
 from desktop.training.sentence import sentence
@@ -134,11 +134,6 @@ def read_trainees(path: Path) -> TraineesFile:
     return content
 
 
-def write_trainees(content: TraineesFile, path: Path) -> None:
-    """Write the file, whole or not at all. Raises OSError."""
-    write_json(content, SCHEMA, VERSION, path)
-
-
 def trainees_bytes(content: TraineesFile) -> bytes:
-    """The bytes that `write_trainees` writes."""
+    """The bytes of the file that `read_trainees` reads."""
     return encode_json(content, SCHEMA, VERSION)

@@ -15,13 +15,14 @@ from PySide6.QtGui import QColor
 from db.repository import Repository
 from desktop.planning.groups import group_plans
 from desktop.planning.session_days import due_next
+from tests.paper_pictures import page_image
 from tests.scenario import TODAY, open_club
 from tests.sheet_plans import TRAINEE, full_slot, plan, slot
 from views.paper import Paper
 from views.sheet_layout import page_size
 from views.sheet_parts import Box, Page, Sheet, Text
 from views.sheet_type import mm
-from views.sheets import SheetError, make_group_sheet, page_image, write_group_pdf
+from views.sheets import SheetError, make_group_sheet, write_group_pdf
 
 pytestmark = pytest.mark.usefixtures("qapp", "english")
 

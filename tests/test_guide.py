@@ -12,7 +12,7 @@ from pytestqt.qtbot import QtBot
 
 from views import guide_pages
 from views.guide import Guide, GuideText
-from views.guide_pages import GUIDE, PICTURES, contents, page_at, page_text, pictures_in
+from views.guide_pages import GUIDE, PICTURES, contents, page_at, page_text
 from views.terms import Term, explain, meaning
 from views.theme import Scheme, Theme
 from views.work_areas import WORK_AREAS
@@ -20,6 +20,11 @@ from views.work_areas import WORK_AREAS
 PAGES = [page.key for page in contents()]
 LINK = re.compile(r"(?<!!)\[[^\]]+\]\(([^)]+)\)")
 LANGUAGES = sorted(path.name for path in GUIDE.iterdir() if path.is_dir())
+
+
+def pictures_in(text: str) -> list[str]:
+    """The names of the pictures that a page shows."""
+    return re.findall(r"!\[[^\]]*\]\(\.\./pictures/([a-z-]+\.png)\)", text)
 
 
 @pytest.fixture
@@ -57,8 +62,8 @@ def test_links_to_anywhere_else_lead_nowhere() -> None:
 
 def test_a_picture_that_is_not_there_is_left_out(tmp_path: Path) -> None:
     raw = (GUIDE / "desk.md").read_text(encoding="utf-8")
-    assert pictures_in(raw) == ("desk.png",)
-    assert pictures_in(page_text("desk", pictures=tmp_path)) == ()
+    assert pictures_in(raw) == ["desk.png"]
+    assert pictures_in(page_text("desk", pictures=tmp_path)) == []
     assert "invented" not in page_text("desk", pictures=tmp_path)
     (tmp_path / "desk.png").touch()
     assert page_text("desk", pictures=tmp_path) == raw

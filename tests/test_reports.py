@@ -26,6 +26,7 @@ from desktop.planning.report import (
 from desktop.planning.report_export import MONTH_COLUMNS
 from desktop.training.trainee import Goal, GoalKind, Trainee
 from tests.chart_scenes import DAY, FIRST, TODAY, WEEK, Scene, open_scene
+from tests.paper_pictures import page_image
 from views.measures import Shown
 from views.month_report import headings, lay_out_month, month_aloud, month_rows
 from views.paper import Paper
@@ -36,7 +37,7 @@ from views.report_layout import lay_out_report
 from views.report_texts import report_aloud, report_text
 from views.sheet_layout import page_size
 from views.sheet_parts import Sheet, Text
-from views.sheets import page_image, write_report_pdf
+from views.sheets import write_report_pdf
 from views.theme import Theme
 
 pytestmark = pytest.mark.usefixtures("english")

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date
 
 import pytest
 from hypothesis import given
@@ -14,17 +13,13 @@ from desktop.training.position import Position, ProgressionRule, SchemeKind, Set
 from desktop.training.program import Phase, Slot, TrainingDay
 from desktop.training.schedule import (
     Timing,
-    days_between,
-    frequency_done,
     frequency_planned,
     least_days_between,
-    pattern_weekdays,
     session_minutes,
     tempo_seconds,
     times_a_week,
     volume_planned,
 )
-from desktop.training.session import LineDone, Session, SetDone
 from desktop.training.volume import UnknownExercise
 
 BENCH = Exercise(
@@ -105,39 +100,12 @@ def test_an_unknown_exercise_of_a_slot_is_named() -> None:
         volume_planned(phase(day(replace(BENCH_SLOT, exercise="juggling"))), EXERCISES)
 
 
-def test_frequency_done_counts_days_with_a_hard_set() -> None:
-    done, nothing = (SetDone(60_000, 8),), (SetDone(20_000, 5, warm_up=True),)
-    sessions = [
-        Session(1, date(2026, 3, 2), (LineDone(1, "bench", sets=done),)),
-        Session(1, date(2026, 3, 2), (LineDone(1, "bench", sets=done),), entry=1),
-        Session(1, date(2026, 3, 5), (LineDone(1, "bench", sets=done),)),
-        Session(1, date(2026, 3, 9), (LineDone(1, "bench", sets=nothing),)),
-    ]
-    assert frequency_done(sessions, EXERCISES, weeks=2).by_pattern == {Pattern.HORIZONTAL_PUSH: 1}
-
-
-def test_spacing_counts_the_days_from_one_session_to_the_next() -> None:
-    days = [date(2026, 3, 5), date(2026, 3, 2), date(2026, 3, 5), date(2026, 3, 6)]
-    assert days_between(days) == (3, 1)
-    assert days_between([]) == ()
-
-
 @pytest.mark.parametrize(
     ("weekdays", "least"),
     [((), None), ((2,), 7), ((0, 2, 4), 2), ((0, 3), 3), ((0, 6), 1), ((5, 1, 5), 3)],
 )
 def test_weekdays_come_round_again(weekdays: tuple[int, ...], least: int | None) -> None:
     assert least_days_between(weekdays) == least
-
-
-def test_pattern_weekdays_are_those_known() -> None:
-    three = phase(
-        day(BENCH_SLOT, weekday=3), day(BENCH_SLOT, SQUAT_SLOT, weekday=0), day(PLANK_SLOT)
-    )
-    assert pattern_weekdays(three, EXERCISES) == {
-        Pattern.HORIZONTAL_PUSH: (0, 3),
-        Pattern.SQUAT: (0,),
-    }
 
 
 @pytest.mark.parametrize(

@@ -15,6 +15,7 @@ from PySide6.QtCore import QLocale, QRectF
 from PySide6.QtGui import QColor
 
 from desktop.training.session import AskedSet
+from tests.paper_pictures import page_image
 from tests.sheet_plans import (
     L_SIT,
     POUNDS,
@@ -35,7 +36,6 @@ from views.sheet_type import Density, Role, SheetType, mm
 from views.sheets import (
     SheetError,
     make_sheet,
-    page_image,
     print_sheet,
     set_paper,
     write_pdf,

@@ -12,14 +12,20 @@ import xlsxwriter
 from hypothesis import given
 from hypothesis import strategies as st
 
+from db.steps import finished
 from db.tables import (
     MOST_LETTERS,
     Figure,
+    Table,
     UnreadableTable,
     hand_back,
-    read_table,
+    reading_of,
     vote_for_separator,
 )
+
+
+def read_table(path: Path, sheet: str = "") -> Table:
+    return finished(reading_of(path, sheet))
 
 
 def written(path: Path, *rows: list[object], **options: object) -> Path:

@@ -19,7 +19,6 @@ from desktop.training.volume import (
     hard_sets,
     sets_done,
     tonnage,
-    volume_by_week,
     volume_done,
     week_start,
 )
@@ -121,20 +120,6 @@ def test_weeks_start_where_the_coach_says() -> None:
     assert week_start(sunday) == date(2026, 3, 2)
     assert week_start(sunday, first_weekday=6) == sunday
     assert week_start(wednesday, first_weekday=6) == date(2026, 3, 1)
-
-
-def test_volume_by_week_is_in_order_and_skips_empty_weeks() -> None:
-    sessions = [
-        Session(1, date(2026, 3, 18), (line("bench", SET),)),
-        Session(1, date(2026, 3, 2), (line("bench", SET, SET), line("row", SET))),
-        Session(1, date(2026, 3, 6), (line("bench", SET),)),
-    ]
-    weeks = volume_by_week(sessions, EXERCISES)
-    assert list(weeks) == [date(2026, 3, 2), date(2026, 3, 16)]
-    assert weeks[date(2026, 3, 2)].by_pattern == {
-        Pattern.HORIZONTAL_PUSH: 3,
-        Pattern.HORIZONTAL_PULL: 1,
-    }
 
 
 def test_an_unknown_exercise_is_named() -> None:

@@ -15,8 +15,9 @@ PICTURES: Final = GUIDE.parent / "pictures"
 FIRST: Final = "first-ten-minutes"
 _CONTENTS: Final = "contents"
 _ENTRY: Final = re.compile(r"- \[(?P<title>[^\]]+)\]\((?P<key>[a-z-]+)\.md\)")
-_PICTURE: Final = re.compile(r"!\[[^\]]*\]\(\.\./pictures/(?P<name>[a-z-]+\.png)\)\n?")
-_FIGURE: Final = re.compile(_PICTURE.pattern + r"(?:\n\*[^*\n]+\*\n)?")
+_FIGURE: Final = re.compile(
+    r"!\[[^\]]*\]\(\.\./pictures/(?P<name>[a-z-]+\.png)\)\n?(?:\n\*[^*\n]+\*\n)?"
+)
 """A picture with its caption."""
 
 
@@ -51,11 +52,6 @@ def page_text(key: str, language: str = "", pictures: Path = PICTURES) -> str:
         return figure[0] if (pictures / figure["name"]).is_file() else ""
 
     return _FIGURE.sub(shown, _read(key, language))
-
-
-def pictures_in(text: str) -> tuple[str, ...]:
-    """The names of the pictures that a page shows."""
-    return tuple(found["name"] for found in _PICTURE.finditer(text))
 
 
 def page_at(link: str) -> str | None:

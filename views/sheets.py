@@ -10,10 +10,9 @@ from contextlib import contextmanager
 from datetime import date
 from pathlib import Path
 
-from PySide6.QtCore import QCoreApplication, QIODevice, QLocale, QMarginsF, QSaveFile, QSizeF
+from PySide6.QtCore import QCoreApplication, QIODevice, QLocale, QMarginsF, QSaveFile
 from PySide6.QtGui import (
     QGuiApplication,
-    QImage,
     QPagedPaintDevice,
     QPageLayout,
     QPageSize,
@@ -132,18 +131,6 @@ def set_paper(device: QPagedPaintDevice, paper: Paper) -> None:
     layout = QPageLayout(QPageSize(names[paper]), portrait, QMarginsF(0, 0, 0, 0))
     layout.setMode(QPageLayout.Mode.FullPageMode)
     device.setPageLayout(layout)
-
-
-def page_image(sheet: Sheet, page: int, dots_per_inch: float = 96) -> QImage:
-    """A picture of one page (from 0), black on white."""
-    per_mm = dots_per_inch / _MM_PER_INCH
-    size = QSizeF(sheet.paper.width_mm, sheet.paper.height_mm) * per_mm
-    image = QImage(size.toSize(), QImage.Format.Format_RGB32)
-    image.fill(0xFFFFFFFF)
-    painter = QPainter(image)
-    paint_page(painter, sheet, page, per_mm)
-    painter.end()
-    return image
 
 
 def _paint_pages(

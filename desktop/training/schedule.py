@@ -6,15 +6,13 @@ import re
 from collections import defaultdict
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
-from datetime import date
 from itertools import pairwise
 from typing import Final
 
 from desktop.training.exercises import Exercise, Measure, Muscle, Pattern
 from desktop.training.position import Position, SchemeKind
 from desktop.training.program import Phase, Slot, TrainingDay
-from desktop.training.session import Session
-from desktop.training.volume import Volume, exercise_of, hard_sets, muscle_shares, sets_done
+from desktop.training.volume import Volume, exercise_of, hard_sets, muscle_shares
 
 WEEK: Final = 7
 
@@ -72,26 +70,6 @@ def frequency_planned(
     )
 
 
-def frequency_done(
-    sessions: Iterable[Session], exercises: Mapping[str, Exercise], weeks: float = 1.0
-) -> Frequency:
-    """Days with a hard set of each pattern and muscle, a week, over sessions of ``weeks`` weeks.
-
-    Two sessions of one day count once. Raises UnknownExercise.
-    """
-    days: dict[date, list[Exercise]] = {}
-    for session in sessions:
-        days.setdefault(session.day, []).extend(
-            exercise_of(exercises, line.exercise) for line in session.lines if sets_done(line)
-        )
-    return _frequency((done, 1 / weeks) for done in days.values())
-
-
-def days_between(days: Iterable[date]) -> tuple[int, ...]:
-    """Days from each training day to the next, in order; 2 leaves one full day between."""
-    return tuple((after - before).days for before, after in pairwise(sorted(set(days))))
-
-
 def least_days_between(weekdays: Iterable[int]) -> int | None:
     """The least days from one of the weekdays (0 = Monday) to the next, week after week.
 
@@ -101,22 +79,6 @@ def least_days_between(weekdays: Iterable[int]) -> int | None:
     if not ordered:
         return None
     return min(after - before for before, after in pairwise([*ordered, ordered[0] + WEEK]))
-
-
-def pattern_weekdays(
-    phase: Phase, exercises: Mapping[str, Exercise]
-) -> dict[Pattern, tuple[int, ...]]:
-    """The weekdays that train each pattern; days without a weekday are not known here.
-
-    Raises UnknownExercise.
-    """
-    found: dict[Pattern, set[int]] = {}
-    for day in phase.days:
-        for slot in day.slots:
-            if day.weekday is not None:
-                pattern = exercise_of(exercises, slot.exercise).pattern
-                found.setdefault(pattern, set()).add(day.weekday)
-    return {pattern: tuple(sorted(weekdays)) for pattern, weekdays in found.items()}
 
 
 @dataclass(frozen=True, slots=True)

@@ -139,19 +139,6 @@ def volume_done(sessions: Iterable[Session], exercises: Mapping[str, Exercise]) 
     )
 
 
-def volume_by_week(
-    sessions: Iterable[Session], exercises: Mapping[str, Exercise], first_weekday: int = 0
-) -> dict[date, Volume]:
-    """Hard sets by week, in order, keyed by the week's first day (``first_weekday`` 0 = Monday).
-
-    Weeks without a session are absent. Raises UnknownExercise.
-    """
-    weeks: dict[date, list[Session]] = {}
-    for session in sessions:
-        weeks.setdefault(week_start(session.day, first_weekday), []).append(session)
-    return {first: volume_done(weeks[first], exercises) for first in sorted(weeks)}
-
-
 def week_start(day: date, first_weekday: int = 0) -> date:
     """The first day of the week that holds ``day``; ``first_weekday`` 0 = Monday."""
     return day - timedelta(days=(day.weekday() - first_weekday) % 7)
