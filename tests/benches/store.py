@@ -95,8 +95,8 @@ def _desk(path: Path, few: list[float]) -> Iterator[Line]:
     people = iter(repository.trainee_ids())
     one_ms, _ = medians(9, lambda: draw_up(repository, library, next(people), TODAY), lambda: None)
     yield Line("brief of one of 300 trainees drawn up after a write", one_ms)
-    whole, floor = medians(1, lambda: roster(repository, TODAY), all_sets)
-    yield Line("desk of 300 trainees x 1 year, from every set", whole, floor, "raw SELECT")
+    whole, selected = medians(1, lambda: roster(repository, TODAY), all_sets)
+    yield Line("desk of 300 trainees x 1 year, from every set", whole, selected, "raw SELECT")
     draw_up_all(path)
     desk, floor, added_up = taken(7, _opened(repository), all_sets, sets_added_up)
     yield from twice(
