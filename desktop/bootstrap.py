@@ -122,19 +122,34 @@ def walk(python: str) -> int:
     return status
 
 
+PURE = "not gui and not files and not slow"
+COVERED = (
+    "--cov=desktop.training",
+    "--cov-report=term-missing:skip-covered",
+    "--cov-fail-under=100",
+)
+
+
 def test(python: str, arguments: Sequence[str]) -> int:
-    """ruff, mypy, pytest; the first that fails ends it with its own exit status."""
+    """ruff, mypy, and pytest: the pure tests, which have to reach every branch of the training
+    model, then the others; with arguments only those. What fails first ends it with its own exit
+    status.
+    """
     environment = child_environment()
     environment["QT_QPA_PLATFORM"] = "offscreen"
-    for check in (["ruff", "check", "."], ["ruff", "format", "--check", "."], ["mypy"]):
+    checks = [["ruff", "check", "."], ["ruff", "format", "--check", "."], ["mypy"]]
+    if not arguments:
+        checks.append(["pytest", "-m", PURE, *COVERED])
+    for check in checks:
         print("$ " + " ".join(check))
         sys.stdout.flush()
         status = subprocess.call([python, "-m", *check], cwd=ROOT, env=environment)
         if status != 0:
             return status
-    print("$ pytest")
+    rest = ["pytest", *(arguments or ["-m", f"not ({PURE})"])]
+    print("$ " + " ".join(rest))
     os.chdir(ROOT)
-    return become([python, "-m", "pytest", *arguments], environment)
+    return become([python, "-m", *rest], environment)
 
 
 def become(command: List[str], environment: Dict[str, str]) -> int:
