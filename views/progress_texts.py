@@ -32,48 +32,61 @@ _FAR_AWAY: Final = timedelta(days=300)
 
 def measure_word(shown: Shown, *, bodyweight: bool) -> str:
     """The measure in the words of a button."""
-    match shown:
-        case Shown.ESTIMATE:
-            return translate("Progress", "Estimated maximum")
-        case Shown.LOAD if bodyweight:
-            return translate("Progress", "Effective load")
-        case Shown.LOAD:
-            return translate("Progress", "Top load")
-        case Shown.SET if bodyweight:
-            return translate("Progress", "Reps")
-        case Shown.SET:
-            return translate("Progress", "Best set")
-        case Shown.AT_LOAD:
-            return translate("Progress", "Reps at a load")
-        case Shown.HOLD:
-            return translate("Progress", "Hold")
-        case Shown.MOMENT:
-            return translate("Progress", "Moment")
-        case _:
-            return translate("Progress", "Variation")
+    return _measure_words(shown, bodyweight)[0]
 
 
 def measure_detail(shown: Shown, *, bodyweight: bool) -> str:
     """The measure in full, for a heading."""
+    return _measure_words(shown, bodyweight)[1]
+
+
+def _measure_words(shown: Shown, bodyweight: bool) -> tuple[str, str]:
     match shown:
         case Shown.ESTIMATE:
-            return translate("Progress", "estimated one-repetition maximum")
+            return (
+                translate("Progress", "Estimated maximum"),
+                translate("Progress", "estimated one-repetition maximum"),
+            )
         case Shown.LOAD if bodyweight:
-            return translate("Progress", "highest effective load of a session")
+            return (
+                translate("Progress", "Effective load"),
+                translate("Progress", "highest effective load of a session"),
+            )
         case Shown.LOAD:
-            return translate("Progress", "highest load of a session")
+            return (
+                translate("Progress", "Top load"),
+                translate("Progress", "highest load of a session"),
+            )
         case Shown.SET if bodyweight:
-            return translate("Progress", "reps of the best set")
+            return (
+                translate("Progress", "Reps"),
+                translate("Progress", "reps of the best set"),
+            )
         case Shown.SET:
-            return translate("Progress", "best set, load × reps")
+            return (
+                translate("Progress", "Best set"),
+                translate("Progress", "best set, load × reps"),
+            )
         case Shown.AT_LOAD:
-            return translate("Progress", "most reps of a set at one load")
+            return (
+                translate("Progress", "Reps at a load"),
+                translate("Progress", "most reps of a set at one load"),
+            )
         case Shown.HOLD:
-            return translate("Progress", "hold of the best set")
+            return (
+                translate("Progress", "Hold"),
+                translate("Progress", "hold of the best set"),
+            )
         case Shown.MOMENT:
-            return translate("Progress", "moment of the best set, as a share of the full position")
+            return (
+                translate("Progress", "Moment"),
+                translate("Progress", "moment of the best set, as a share of the full position"),
+            )
         case _:
-            return translate("Progress", "variation of the best set")
+            return (
+                translate("Progress", "Variation"),
+                translate("Progress", "variation of the best set"),
+            )
 
 
 def axis_unit(series: Series) -> str:
