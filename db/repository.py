@@ -152,12 +152,6 @@ class Repository:
         conditions = () if retired else (schema.Exercise.retired == False,)  # noqa: E712
         return self._read(Exercise, *conditions)
 
-    def exercises_called(self, keys: Iterable[str]) -> dict[str, Exercise]:
-        """The exercises with these keys, retired ones too, by key; keys of none are left out."""
-        stored = self._read(Exercise, schema.Exercise.key.in_(sorted(keys)))
-        found = stored if self._said is None else map(self._said, stored)
-        return {exercise.key: exercise for exercise in found}
-
     def exercise(self, key: str) -> Exercise:
         """The exercise called ``key``; NotFound where there is none."""
         exercise = self._one(Exercise, schema.Exercise.key == key)

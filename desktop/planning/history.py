@@ -133,26 +133,20 @@ class _LibraryMemory:
     library: Library | None = None
 
 
-def library_known(repository: Repository) -> Library | None:
-    """The library as it was last read, while none of it was written; None: it has to be read."""
-    memory = repository.memory(_LibraryMemory)
-    version = repository.shared_version()
-    if version is None or (version, repository.said) != (memory.version, memory.said):
-        memory.version, memory.said, memory.library = version, repository.said, None
-    return memory.library
-
-
 def read_library(repository: Repository) -> Library:
     """What all trainees share: the same object as the last time while none of it was written."""
-    library = library_known(repository)
-    if library is None:
-        library = repository.memory(_LibraryMemory).library = Library(
+    memory = repository.memory(_LibraryMemory)
+    version = repository.shared_version()
+    known = version is not None and (version, repository.said) == (memory.version, memory.said)
+    if memory.library is None or not known:
+        memory.version, memory.said = version, repository.said
+        memory.library = Library(
             exercises={one.key: one for one in repository.exercises(retired=True)},
             programs={_id_of(program): program for program in repository.programs()},
             settings=repository.coach_settings(),
             limits=shipped_limits(),
         )
-    return library
+    return memory.library
 
 
 _NO_LIBRARY: Final = Library({}, {}, CoachSettings(), {})
@@ -171,7 +165,7 @@ def read_history(
     """One trainee, each table read once, or not at all while nothing was written to it; hand over
     ``library`` to read that once for many.
     """
-    facts = _facts(repository, trainee_id)
+    facts = read_facts(repository, trainee_id)
     return replace(
         facts,
         library=library or read_library(repository),
@@ -179,8 +173,8 @@ def read_history(
     )
 
 
-def _facts(repository: Repository, trainee_id: int) -> History:
-    """All but the sessions; the library is not meant."""
+def read_facts(repository: Repository, trainee_id: int) -> History:
+    """All but the sessions and the library: the same as the last time while nothing was written."""
     version = repository.facts_version(trainee_id)
     known = repository.memory(_FactsMemory).known
     last = known.pop(trainee_id, None)

@@ -46,8 +46,22 @@ def lines() -> Iterator[Line]:
 
 def tables() -> Iterator[str]:
     """How well the trend's bands and the plateau call hold on simulated people of known truth."""
-    yield f"80 % band, share of the truth held: {band_coverage(200, seed=11)}"
-    yield f"plateau called, share of people:    {plateau_rates(200, seed=11)}"
+    yield "80 % band, share of the truth held:"
+    yield _row("people", "all days", "last day", "4 weeks on", "12 weeks on")
+    for held in band_coverage(200, seed=11):
+        shares = (held.all_days, held.last_day, held.four_weeks, held.twelve_weeks)
+        yield _row(held.kind, *(f"{share:.0%}" for share in shares))
+    yield "plateau called, share of people:"
+    yield _row("gain a week", "weeks stalled", "called", "which is")
+    for rate in plateau_rates(200, seed=11):
+        right = "right" if rate.stalled_weeks else "a false alarm"
+        yield _row(
+            f"{rate.gain_per_week:.2%}", f"{rate.stalled_weeks}", f"{rate.called:.0%}", right
+        )
+
+
+def _row(name: str, *cells: str) -> str:
+    return f"  {name:<16}" + "".join(f"{cell:>15}" for cell in cells)
 
 
 def _start() -> State:
