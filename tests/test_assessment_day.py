@@ -12,9 +12,9 @@ from desktop.catalogue import load_catalogue
 from desktop.drafting.wishes import DraftWishes, EquipmentClass, equipment_of
 from desktop.planning.assessments import (
     ASSESSMENT_START,
-    assessment_results,
+    AssessmentRead,
     effort_limits,
-    starts_from,
+    read_test,
 )
 from desktop.planning.days import SlotPlan, day_plan
 from desktop.planning.history import read_history
@@ -38,7 +38,7 @@ from desktop.training.position import (
     Variable,
     VariableRange,
 )
-from desktop.training.program import Phase, PhasePurpose, Program, Slot, TrainingDay
+from desktop.training.program import Line, Phase, PhasePurpose, Program, Slot, TrainingDay
 from desktop.training.session import LineDone, Session, SetDone
 from desktop.training.trainee import Experience, Trainee
 from tests.strength_room import (
@@ -81,6 +81,17 @@ PROGRAM = Program("With tests first", (BASE, replace(BASE, name="Build")))
 def room(tmp_path: Path) -> Room:
     """The strength room, whose trainee has a program that begins with tests."""
     return open_room(tmp_path, with_assessment(PROGRAM, CATALOGUE))
+
+
+def starts_from(room: Room, session: Session) -> list[Line]:
+    """The lines with the starts that the tests of a session give."""
+    return [each.line for each in read_tests(room, session) if each.start is not None]
+
+
+def read_tests(room: Room, session: Session) -> list[AssessmentRead]:
+    """What each test of a session gave, in the session's order."""
+    history = read_history(room.repository, session.trainee_id)
+    return [read_test(history, session, part) for part in session.lines if part.test]
 
 
 def done_session(room: Room, sets: dict[str, tuple[SetDone, ...]], day: date = MONDAY) -> Session:
@@ -331,8 +342,8 @@ def test_a_saved_test_gives_the_starts_of_its_lines(room: Room) -> None:
         },
     )
     saved = room.save(session)
-    room.repository.save(*starts_from(room.repository, saved))
-    read = {one.line.exercise: one for one in assessment_results(room.repository, saved)}
+    room.repository.save(*starts_from(room, saved))
+    read = {one.line.exercise: one for one in read_tests(room, saved)}
     assert "1 to 15" in read["bench-press"].why
 
     later = day_plan(room.repository, room.trainee_id, MONDAY + WEEK)
@@ -351,10 +362,10 @@ def test_a_saved_test_gives_the_starts_of_its_lines(room: Room) -> None:
 
 def test_reading_a_test_again_replaces_its_start(room: Room) -> None:
     saved = room.save(done_session(room, {"back-squat": (SetDone(60_000, 8, rir=2),)}))
-    room.repository.save(*starts_from(room.repository, saved))
+    room.repository.save(*starts_from(room, saved))
     part = replace(saved.lines[0], sets=(SetDone(70_000, 8, rir=2),))
     corrected = room.save(replace(saved, lines=(part,)))
-    room.repository.save(*starts_from(room.repository, corrected))
+    room.repository.save(*starts_from(room, corrected))
     line = room.repository.line(part.line_id)
     assert [one.position.load_g for one in line.starts] == [70_000]
 
@@ -369,7 +380,7 @@ def test_a_re_test_moves_the_line_and_leaves_the_past_alone(tmp_path: Path) -> N
     part = LineDone(line.id, "back-squat", (), (SetDone(80_000, 8, rir=2),), test=True)
     saved = room.save(Session(room.trainee_id, day, (part,)))
     before = day_plan(room.repository, room.trainee_id, day).slots[0].target.position
-    room.repository.save(*starts_from(room.repository, saved))
+    room.repository.save(*starts_from(room, saved))
     assert day_plan(room.repository, room.trainee_id, MONDAY).slots[0].target.position == (
         SQUAT.start
     )

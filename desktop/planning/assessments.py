@@ -6,9 +6,8 @@ from dataclasses import dataclass, replace
 from datetime import date
 from typing import Final
 
-from db.repository import Repository
 from desktop.planning.clearance import clearance_needed
-from desktop.planning.history import History, read_history
+from desktop.planning.history import History
 from desktop.planning.lines import ASSESSMENT_START as ASSESSMENT_START
 from desktop.planning.lines import PROGRAM_START, rule_revisions
 from desktop.planning.schedule import place_on, slot_in_phase
@@ -99,23 +98,6 @@ def _position_of(test: LineTest) -> Position:
         hold_s=first.seconds,
         variation=first.variation,
     )
-
-
-def starts_from(repository: Repository, session: Session) -> tuple[Line, ...]:
-    """The lines with the starts that the tests of a session give, to be saved.
-
-    The session need not be saved yet, but its lines must be. A line whose test gave nothing is
-    left out; see `assessment_results` for why.
-    """
-    return tuple(
-        read.line for read in assessment_results(repository, session) if read.start is not None
-    )
-
-
-def assessment_results(repository: Repository, session: Session) -> tuple[AssessmentRead, ...]:
-    """What each test of a session gave, in the session's order."""
-    history = read_history(repository, session.trainee_id)
-    return tuple(read_test(history, session, part) for part in session.lines if part.test)
 
 
 def read_test(history: History, session: Session, part: LineDone) -> AssessmentRead:
