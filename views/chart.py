@@ -18,13 +18,13 @@ from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 from views import words
 from views.axis_ticks import day_ticks, round_ticks
 from views.chart_library import Floats, pg
+from views.edge_words import Edge, EdgeWord, places_of
 from views.plot_axis import PlotAxis, Ticks
 from views.plot_parts import CURSOR, LINE, SPOT, UNDER, PlotParts
 from views.progress_series import Shape
 from views.theme import TextSize, Theme
 
 Dash = Literal["solid", "dash", "dot"]
-Edge = Literal["top", "second", "foot"]
 Sign = Literal["triangle", "star", "diamond"]
 
 _DASHES: Final = {
@@ -58,6 +58,7 @@ class _Pinned:
     at: float
     edge: Edge | Literal["right"]
     width: float
+    gives_way: bool = False
 
 
 class DayPlot(QWidget):
@@ -190,10 +191,13 @@ class DayPlot(QWidget):
         self._parts.level(name, value, self._pen(role, 1.5, dash))
         self._label(name, value, label, "right", role)
 
-    def add_moment(self, name: str, day: float, role: str, label: str, edge: Edge = "top") -> None:
-        """A thin line down one day, with its words at the edge."""
+    def add_moment(
+        self, name: str, day: float, role: str, label: str, edge: Edge = "top", *,
+        gives_way: bool = False,
+    ) -> None:  # fmt: skip
+        """A thin line down one day, with its words at the edge; they may give way to others."""
         self._parts.moment(name, day - _ORIGIN, self._pen(role, 1, "solid"))
-        self._label(name, day, label, edge, "muted")
+        self._label(name, day, label, edge, "muted", gives_way=gives_way)
 
     def add_strip(self, name: str, first: float, last: float, label: str) -> None:
         """A quiet strip over days, with its words at the foot."""
@@ -326,12 +330,14 @@ class DayPlot(QWidget):
         self._parts.spots(name, days - _ORIGIN, values, symbol, pixels, pen, brush, depth)
 
     def _label(
-        self, name: str, at: float, label: str, edge: Edge | Literal["right"], role: str
-    ) -> None:
+        self, name: str, at: float, label: str, edge: Edge | Literal["right"], role: str, *,
+        gives_way: bool = False,
+    ) -> None:  # fmt: skip
         font, colour = self.theme.font(TextSize.SMALL), self.theme.colour(role)
         ground = self._veil() if edge == "right" else QBrush(Qt.BrushStyle.NoBrush)
         item = self._parts.words(f"{name} words", label, colour, font, ground)
-        self._pinned.append(_Pinned(item, at, edge, self.text_width(label) + self.theme.px(8)))
+        width = self.text_width(label) + self.theme.px(8)
+        self._pinned.append(_Pinned(item, at, edge, width, gives_way))
 
     def _veil(self) -> QBrush:
         """Under words that lines run through: they are only just seen there."""
@@ -347,26 +353,24 @@ class DayPlot(QWidget):
             return
         row = (high - low) / height * self.theme.px(18)
         rows = {"top": (high, 0.0), "second": (high - row, 0.0), "foot": (low, 1.0)}
-        taken = dict.fromkeys(rows, 0.0)
-        for label in sorted(self._pinned, key=lambda each: each.at):
+        at_edges = []
+        for label in self._pinned:
             if label.edge == "right":
                 label.item.setAnchor(QPointF(1, 1))
                 label.item.setPos(last - _ORIGIN, label.at)
+            else:
+                pixel = (label.at - first) / (last - first) * width
+                at_edges.append(EdgeWord(pixel, label.width, label.edge, gives_way=label.gives_way))
+        labels = [label for label in self._pinned if label.edge != "right"]
+        for label, place in zip(labels, places_of(at_edges, width), strict=True):
+            label.item.setVisible(place is not None)
+            if place is None:
                 continue
-            pixel = (label.at - first) / (last - first) * width
-            # Beside its line, before it where there is no room behind; at the foot in the middle.
-            start = pixel - label.width / 2 if label.edge == "foot" else pixel
-            if start + label.width > width:
-                start = min(pixel, width) - label.width
-            start = max(start, 0.0)
-            seen = 0 <= pixel <= width and start >= taken[label.edge]
-            label.item.setVisible(seen)
-            if seen:
-                taken[label.edge] = start + label.width
-                value, anchor = rows[label.edge]
-                middle = (start + label.width / 2) / width
-                label.item.setAnchor(QPointF(0.5, anchor))
-                label.item.setPos(first + middle * (last - first) - _ORIGIN, value)
+            value, anchor = rows[place.edge]
+            middle = (place.start + label.width / 2) / width
+            label.item.fill = self._veil() if place.crossed else QBrush(Qt.BrushStyle.NoBrush)
+            label.item.setAnchor(QPointF(0.5, anchor))
+            label.item.setPos(first + middle * (last - first) - _ORIGIN, value)
 
     def text_width(self, text: str) -> float:
         """Pixels that small words take."""

@@ -164,7 +164,8 @@ class LinePlot(QWidget):
                 moment.label,
                 edge,  # type: ignore[arg-type]
             )
-        self.plot.add_moment("today", series.today, "muted", self.tr("today"), "top")
+        today = self.tr("today")
+        self.plot.add_moment("today", series.today, "muted", today, gives_way=True)
 
     def _draw_trend(self, series: Series) -> None:
         for name, band, alpha, width, dash in (
