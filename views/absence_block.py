@@ -40,6 +40,7 @@ class AbsenceBlock(Block):
         self._none = Label(
             self.tr("None on record. Note an illness or a journey, and the gap explains itself."),
             tone="muted",
+            wrap=True,
         )
         self._list = QVBoxLayout()
         self._list.setSpacing(theme.px(2))

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from math import ceil
 from typing import Literal
 
-from PySide6.QtCore import QEvent, Qt
-from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcutEvent
+from PySide6.QtCore import QEvent, QSize, Qt
+from PySide6.QtGui import QFontMetricsF, QKeyEvent, QKeySequence, QShortcutEvent
 from PySide6.QtWidgets import (
     QBoxLayout,
     QFrame,
@@ -48,6 +49,18 @@ class Label(QLabel):
         if self.property("tone") != tone:
             self.setProperty("tone", tone)
             restyle(self)
+
+
+class OneLine(Label):
+    """A label that asks for one line, and goes on in the next where it does not get it."""
+
+    def __init__(self, text: str = "", size: Size = "body", tone: Tone = "") -> None:
+        super().__init__(text, size, tone, wrap=True)
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
+
+    def sizeHint(self) -> QSize:
+        metrics = QFontMetricsF(self.font())
+        return QSize(ceil(metrics.horizontalAdvance(self.text())) + 1, ceil(metrics.lineSpacing()))
 
 
 class PromptButton(QPushButton):
@@ -181,8 +194,8 @@ class Heading(QWidget):
 
     def __init__(self, theme: Theme, *actions: QWidget, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.title = Label(size="title")
-        self.detail = Label(tone="muted")
+        self.title = OneLine(size="title")
+        self.detail = Label(tone="muted", wrap=True)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(theme.grid(3))

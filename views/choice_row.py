@@ -10,6 +10,7 @@ from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QPushButton, QWidget
 
 from views.blocks import restyle
+from views.flow_layout import FlowLayout
 from views.theme import Theme
 
 
@@ -22,7 +23,8 @@ class Choice(NamedTuple):
 
 
 class ChoiceRow(QWidget):
-    """Words side by side; ``chosen(code)`` when the coach takes another one.
+    """Words side by side, in more lines where there is no room; ``chosen(code)`` when the coach
+    takes another one.
 
     Keys act while the focus lies anywhere in ``keys_in``, so that bare letters never meet a field
     elsewhere in the window.
@@ -40,7 +42,7 @@ class ChoiceRow(QWidget):
         self._buttons: dict[str, QPushButton] = {}
         self._shortcuts: list[QShortcut] = []
         self._group = QButtonGroup(self)
-        self._row = QHBoxLayout(self)
+        self._row = FlowLayout(self, in_line=True)
         self._row.setContentsMargins(0, 0, 0, 0)
         self._row.setSpacing(theme.px(2))
         self.setAccessibleName(name)

@@ -20,14 +20,14 @@ from desktop.training.equipment import (
     Stack,
 )
 from desktop.training.quantities import Unit
-from views.blocks import Label
+from views.blocks import OneLine
+from views.flow_layout import FlowLayout
 from views.number_fields import LoadField
 from views.rows_editor import Column, RowsEditor
 from views.theme import Theme
 
 _ACROSS = 2
 _NARROW = 2
-_BOXES_ACROSS = 4
 
 
 class EquipmentEditor(QWidget):
@@ -165,7 +165,7 @@ class EquipmentEditor(QWidget):
         column = QVBoxLayout(group)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(self._theme.px(2))
-        column.addWidget(Label(title))
+        column.addWidget(OneLine(title))
         column.addWidget(editor)
         column.addStretch(1)
         row, place = divmod(self._next, _ACROSS)
@@ -183,15 +183,15 @@ class EquipmentEditor(QWidget):
             Place.WALL: self.tr("wall"),
         }
         group = QWidget()
-        grid = QGridLayout(group)
-        grid.setContentsMargins(0, 0, 0, 0)
-        grid.setHorizontalSpacing(self._theme.grid())
-        grid.setColumnStretch(_BOXES_ACROSS, 1)
+        flow = FlowLayout(group)
+        flow.setContentsMargins(0, 0, 0, 0)
+        flow.setSpacing(self._theme.grid())
+        flow.line_gap = self._theme.px(4)
         boxes: dict[Place, QCheckBox] = {}
-        for index, (place, text) in enumerate(texts.items()):
+        for place, text in texts.items():
             boxes[place] = QCheckBox(text)
             boxes[place].toggled.connect(lambda _on: self.edited.emit())
-            grid.addWidget(boxes[place], *divmod(index, _BOXES_ACROSS))
+            flow.addWidget(boxes[place])
         self._put(self.tr("There is also"), group, across=_ACROSS)
         return boxes
 

@@ -20,12 +20,13 @@ _NARROW_FORM = 400  # pixels
 class FlowLayout(QLayout):
     """Items from left to right in lines, mirrored where words are read from the right. Those that
     expand share what is left of their line; a line whose last item is aligned to the right ends at
-    the right.
+    the right. ``in_line``: one line is asked for.
     """
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None, *, in_line: bool = False) -> None:
         super().__init__(parent)
         self._items: list[QLayoutItem] = []
+        self._in_line = in_line
         self.line_gap = 0
 
     def addItem(self, item: QLayoutItem) -> None:
@@ -53,7 +54,13 @@ class FlowLayout(QLayout):
         )
 
     def sizeHint(self) -> QSize:
-        return self.minimumSize()
+        least = self.minimumSize()
+        if not self._in_line:
+            return least
+        shown = [item.sizeHint().width() for item in self._items if not item.isEmpty()]
+        margins = self.contentsMargins()
+        gaps = self.spacing() * max(len(shown) - 1, 0)
+        return QSize(sum(shown) + gaps + margins.left() + margins.right(), least.height())
 
     def minimumSize(self) -> QSize:
         shown = [item for item in self._items if not item.isEmpty()]
@@ -75,11 +82,11 @@ class FlowLayout(QLayout):
         """Place the items in ``room``; the height that they take."""
         top = room.top()
         for line in self._lines(room.width()):
-            high = max(item.sizeHint().height() for item, _ in line)
+            high = max(_tall(item, wide) for item, wide in line)
             left = room.left() + _shift(line, room.width(), self.spacing())
             for item, wide in line:
                 if move:
-                    size = QSize(wide, item.sizeHint().height())
+                    size = QSize(wide, _tall(item, wide))
                     there = QRect(QPoint(left, top + self._lowered(high - size.height())), size)
                     item.setGeometry(QStyle.visualRect(self._direction(), room, there))
                 left += wide + self.spacing()
@@ -163,6 +170,14 @@ def _shift(line: Line, width: int, spacing: int) -> int:
     if not line[-1][0].alignment() & Qt.AlignmentFlag.AlignRight:
         return 0
     return max(0, width - sum(wide for _, wide in line) - spacing * (len(line) - 1))
+
+
+def _tall(item: QLayoutItem, wide: int) -> int:
+    """How high an item is, also where it got less than the width it likes."""
+    liked = item.sizeHint()
+    if wide < liked.width() and item.hasHeightForWidth() and not _grows(item):
+        return item.heightForWidth(wide)
+    return liked.height()
 
 
 def _grows(item: QLayoutItem) -> bool:

@@ -363,4 +363,3 @@ class ProgressArea(WorkArea):
     def _arrange(self) -> None:
         """Words and choices have changed, and with them the room that they need."""
         self._head.arrange()
-        self._choices.arrange()

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QEvent, Qt
+from PySide6.QtCore import QEvent
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QWidget
 
-from views.flow_layout import FlowLayout
+from views.flow_layout import FlowLayout, together
 from views.theme import Theme
 
 
@@ -27,7 +27,7 @@ class ProgressHead(QWidget):
         title.addWidget(line)
         title.addWidget(detail, 1)
         self._acts = QWidget()
-        flow = FlowLayout(self._acts)
+        flow = FlowLayout(self._acts, in_line=True)
         flow.setContentsMargins(0, 0, 0, 0)
         for action in actions:
             flow.addWidget(action)
@@ -49,7 +49,6 @@ class ProgressHead(QWidget):
         if self._row.spacing() != (0 if below else spaced):  # each setting lays out anew
             self._row.setDirection(ways.TopToBottom if below else ways.LeftToRight)
             self._row.setSpacing(0 if below else spaced)
-        self._acts.setMinimumWidth(0 if below else needed)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -69,27 +68,11 @@ class ChoicesAbove(QWidget):
 
     def __init__(self, theme: Theme, measures: QWidget, steps: QWidget, spans: QWidget) -> None:
         super().__init__()
-        self._measures, self._steps, self._spans = measures, steps, spans
-        left, right = Qt.AlignmentFlag.AlignLeft, Qt.AlignmentFlag.AlignRight
-        self._row = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
-        self._row.setContentsMargins(0, 0, 0, 0)
-        self._row.setSpacing(0)
-        self._row.addWidget(measures, 0, left)
-        self._row.addWidget(steps, 1, left)
-        self._row.addWidget(spans, 0, right)
-        theme.changed.connect(self.arrange)
-
-    def arrange(self) -> None:
-        """Spans beside measures where there is room, else below."""
-        parts = [self._measures, self._spans]
-        parts += [] if self._steps.isHidden() else [self._steps]
-        narrow = sum(part.sizeHint().width() for part in parts) > self.width()
-        ways, sides = QBoxLayout.Direction, Qt.AlignmentFlag
-        way = ways.TopToBottom if narrow else ways.LeftToRight
-        if way != self._row.direction():  # each setting lays out anew
-            self._row.setDirection(way)
-            self._row.setAlignment(self._spans, sides.AlignLeft if narrow else sides.AlignRight)
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        super().resizeEvent(event)
-        self.arrange()
+        between = QHBoxLayout()
+        between.addWidget(steps)
+        between.addStretch(1)
+        flow = FlowLayout(self)
+        flow.setContentsMargins(0, 0, 0, 0)
+        flow.setSpacing(theme.px(2))
+        for part in (measures, together(between, growing=True), spans):
+            flow.addWidget(part)

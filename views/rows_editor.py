@@ -12,7 +12,7 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QGridLayout, QLineEdit, QWidget
 
 from desktop.training.quantities import Unit
-from views.blocks import Label
+from views.blocks import OneLine
 from views.date_field import DateField
 from views.number_fields import FieldError, LengthField, LoadField, WholeField
 from views.theme import Theme
@@ -53,13 +53,15 @@ class Column:
     """One column: its heading, and what stands in it: "text", "load", "whole", "length" or
     "day".
 
-    ``needed`` columns must be filled before the row counts.
+    ``needed`` columns must be filled before the row counts; those that ``grows`` take the room
+    that is left.
     """
 
     heading: str
     holds: str
     needed: bool = True
     preset: Any = None
+    grows: bool = False
 
 
 class RowsEditor(QWidget):
@@ -95,7 +97,9 @@ class RowsEditor(QWidget):
                 heading = f"{heading} {unit.value}"
             if column.holds == "length":
                 heading = f"{heading} cm"
-            self._grid.addWidget(Label(heading, "small", "muted"), 0, place)
+            caption = OneLine(heading, "small", "muted")
+            self._grid.addWidget(caption, 0, place, Qt.AlignmentFlag.AlignBottom)
+            self._grid.setColumnStretch(place, 2 if column.grows else 0)
         self._error = FieldError()
         self._grid.addWidget(self._error, 0, len(self._columns))
         self._grid.setColumnStretch(len(self._columns), 1)
@@ -138,7 +142,7 @@ class RowsEditor(QWidget):
         fields = tuple(self._field(column, row) for column in self._columns)
         for place, field in enumerate(fields):
             field.setMinimumWidth(
-                self._theme.grid(9 if self._columns[place].holds != "text" else 18)
+                self._theme.grid(7 if self._columns[place].holds != "text" else 12)
             )
             self._grid.addWidget(field, row, place)
             if self._columns[place].preset is not None:

@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date
+from typing import NamedTuple
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
     QGridLayout,
-    QHBoxLayout,
     QPlainTextEdit,
     QWidget,
 )
@@ -22,29 +23,56 @@ from desktop.training.trainee import BodyMass, Clearance, Experience, Trainee
 from views import words
 from views.blocks import Label
 from views.date_field import DateField
+from views.flow_layout import FlowLayout
 from views.number_fields import FieldError, LengthField, LoadField, WholeField
 from views.rows_editor import Column, RowsEditor, TextField
 from views.theme import Theme
 
-_COLUMNS = 4
+_COLUMNS, _FEW_COLUMNS = 4, 2
+_LINES = 3
+"""Of the grid to one row of fields: the label, the field, what is wrong with it."""
 _SHOWN_MASSES = 4
 
 
+class _Placed(NamedTuple):
+    """A field where it stands in rows of four, under its label and over what is wrong with it."""
+
+    field: QWidget
+    row: int
+    column: int
+    span: int = 1
+    label: Label | None = None
+    error: FieldError | None = None
+
+    def where(self, across: int) -> tuple[int, int, int]:
+        """Row, column and span in rows of ``across``: the right half goes under the left one."""
+        rows = _COLUMNS // across
+        row = self.row * rows + self.column // across
+        return row, self.column % across, min(self.span, across)
+
+    @property
+    def least(self) -> int:
+        """Pixels below which it is cut off."""
+        parts = [part for part in (self.field, self.label) if part is not None]
+        return max(max(part.minimumSizeHint().width(), part.minimumWidth()) for part in parts)
+
+
 class Fields(QWidget):
-    """Fields under their labels, four to a row; ``edited`` when a value that counts changed."""
+    """Fields under their labels, four to a row or two where there is less room; ``edited`` when a
+    value that counts changed.
+    """
 
     edited = Signal()
 
     def __init__(self, theme: Theme) -> None:
         super().__init__()
         self.theme = theme
+        self._placed: list[_Placed] = []
+        self._across = _COLUMNS
         self.grid = QGridLayout(self)
         self.grid.setContentsMargins(0, 0, 0, 0)
         self.grid.setHorizontalSpacing(theme.grid(2))
         self.grid.setVerticalSpacing(theme.px(2))
-        for column in range(_COLUMNS):
-            self.grid.setColumnStretch(column, 1)
-            self.grid.setColumnMinimumWidth(column, theme.grid(10))
 
     def place(self, label: str, field: QWidget, row: int, column: int, span: int = 1) -> FieldError:
         """Put a field under its label, with room for what is wrong under it."""
@@ -52,14 +80,56 @@ class Fields(QWidget):
         caption.setBuddy(field)
         error = FieldError()
         field.setAccessibleName(label)
-        self.grid.addWidget(caption, 3 * row, column, 1, span)
-        self.grid.addWidget(field, 3 * row + 1, column, 1, span)
-        self.grid.addWidget(error, 3 * row + 2, column, 1, span)
+        self.put(_Placed(field, row, column, span, caption, error))
         if hasattr(field, "bind_error"):
             field.bind_error(error)
         if hasattr(field, "committed"):
             field.committed.connect(self.edited)
         return error
+
+    def put(self, placed: _Placed) -> None:
+        """Put what stands in the rows."""
+        self._placed.append(placed)
+        self._add(placed)
+
+    def _add(self, placed: _Placed) -> None:
+        row, column, span = placed.where(self._across)
+        alone = placed.label is None
+        side = Qt.AlignmentFlag.AlignVCenter if alone else Qt.AlignmentFlag(0)
+        for line, part in enumerate((placed.label, placed.field, placed.error)):
+            if part is not None:
+                wanted = side if part is placed.field else Qt.AlignmentFlag(0)
+                self.grid.removeWidget(part)
+                self.grid.addWidget(part, _LINES * row + line, column, 1, span, wanted)
+
+    def _arrange(self) -> None:
+        across = _COLUMNS if self._needed(_COLUMNS) <= self.width() else _FEW_COLUMNS
+        for column in range(_COLUMNS):
+            used = column < across
+            self.grid.setColumnStretch(column, int(used))
+            self.grid.setColumnMinimumWidth(column, self.theme.grid(10) if used else 0)
+        if across != self._across:
+            self._across = across
+            for placed in self._placed:
+                self._add(placed)
+
+    def _needed(self, across: int) -> int:
+        """Pixels that rows of ``across`` need."""
+        columns = [self.theme.grid(10)] * across
+        for placed in self._placed:
+            _, column, span = placed.where(across)
+            if span == 1:
+                columns[column] = max(columns[column], placed.least)
+        gaps = (across - 1) * self.grid.horizontalSpacing()
+        whole = [placed.least for placed in self._placed if placed.where(across)[2] == across]
+        return max(sum(columns) + gaps, *whole, 0)
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(self._needed(_FEW_COLUMNS), super().minimumSizeHint().height())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._arrange()
 
 
 class Note(QPlainTextEdit):
@@ -130,14 +200,13 @@ class PersonFields(Fields):
 
     def _weekday_row(self) -> QWidget:
         line = QWidget()
-        row = QHBoxLayout(line)
+        row = FlowLayout(line)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(self.theme.grid())
         for index in words.weekdays_in_order():
             self.weekdays[index].setAccessibleName(words.weekday(index))
             self.weekdays[index].clicked.connect(lambda _on: self.edited.emit())
             row.addWidget(self.weekdays[index])
-        row.addStretch(1)
         return line
 
     def show_trainee(self, trainee: Trainee) -> None:
@@ -191,15 +260,14 @@ class MassFields(Fields):
         self._caption = self.tr("Body mass {unit}")
         self.place(self._caption.format(unit="kg"), self.mass, 0, 0)
         self.place(self.tr("On"), self.day, 0, 1)
-        self.grid.addWidget(self._known, 1, 2, 1, 2, Qt.AlignmentFlag.AlignVCenter)
+        self.put(_Placed(self._known, 0, 2, 2))
 
     def set_unit(self, unit: Unit) -> None:
         """Type and show masses in another unit."""
         self.mass.set_unit(unit)
         text = self._caption.format(unit=unit.value)
         self.mass.setAccessibleName(text)
-        caption = self.grid.itemAtPosition(0, 0)
-        if caption is not None and isinstance(label := caption.widget(), Label):
+        if (label := self._placed[0].label) is not None:
             label.setText(text)
 
     def show_masses(self, masses: Sequence[BodyMass], unit: Unit) -> None:
@@ -233,9 +301,9 @@ class HealthFields(Fields):
         self.clearances = RowsEditor(
             self.tr("Clearance"),
             (
-                Column(self.tr("licensed professional"), "text"),
+                Column(self.tr("licensed professional"), "text", grows=True),
                 Column(self.tr("day"), "day"),
-                Column(self.tr("what was said"), "text", needed=False),
+                Column(self.tr("what was said"), "text", needed=False, grows=True),
             ),
             theme,
             Unit.KG,
