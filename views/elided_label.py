@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from html import escape
+from math import ceil
 
 from PySide6.QtCore import QSize, Qt
-from PySide6.QtGui import QPaintEvent, QResizeEvent
+from PySide6.QtGui import QFontMetricsF, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from views.blocks import Label, Size, Tone
@@ -39,7 +40,8 @@ class ElidedLabel(Label):
             self.setToolTip("" if shown == self._whole else f"<p>{escape(self._whole)}</p>")
 
     def sizeHint(self) -> QSize:
-        wide = self.fontMetrics().horizontalAdvance(self._whole)
+        # A part of a pixel too few would already end the text in dots.
+        wide = ceil(QFontMetricsF(self.font()).horizontalAdvance(self._whole)) + 1
         return QSize(wide, super().sizeHint().height())
 
     def minimumSizeHint(self) -> QSize:
