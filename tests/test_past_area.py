@@ -182,7 +182,7 @@ def test_an_empty_list_says_why(area: PastArea, repository: Repository) -> None:
     strike(KEY.Key_F, modifier=CTRL)
     type_in("zzqq")
     assert area.empty.isVisible()
-    assert "Escape shows them all" in area.empty.text()
+    assert "Esc shows them all" in area.empty.text()
     strike(KEY.Key_Escape)
     assert not area.empty.isVisible()
     cox = repository.trainee_named("Cox")

@@ -139,7 +139,7 @@ class PastArea(WorkArea):
 
     def _why_empty(self) -> str:
         if self._sessions:
-            return self.tr("No session holds all of these words. Escape shows them all.")
+            return self.tr("No session holds all of these words. Esc shows them all.")
         return self.tr(
             "Nothing is on record yet. Sessions typed in the session form, read from notes or "
             "imported stand here, the latest first."
@@ -286,6 +286,7 @@ class PastArea(WorkArea):
         self.search.setPlaceholderText(self.tr("Exercise, day or note"))
         self.search.setAccessibleName(self.tr("Search the sessions"))
         self.search.setClearButtonEnabled(True)
+        self.search.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
         self.table, self.detail = PastTable(self.theme), PastDetail(self.theme, self.today)
         self.empty = Label("", tone="muted", wrap=True)
         self.effects = EffectPanel(self.record, self.theme, self.today)

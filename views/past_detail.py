@@ -5,14 +5,14 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from desktop.planning.past import LoggedChange
 from desktop.training.exercises import Exercise
 from desktop.training.quantities import Unit
 from desktop.training.session import LineDone, Session
 from views import words
-from views.blocks import Block, Label, Page, rule
+from views.blocks import Block, Label, Page, Size, Tone, rule
 from views.past_names import PastNames
 from views.past_texts import logged, set_done
 from views.theme import Theme
@@ -28,6 +28,7 @@ class PastDetail(Page):
         self.body.addWidget(self.block)
         self.body.addStretch(1)
         self.said: tuple[str, ...] = ()
+        self._groups: list[QVBoxLayout] = []
 
     def show_session(
         self,
@@ -36,10 +37,7 @@ class PastDetail(Page):
         log: Sequence[LoggedChange],
     ) -> None:
         """Show another session (None: none)."""
-        while (item := self.block.body.takeAt(0)) is not None:
-            if (widget := item.widget()) is not None:
-                widget.hide()
-                widget.deleteLater()
+        self._clear()
         self.block.setVisible(session is not None)
         self.said = ()
         if session is None:
@@ -49,14 +47,24 @@ class PastDetail(Page):
         for part in session.lines:
             exercise, line = names.exercises.get(part.exercise), names.lines.get(part.line_id)
             if exercise is not None and line is not None:
-                self._say(names.of_line(line), "body", "accent")
-                self._say(_sets(part, exercise, names.unit))
-                self._say(part.note, "small", "muted")
+                self._say_together(
+                    (names.of_line(line), "body", "accent"),
+                    (_sets(part, exercise, names.unit), "body", ""),
+                    (part.note, "small", "muted"),
+                )
         self._say(session.note, "small")
         self.block.body.addWidget(rule())
         for change in log:
             self._say(logged(change, names.exercises, names.unit, self._today), "small", "muted")
         self.verticalScrollBar().setValue(0)
+
+    def _clear(self) -> None:
+        for group in (*self._groups, self.block.body):
+            while (item := group.takeAt(0)) is not None:
+                if (widget := item.widget()) is not None:
+                    widget.hide()
+                    widget.deleteLater()
+        self._groups = []
 
     def _space(self) -> None:
         """In line with the table beside it."""
@@ -64,11 +72,19 @@ class PastDetail(Page):
         bar = self.verticalScrollBar()
         self.body.setContentsMargins(0, 0, self._theme.grid() if bar.maximum() > 0 else 0, 0)
 
-    def _say(self, text: str, size: str = "body", tone: str = "") -> None:
-        if text:
-            self.said = (*self.said, text)
-            label = Label(text, size, tone, wrap=True)  # type: ignore[arg-type]
-            self.block.body.addWidget(label)
+    def _say(self, text: str, size: Size = "body", tone: Tone = "") -> None:
+        self._say_together((text, size, tone))
+
+    def _say_together(self, *lines: tuple[str, Size, Tone]) -> None:
+        """Lines that belong together stand closer."""
+        group = QVBoxLayout()
+        group.setSpacing(self._theme.px(1))
+        for text, size, tone in lines:
+            if text:
+                self.said = (*self.said, text)
+                group.addWidget(Label(text, size, tone, wrap=True))
+        self._groups.append(group)
+        self.block.body.addLayout(group)
 
 
 def _about(session: Session) -> str:

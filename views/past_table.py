@@ -8,7 +8,7 @@ from datetime import date
 from typing import Any, Final
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt, Signal
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
 
 from views.theme import Theme
@@ -109,7 +109,7 @@ class PastTable(QTableView):
         self.setTabKeyNavigation(False)
         self.setShowGrid(False)
         self.setWordWrap(False)
-        self.setProperty("kind", "quiet")
+        self.setProperty("kind", "sheet")
         self.verticalHeader().hide()
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         heading = self.horizontalHeader()
@@ -129,7 +129,6 @@ class PastTable(QTableView):
         """Show other sessions; the cursor stays on the same one where it is still there."""
         before = self.row
         self.past.set_rows(rows)
-        self.setColumnHidden(_NOTE, not any(row.note for row in rows))
         self._space()
         kept = [
             at
@@ -155,11 +154,27 @@ class PastTable(QTableView):
         modes = QHeaderView.ResizeMode
         for column in (_DAY, _SETS, _NOTE):
             heading.setSectionResizeMode(column, modes.Interactive)
+            self.setColumnHidden(column, False)
         heading.setSectionResizeMode(_WHAT, modes.Stretch)
-        for column in (_DAY, _SETS):
+        for column in (_DAY, _SETS, _NOTE):
             wide = max(self.sizeHintForColumn(column), heading.sectionSizeHint(column))
-            self.setColumnWidth(column, wide + self._theme.px(12))
-        self.setColumnWidth(_NOTE, self._theme.grid(14))
+            self.setColumnWidth(column, min(wide, self._theme.grid(16)))
+        self._hide_least()
+
+    def _hide_least(self) -> None:
+        """What was done needs room: where there is little, notes and numbers stand beside only."""
+        noted = any(row.note for row in self.past.rows)
+        room = self.viewport().width() - self.columnWidth(_DAY)
+        for column, least, wanted in ((_SETS, 12, True), (_NOTE, 20, noted)):
+            self.setColumnHidden(column, False)
+            left = room - self.columnWidth(column)
+            shown = wanted and left >= self._theme.grid(least)
+            self.setColumnHidden(column, not shown)
+            room = left if shown else room
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._hide_least()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.row is not None:

@@ -37,10 +37,10 @@ QFrame[kind="rule"] { background: $line; border: none; max-height: 1px; min-heig
 QFrame[kind="inset"] { background: $background; border: none; border-bottom: 1px solid $line;
   border-left: ${p3}px solid $accent; }
 QLineEdit[kind="quiet"] { background: transparent; border: 1px solid transparent;
-  padding-left: 0; }
-QLineEdit[kind="quiet"]:hover { border-color: $line; padding-left: ${p5}px; }
+  padding-left: 0; margin-left: -3px; }
+QLineEdit[kind="quiet"]:hover { border-color: $line; padding-left: ${p5}px; margin-left: 0; }
 QLineEdit[kind="quiet"]:focus { background: $surface; border: 2px solid $accent;
-  padding-left: ${p5}px; }
+  padding-left: ${p5}px; margin-left: 0; }
 QLineEdit[scale="title"] { font-size: ${title}pt; font-weight: 600; }
 QWidget[kind="side"] { background: $surface; border: none; border-right: 1px solid $line; }
 QFrame[kind="map"] { background: $surface; border: none; border-left: 1px solid $line; }
@@ -104,8 +104,9 @@ QComboBox::drop-down { border: none; width: ${p20}px; }
 QComboBox::down-arrow { image: url("$down"); width: ${p12}px; height: ${p12}px; }
 QComboBox[kind="title"] { background: transparent; border: 1px solid transparent; padding: 0;
   font-size: ${title}pt; font-weight: 600; }
-QComboBox[kind="title"]:hover { border-color: $line; }
-QComboBox[kind="title"]:focus { border: 1px solid $accent; padding: 0; }
+QComboBox[kind="title"]:hover { border-bottom-color: $line; border-radius: 0; }
+QComboBox[kind="title"]:focus { border: 1px solid transparent; border-bottom: 2px solid $accent;
+  border-radius: 0; padding: 0; }
 QComboBox[kind="title"] QAbstractItemView { font-size: ${body}pt; font-weight: 400; }
 QComboBox QAbstractItemView { background: $surface; color: $text; border: 1px solid $line;
   selection-background-color: $accent_soft; selection-color: $text; }
@@ -127,6 +128,12 @@ QHeaderView { border: none; background: transparent; }
 QHeaderView::section { background: $surface; color: $muted; border: none;
   border-bottom: 1px solid $line; padding: ${p4}px; font-size: ${small}pt; }
 QTableCornerButton::section { background: transparent; border: none; }
+QTableView[kind="quiet"]::item, QTableView[kind="sheet"]::item { padding: 0 ${p5}px; border: none; }
+QTableView[kind="quiet"]::item:selected, QTableView[kind="sheet"]::item:selected {
+  background: $accent_soft; color: $text; }
+QTableView[kind="quiet"] QHeaderView::section, QTableView[kind="sheet"] QHeaderView::section {
+  padding: ${p4}px ${p8}px; }
+QTableView[kind="sheet"] { border-radius: ${p6}px; padding: ${p3}px; }
 QTableView[kind="desk"] { background: transparent; border: none; }
 QTableView[kind="desk"] QHeaderView::section { padding: ${p4}px ${p8}px; }
 
