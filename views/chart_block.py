@@ -12,7 +12,8 @@ from PySide6.QtGui import QAction, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from desktop.planning.progress import Week
-from views.blocks import Block, Label, WordButton
+from views.blocks import Block, Label
+from views.key_word import KeyWord
 from views.line_plot import LinePlot
 from views.progress_series import Series
 from views.progress_table import ProgressTable
@@ -41,8 +42,7 @@ class ChartBlock(QWidget):
         self.table.hide()
         self.legend = Label("", "small", "muted", wrap=True)
         self.read_out = Label("", wrap=True)
-        self.open = WordButton(self.tr("Open session"), strong=True)
-        self.open.setText(self.tr("Open session") + "  " + self.tr("Enter"))
+        self.open = KeyWord(self.tr("Open session"), "Return", strong=True)
         self._assemble()
         self._connect()
         self._space()

@@ -39,7 +39,7 @@ class Chooser(QFrame):
         self._options: Options = ()
         self.setProperty("kind", "block")
         self._title = Label("", "heading")
-        self._hint = Label(self.tr("Return takes it, Escape leaves"), "small", "muted")
+        self._hint = Label(self.tr("Return takes it, Esc leaves"), "small", "muted")
         self.field = QLineEdit()
         self.list = QListWidget()
         self.list.setProperty("kind", "quiet")
@@ -100,7 +100,7 @@ class Chooser(QFrame):
         if self._options:
             self.list.setCurrentRow(0)
         nothing = self.tr("Nothing is called like that: try other letters")
-        known = self.tr("Return takes it, Escape leaves")
+        known = self.tr("Return takes it, Esc leaves")
         unknown = not self._options and bool(text.strip())
         self._hint.setText(nothing if unknown else known)
         self._hint.set_tone("stop" if unknown else "muted")

@@ -73,7 +73,13 @@ class DayHead(ActingRow):
         """Say what the small cells are, for as many as there is room."""
         count = row_columns(self.width(), self._theme).count
         narrow = self.width() < self._theme.px(500)
-        number = {3: self.tr("three"), 4: self.tr("four"), 6: self.tr("six"), 8: self.tr("eight")}
+        number = {
+            2: self.tr("two"),
+            3: self.tr("three"),
+            4: self.tr("four"),
+            6: self.tr("six"),
+            8: self.tr("eight"),
+        }
         if count >= 6:
             text = self.tr("the next {count} sessions, if all goes as asked")
         else:

@@ -167,7 +167,7 @@ class LoadArea(WorkArea):
     def _space(self) -> None:
         edge = self.theme.grid(3)
         self._head.setContentsMargins(edge, self.theme.grid(2), edge, 0)
-        self._head.setSpacing(self.theme.grid(2))
+        self._head.setSpacing(self.theme.grid(3))
 
     def _connect(self) -> None:
         self.parts.offer(

@@ -40,7 +40,7 @@ def progress_keys() -> Sequence[tuple[str, str]]:
             translate("ProgressArea", "Home, End"),
         ),
         (translate("ProgressArea", "Less and more of the time"), "+, −"),
-        (translate("ProgressArea", "Open the session"), translate("ProgressArea", "Enter")),
+        (translate("ProgressArea", "Open the session"), QKeySequence("Return").toString(_NATIVE)),
         (translate("ProgressArea", "Table, body mass"), "T, B"),
         (translate("ProgressArea", "Compare with something"), "C"),
         (translate("ProgressArea", "Set a goal"), "G"),

@@ -35,7 +35,7 @@ class ReasonField(QLineEdit):
         if why:
             self.given.emit(why)
             return
-        missing = self.tr("Needed: the reason, in a word or two. Escape leaves the caution open.")
+        missing = self.tr("Needed: the reason, in a word or two. Esc leaves the caution open.")
         self.clear()
         self.setPlaceholderText(missing)
         self.setAccessibleDescription(missing)

@@ -371,6 +371,7 @@ class ReportArea(WorkArea):
             row.setContentsMargins(0, 0, 0, 0)
             row.setSpacing(self.theme.grid(1))
             row.line_gap = self.theme.px(4)
+        self._rows[0].setSpacing(self.theme.grid(3))
         self._days.setSpacing(self.theme.grid(1))
         for field in (self.from_field, self.to_field):
             field.setFixedWidth(self.theme.grid(14))

@@ -392,7 +392,7 @@ class SessionForm(WorkArea):
     def _space(self) -> None:
         edge = self.theme.grid(3)
         inset = self.theme.px(7)  # words to act on have a margin of their own
-        self._above.setContentsMargins(edge, self.theme.grid(), edge - inset, 0)
+        self._above.setContentsMargins(edge, self.theme.grid(2), edge - inset, 0)
         self._above.setSpacing(self.theme.grid())
         self._flagged.setContentsMargins(0, 0, inset, 0)
         self._docked.setContentsMargins(edge, 0, edge, self.theme.grid())

@@ -49,15 +49,17 @@ def row_columns(width: float, theme: Theme) -> RowColumns:
     """The columns in ``width``: fewer and narrower cells where there is less room."""
     scale = theme.px(100) / 100
     room = width / scale - 2 * _INSIDE
-    name = min(280.0, max(150.0, room * 0.215))
-    if room >= 1300:
+    name = min(420.0, max(150.0, room * 0.228))
+    if room >= 1500:
+        count, cell = 8, 66.0
+    elif room >= 1300:
         count, cell = 8, 58.0
     elif room >= 900:
         count, cell = 8, 43.0
     elif room >= 760:
         count, cell = 6, 43.0
     else:
-        count, cell = (4, 43.0) if room >= 560 else (3, 43.0)
+        count, cell = 4 if room >= 660 else 3 if room >= 600 else 2, 43.0
     cells = count * cell + (count - 1) * _CELL_GAP
     next_x = _INSIDE + room - cells
     strip_x = _INSIDE + name + _GAP

@@ -709,10 +709,6 @@
 <context>
     <name>ChartBlock</name>
     <message>
-        <source>Enter</source>
-        <translation>Return</translation>
-    </message>
-    <message>
         <source>Hard sets a week</source>
         <translation>Harte Sätze pro Woche</translation>
     </message>
@@ -771,7 +767,7 @@
         <translation>Nichts heißt so: andere Buchstaben versuchen</translation>
     </message>
     <message>
-        <source>Return takes it, Escape leaves</source>
+        <source>Return takes it, Esc leaves</source>
         <translation>Return übernimmt, Esc bricht ab</translation>
     </message>
 </context>
@@ -926,6 +922,10 @@
     <message>
         <source>three</source>
         <translation>drei</translation>
+    </message>
+    <message>
+        <source>two</source>
+        <translation>zwei</translation>
     </message>
     <message>
         <source>{count} slots</source>
@@ -6678,7 +6678,7 @@ Liegestütze 12/10/9</translation>
         <translation>Keine andere Einheit liegt innerhalb von drei Tagen.</translation>
     </message>
     <message>
-        <source>No session holds all of these words. Escape shows them all.</source>
+        <source>No session holds all of these words. Esc shows them all.</source>
         <translation>Keine Einheit enthält alle diese Wörter. Esc zeigt alle.</translation>
     </message>
     <message>
@@ -7887,10 +7887,6 @@ Liegestütze 12/10/9</translation>
         <translation>Mit etwas vergleichen</translation>
     </message>
     <message>
-        <source>Enter</source>
-        <translation>Return</translation>
-    </message>
-    <message>
         <source>First and last session</source>
         <translation>Erste und letzte Einheit</translation>
     </message>
@@ -8177,7 +8173,7 @@ Liegestütze 12/10/9</translation>
 <context>
     <name>ReasonField</name>
     <message>
-        <source>Needed: the reason, in a word or two. Escape leaves the caution open.</source>
+        <source>Needed: the reason, in a word or two. Esc leaves the caution open.</source>
         <translation>Nötig: der Grund, in ein, zwei Worten. Esc lässt den Hinweis offen.</translation>
     </message>
     <message>

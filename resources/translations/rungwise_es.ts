@@ -709,10 +709,6 @@
 <context>
     <name>ChartBlock</name>
     <message>
-        <source>Enter</source>
-        <translation>Intro</translation>
-    </message>
-    <message>
         <source>Hard sets a week</source>
         <translation>Series duras por semana</translation>
     </message>
@@ -771,7 +767,7 @@
         <translation>Nada se llama así: probar con otras letras</translation>
     </message>
     <message>
-        <source>Return takes it, Escape leaves</source>
+        <source>Return takes it, Esc leaves</source>
         <translation>Intro acepta, Esc cierra</translation>
     </message>
 </context>
@@ -926,6 +922,10 @@
     <message>
         <source>three</source>
         <translation>tres</translation>
+    </message>
+    <message>
+        <source>two</source>
+        <translation>dos</translation>
     </message>
     <message>
         <source>{count} slots</source>
@@ -6678,7 +6678,7 @@ flexiones 12/10/9</translation>
         <translation>No hay otra sesión a menos de tres días.</translation>
     </message>
     <message>
-        <source>No session holds all of these words. Escape shows them all.</source>
+        <source>No session holds all of these words. Esc shows them all.</source>
         <translation>Ninguna sesión contiene todas estas palabras. Esc las muestra todas.</translation>
     </message>
     <message>
@@ -7887,10 +7887,6 @@ flexiones 12/10/9</translation>
         <translation>Comparar con algo</translation>
     </message>
     <message>
-        <source>Enter</source>
-        <translation>Intro</translation>
-    </message>
-    <message>
         <source>First and last session</source>
         <translation>Primera y última sesión</translation>
     </message>
@@ -8177,7 +8173,7 @@ flexiones 12/10/9</translation>
 <context>
     <name>ReasonField</name>
     <message>
-        <source>Needed: the reason, in a word or two. Escape leaves the caution open.</source>
+        <source>Needed: the reason, in a word or two. Esc leaves the caution open.</source>
         <translation>Hace falta el motivo, en una o dos palabras. Esc deja el aviso pendiente.</translation>
     </message>
     <message>
