@@ -10,13 +10,17 @@ from datetime import date
 from db.line_parts import line_parts
 from db.repository import Repository
 from desktop.planning.history import History, read_facts, read_library
+from desktop.planning.tracks import Tracks
 from desktop.training.exercises import LoadingKind
 from desktop.training.program import Line
 
 
 def read_about(repository: Repository, trainee_id: int) -> History:
-    """All that is known of a trainee but the sessions."""
-    return replace(read_facts(repository, trainee_id), library=read_library(repository))
+    """All that is known of a trainee but the sessions. It has tracks of its own: one line's sessions
+    are another record than all.
+    """
+    facts = read_facts(repository, trainee_id)
+    return replace(facts, library=read_library(repository), tracks=Tracks())
 
 
 def with_line(repository: Repository, about: History, line: Line, today: date) -> History:
