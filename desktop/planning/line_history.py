@@ -16,8 +16,8 @@ from desktop.training.program import Line
 
 
 def read_about(repository: Repository, trainee_id: int) -> History:
-    """All that is known of a trainee but the sessions. It has tracks of its own: one line's sessions
-    are another record than all.
+    """All that is known of a trainee but the sessions. It has tracks of its own, since the
+    sessions of one line are another record than all of them.
     """
     facts = read_facts(repository, trainee_id)
     return replace(facts, library=read_library(repository), tracks=Tracks())
