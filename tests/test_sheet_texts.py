@@ -218,10 +218,17 @@ def test_an_open_ended_top_set_says_so_though_easier_sets_follow() -> None:
 
 
 def test_what_lies_in_between_is_offered_and_not_asked() -> None:
-    ways = (InBetween(Position(20_000, 12, 4), 0.05, "one more set"),)
+    ways = (
+        InBetween(Position(20_000, 13, 3), 0.0238, "one more rep"),
+        InBetween(Position(20_000, 12, 4), 0.0, "one more set"),
+        InBetween(Position(20_000, 12, 3), None, "slower tempo"),
+    )
     one = slot(PRESS, asked(load_g=20_000))
     text = said(replace(one, target=replace(one.target, in_betweens=ways)))
-    assert text.between == "In between, if your coach agrees: one more set (4 × 12 at 2 × 20 kg)"
+    assert text.between == (
+        "In between, if your coach agrees: one more rep (3 × 13 at 2 × 20 kg, 2 % harder);"
+        " one more set (4 × 12 at 2 × 20 kg); slower (3 × 12 at 2 × 20 kg)"
+    )
 
 
 def test_the_coach_s_own_note_and_tempo_stand_with_what_is_asked() -> None:

@@ -268,7 +268,11 @@ def _in_between(slot: SlotPlan, way: InBetween, unit: Unit) -> str:
         "smaller discs": translate("Sheet", "smaller discs"),
         "variation": variation_text(slot, way.position.variation),
     }
-    return f"{kinds.get(way.kind, way.kind)} ({asked})"
+    kind = kinds.get(way.kind, way.kind)
+    if not way.demand_change:  # unknown, or another set or a slower one, which it does not weigh
+        return f"{kind} ({asked})"
+    text = translate("Sheet", "{kind} ({asked}, {share} harder)")
+    return text.format(kind=kind, asked=asked, share=words.percent(way.demand_change))
 
 
 def _one_set(position: Position) -> AskedSet:

@@ -11436,6 +11436,10 @@ Liegestütze 12/10/9</translation>
         <translation>{day} ist ein Ruhetag von {name}: keine Vorgabe.</translation>
     </message>
     <message>
+        <source>{kind} ({asked}, {share} harder)</source>
+        <translation>{kind} ({asked}, {share} schwerer)</translation>
+    </message>
+    <message>
         <source>{load}, {loading}</source>
         <translation>{load}, {loading}</translation>
     </message>

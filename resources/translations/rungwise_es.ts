@@ -11436,6 +11436,10 @@ flexiones 12/10/9</translation>
         <translation>{day} es día de descanso de {name}: no se pide nada.</translation>
     </message>
     <message>
+        <source>{kind} ({asked}, {share} harder)</source>
+        <translation>{kind} ({asked}, {share} más exigente)</translation>
+    </message>
+    <message>
         <source>{load}, {loading}</source>
         <translation>{load}, {loading}</translation>
     </message>
