@@ -333,10 +333,16 @@ def test_the_program_is_one_key_away_and_can_be_printed(
     assert area.spans.isVisible()
 
 
+def saved(area: ReportArea, path: Path) -> None:
+    figures = area.figures()
+    assert figures is not None
+    area.saving.save_book(figures, path)
+
+
 def test_the_numbers_of_everybody_and_of_one_are_saved_as_text_too(
     qtbot: QtBot, area: ReportArea, tmp_path: Path
 ) -> None:
-    one = area._what_to_save()
+    one = area.figures()
     assert one is not None
     assert [word for word, _ in one.tables] == ["Sessions"]
     ((_, sessions),) = one.tables
@@ -345,7 +351,7 @@ def test_the_numbers_of_everybody_and_of_one_are_saved_as_text_too(
     area.preview.setFocus()
     qtbot.keyClick(area.preview, Qt.Key.Key_E)
     qtbot.waitUntil(lambda: area.sheet is not None and area.sheet.title.startswith("All"))
-    area.save_numbers(tmp_path / "month.xlsx")
+    saved(area, tmp_path / "month.xlsx")
     book = openpyxl.load_workbook(tmp_path / "month.xlsx")
     assert book.sheetnames == ["trainees", "weeks"]
     people = list(book["trainees"].iter_rows(values_only=True))
@@ -369,9 +375,9 @@ def test_pages_and_numbers_are_saved_and_it_is_said(area: ReportArea, tmp_path: 
     said: list[tuple[str, str]] = []
     area.record.message.connect(lambda text, kind: said.append((text, kind)))
     area.output.save_pdf(tmp_path / "report.pdf")
-    area.save_numbers(tmp_path / "report.xlsx")
+    saved(area, tmp_path / "report.xlsx")
     area.output.save_pdf(tmp_path / "missing" / "report.pdf")
-    area.save_numbers(tmp_path / "missing" / "report.xlsx")
+    saved(area, tmp_path / "missing" / "report.xlsx")
     done, error = MessageKind.DONE.value, MessageKind.ERROR.value
     assert [kind for _, kind in said] == [done, done, error, error]
     book = openpyxl.load_workbook(tmp_path / "report.xlsx")

@@ -72,7 +72,7 @@ class ReportArea(WorkArea):
         self.sheet: Sheet | None = None
         self.report: TraineeReport | None = None
         self.month: CoachMonth | None = None
-        self.saving = NumbersSaving(self, record, self._what_to_save)
+        self.saving = NumbersSaving(self, record, self.figures)
         self._runner = StepsRunner(self)
         self.output = PaperOutput(self, record, lambda: self.sheet)
         self._build()
@@ -220,17 +220,11 @@ class ReportArea(WorkArea):
         self._give_up.setVisible(self._runner.busy)
         for button in (self.save, self.print):
             button.setEnabled(self.sheet is not None)
-        self.numbers.setEnabled(self.sheet is not None and self._what_to_save() is not None)
+        self.numbers.setEnabled(self.sheet is not None and self.figures() is not None)
 
     # What can be done
 
-    def save_numbers(self, path: Path) -> None:
-        """Save the figures of the report as a workbook, and say so."""
-        now = self._what_to_save()
-        if now is not None:
-            self.saving.save_book(now, path)
-
-    def _what_to_save(self) -> Numbers | None:
+    def figures(self) -> Numbers | None:
         """The figures of what is shown; None where they stand elsewhere, or there are none."""
         if self.report is not None:
             tables = ((self.tr("Sessions"), session_table(self.report)),)
