@@ -154,7 +154,7 @@ def test_the_menu_offers_each_table_and_all_of_it(
 
 def test_a_file_that_cannot_be_written_is_said(qtbot: QtBot, room: Room, tmp_path: Path) -> None:
     area = opened(qtbot, room)
-    now = area.week._what_to_save()
+    now = area.week.numbers_shown()
     assert now is not None
     with qtbot.waitSignal(area.record.message) as said:
         area.week.saving.save_book(now, tmp_path / "missing" / "load.xlsx")

@@ -334,7 +334,7 @@ def test_the_program_is_one_key_away_and_can_be_printed(
 
 
 def saved(area: ReportArea, path: Path) -> None:
-    figures = area.figures()
+    figures = area.numbers_shown()
     assert figures is not None
     area.saving.save_book(figures, path)
 
@@ -342,7 +342,7 @@ def saved(area: ReportArea, path: Path) -> None:
 def test_the_numbers_of_everybody_and_of_one_are_saved_as_text_too(
     qtbot: QtBot, area: ReportArea, tmp_path: Path
 ) -> None:
-    one = area.figures()
+    one = area.numbers_shown()
     assert one is not None
     assert [word for word, _ in one.tables] == ["Sessions"]
     ((_, sessions),) = one.tables

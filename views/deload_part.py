@@ -67,7 +67,7 @@ class DeloadPart(LoadPart):
         self.later = WordButton(self.tr("A week later"), "Alt+Right")
         self.weeks = DeloadWeeks(theme)
         self.numbers = WordButton(self.tr("Numbers…"), "Ctrl+S")
-        self.saving = NumbersSaving(self, record, self.figures)
+        self.saving = NumbersSaving(self, record, self.numbers_shown)
         self.factor = NumberField(self.tr("Sets times"), Decimal("0.2"), 1, optional=False)
         self.percent = NumberField(
             self.tr("Load lower by percent"), 0, 50, decimals=1, optional=False
@@ -174,7 +174,7 @@ class DeloadPart(LoadPart):
 
     # Doing
 
-    def figures(self) -> Numbers | None:
+    def numbers_shown(self) -> Numbers | None:
         history, window = self._history, self._window
         if history is None or window is None:
             return None

@@ -68,7 +68,7 @@ class LoadWeek(LoadPart):
         self.all_recorded = QCheckBox()
         self.weeks = LoadWeeks(theme)
         self.numbers = WordButton(self.tr("Numbers…"), "Ctrl+S")
-        self.saving = NumbersSaving(self, record, self.figures)
+        self.saving = NumbersSaving(self, record, self.numbers_shown)
         self.why = WordButton(self.tr("Sources"))
         self.sources = Label(sources_text(), "small", "muted", wrap=True)
         self.sources.hide()
@@ -185,7 +185,7 @@ class LoadWeek(LoadPart):
 
     # Doing
 
-    def figures(self) -> Numbers | None:
+    def numbers_shown(self) -> Numbers | None:
         told = self.told
         if told is None or told.empty:
             return None

@@ -6,7 +6,6 @@ from __future__ import annotations
 
 from collections.abc import Generator, Sequence
 from datetime import date, timedelta
-from pathlib import Path
 from typing import Final
 
 from PySide6.QtCore import QLocale, Qt
@@ -72,7 +71,7 @@ class ReportArea(WorkArea):
         self.sheet: Sheet | None = None
         self.report: TraineeReport | None = None
         self.month: CoachMonth | None = None
-        self.saving = NumbersSaving(self, record, self.figures)
+        self.saving = NumbersSaving(self, record, self.numbers_shown)
         self._runner = StepsRunner(self)
         self.output = PaperOutput(self, record, lambda: self.sheet)
         self._build()
@@ -220,11 +219,11 @@ class ReportArea(WorkArea):
         self._give_up.setVisible(self._runner.busy)
         for button in (self.save, self.print):
             button.setEnabled(self.sheet is not None)
-        self.numbers.setEnabled(self.sheet is not None and self.figures() is not None)
+        self.numbers.setEnabled(self.sheet is not None and self.numbers_shown() is not None)
 
     # What can be done
 
-    def figures(self) -> Numbers | None:
+    def numbers_shown(self) -> Numbers | None:
         """The figures of what is shown; None where they stand elsewhere, or there are none."""
         if self.report is not None:
             tables = ((self.tr("Sessions"), session_table(self.report)),)
