@@ -4,14 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtGui import QAction, QFontMetrics, QKeySequence
 from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from views.blocks import Label, Page, WordButton
 from views.theme import Theme
 
 _WIDTH = 40
-_KEY_COLUMN = 14
+_KEY_COLUMN = 17
+_MAY_BREAK = "\N{ZERO WIDTH SPACE}"  # long keys go on in the next line
 
 Keys = Sequence[tuple[str, str]]
 
@@ -23,6 +24,7 @@ class KeyboardMap(QFrame):
         super().__init__(parent)
         self.setProperty("kind", "map")
         self._theme = theme
+        self._key_column = theme.grid(_KEY_COLUMN)
         self.close_button = WordButton(self.tr("Close"), tone="muted")
         self.close_button.clicked.connect(self.hide)
         self._page = Page(theme)
@@ -45,6 +47,10 @@ class KeyboardMap(QFrame):
         head.setLayout(top)
         top.setContentsMargins(0, 0, 0, 0)
         body.addWidget(head)
+        metrics = QFontMetrics(self._theme.font())
+        named = [key for _, keys in groups for _, key in keys]
+        longest = max((metrics.horizontalAdvance(key) for key in named), default=0)
+        self._key_column = min(longest + 1, self._theme.grid(_KEY_COLUMN))
         for heading, keys in groups:
             body.addWidget(Label(heading, "heading"))
             body.addWidget(self._table(keys))
@@ -58,10 +64,12 @@ class KeyboardMap(QFrame):
         grid.setHorizontalSpacing(self._theme.grid(2))
         grid.setVerticalSpacing(self._theme.px(4))
         grid.setColumnStretch(0, 1)
-        grid.setColumnMinimumWidth(1, self._theme.grid(_KEY_COLUMN))
         for row, (does, key) in enumerate(keys):
             grid.addWidget(Label(does, wrap=True), row, 0)
-            grid.addWidget(Label(key, tone="accent"), row, 1)
+            keyed = Label(key.replace("+", f"+{_MAY_BREAK}"), tone="accent", wrap=True)
+            keyed.setAccessibleName(key)
+            keyed.setFixedWidth(self._key_column)
+            grid.addWidget(keyed, row, 1)
         return table
 
 

@@ -107,6 +107,7 @@ class SessionHeading(QWidget):
 
     def _space(self) -> None:
         self._row.setSpacing(self._theme.grid())
+        self._row.line_gap = self._theme.px(4)
         self._said_row.setSpacing(self._theme.grid(3))
         self._way_row.setSpacing(self._theme.px(4))
         wide = self.field.fontMetrics().horizontalAdvance(words.full_day(self._today))

@@ -6,7 +6,7 @@ from datetime import date
 from enum import Enum, auto
 from typing import Final
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
@@ -197,6 +197,12 @@ class SlotBlock(QFrame):
         self._grid.setColumnMinimumWidth(1, sheet if shape is _Shape.WIDE else 0)
         self._grid.setColumnStretch(0, 0)
         self._grid.setColumnStretch(2, 1)
+
+    def minimumSizeHint(self) -> QSize:
+        """The parts can always lie below each other: no page keeps them side by side."""
+        least = super().minimumSizeHint()
+        stacked = self.sheet.least_width() + 2 * self._theme.px(16)
+        return QSize(min(least.width(), stacked), least.height())
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

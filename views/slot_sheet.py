@@ -101,8 +101,10 @@ class SlotSheet(QWidget):
                 "" if before is None else set_before(before, each.asked, line.kind.unit)
             )
             above = self.tr("warm-up") if each.warm_up else set_asked(each.asked)
-            self._asked[index].setText(above)
-            self._asked[index].set_tone("muted" if each.warm_up else "accent")
+            asked = self._asked[index]
+            asked.setText(above)
+            asked.setProperty("scale", "small" if each.warm_up else "body")
+            asked.set_tone("muted" if each.warm_up else "accent")
             for row in self._rows:
                 self._show_cell(draft, CellPlace(number, index, row))
 
@@ -125,6 +127,11 @@ class SlotSheet(QWidget):
         """The width of all cells, or of ``least_columns``, at their full size."""
         px = self._theme.px
         return px(WORDS + GAP) + max(least_columns, self.count) * px(CELL + GAP)
+
+    def least_width(self) -> int:
+        """The width of all cells at their narrowest."""
+        px = self._theme.px
+        return px(WORDS + GAP) + self.count * px(NARROWEST_CELL + GAP)
 
     def _show_cell(self, draft: SessionDraft, place: CellPlace) -> None:
         each = draft.lines[place.line].sets[place.index]

@@ -11857,7 +11857,7 @@ Liegestütze 12/10/9</translation>
     </message>
     <message>
         <source>warm-up</source>
-        <translation>Aufwärmen</translation>
+        <translation>Aufw.</translation>
     </message>
 </context>
 <context>

@@ -11857,7 +11857,7 @@ flexiones 12/10/9</translation>
     </message>
     <message>
         <source>warm-up</source>
-        <translation>calentamiento</translation>
+        <translation>calent.</translation>
     </message>
 </context>
 <context>
