@@ -45,7 +45,7 @@ class PlacePanel(QFrame):
         line = QWidget()
         self.flow = FieldFlow(theme.px(10), theme.px(6), line)
         words_line = QWidget()
-        self._words = FieldFlow(theme.px(16), theme.px(2), words_line)
+        self._words = FieldFlow(theme.px(12), theme.px(2), words_line)
         self.buttons: dict[RowAct, WordButton] = {}
         self._column = QVBoxLayout(self)
         top = QHBoxLayout()
@@ -113,6 +113,7 @@ class PhasePanel(PlacePanel):
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(theme, ("Alt+Left", "Alt+Right"), parent)
         self.setProperty("kind", "block")
+        self._space()
         for text, purpose in (
             (self.tr("Add a phase after it"), PhasePurpose.BUILD),
             (self.tr("Add a deload week after it"), PhasePurpose.DELOAD),

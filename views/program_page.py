@@ -172,9 +172,11 @@ class ProgramPage(Page):
             case DayPlace():
                 self.day_panel.name.setFocus(Qt.FocusReason.TabFocusReason)
                 self.day_panel.name.selectAll()
+                self._show_later(self.day_panel)
             case _:
                 self.phase_panel.name.setFocus(Qt.FocusReason.TabFocusReason)
                 self.phase_panel.name.selectAll()
+                self._show_later(self.phase_panel)
 
     def close(self) -> bool:
         """Leave what is edited; the focus goes back to its row."""
@@ -219,6 +221,7 @@ class ProgramPage(Page):
         self._offer_replacement(key)
         self.replace_bar.show()
         self.replace_bar.take_focus()
+        self._show_later(self.replace_bar)
 
     def _offer_replacement(self, key: str | None) -> None:
         exercises = tuple(self._scene.exercises.values())

@@ -29,7 +29,7 @@ from views.theme import Theme
 
 NAME_WIDTH: Final = 92
 NUMBER_WIDTH: Final = 58
-THEN_WIDTH: Final = 168
+THEN_WIDTH: Final = 196
 _LEAST: Final = 72
 _WIDE: Final = 720
 _MOST: Final = {Variable.SETS: 20, Variable.TEMPO: 60}

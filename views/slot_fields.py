@@ -185,7 +185,7 @@ class SlotFields(QWidget):
             (self.tr("Tempo"), self.tempo, 60, False),
             (self.tr("Seconds each"), self.tempo_s, 72, False),
             (self.tr("In turn"), self.pair, 44, False),
-            (self.tr("Line"), self.line, 84, False),
+            (self.tr("Line"), self.line, 104, False),
             (self.tr("Note for the sheet"), self.note, 120, True),
         )
         for caption, field, width, grow in parts:

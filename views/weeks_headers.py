@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 from itertools import groupby
+from math import ceil
 from typing import Final
 
 from PySide6.QtCore import QDate, QLocale, QRect, QRectF, QSize, Qt
@@ -115,7 +116,15 @@ class NameHeader(QHeaderView):
         self.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
 
     def sizeHint(self) -> QSize:
-        return QSize(self._theme.px(NAMES), 0)
+        """As wide as the days' names need, up to a quarter of the table."""
+        bold = QFontMetricsF(self._theme.font(TextSize.BODY, bold=True))
+        names = [row.name for row in self._model.rows if isinstance(row, DayRow)]
+        unit = QFontMetricsF(self._theme.font(TextSize.SMALL)).horizontalAdvance(self.tr("min"))
+        longest = max((bold.horizontalAdvance(name) for name in names), default=0.0)
+        table = self.parentWidget()
+        most = table.width() / 4 if table is not None else 0.0
+        wide = min(longest + unit + self._theme.px(20), most)
+        return QSize(max(self._theme.px(NAMES), ceil(wide)), 0)
 
     def paintSection(self, painter: QPainter, rect: QRect, section: int) -> None:
         painter.save()
