@@ -228,4 +228,5 @@ class CautionBanner(QFrame):
         narrow = event.size().width() < self._theme.px(_BESIDE)
         ways = QBoxLayout.Direction
         self._line.setDirection(ways.TopToBottom if narrow else ways.LeftToRight)
+        self._line.setSpacing(0 if narrow else self._theme.grid())  # words bring room of their own
         super().resizeEvent(event)

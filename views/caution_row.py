@@ -16,7 +16,7 @@ from views.caution_ways_row import CautionWaysRow
 from views.clearance_form import ClearanceForm
 from views.language import source_said
 from views.reason_field import ReasonField
-from views.severity_mark import SeverityMark
+from views.severity_mark import SeverityMark, word_width
 from views.theme import Theme
 
 
@@ -69,9 +69,9 @@ class CautionRow(Block):
         line = QHBoxLayout()
         line.setSpacing(self._look.px(10))
         line.addWidget(SeverityMark(self._look, severity.value), 0, top)
-        line.addWidget(
-            Label(severity_word(severity.value), tone=tones.get(severity, "text")), 0, top
-        )
+        word = Label(severity_word(severity.value), tone=tones.get(severity, "text"))
+        word.setMinimumWidth(word_width(self._look))
+        line.addWidget(word, 0, top)
         sentence = Label(shown.sentence, wrap=True)
         sentence.setAlignment(top)
         line.addWidget(sentence, 1)

@@ -15,7 +15,7 @@ from views.blocks import Block, Label, WordButton, rule
 from views.caution_acts import sentence_of
 from views.caution_texts import severity_word
 from views.record import Record
-from views.severity_mark import SeverityMark
+from views.severity_mark import SeverityMark, word_width
 from views.steps_runner import StepsRunner
 from views.theme import Theme
 
@@ -89,7 +89,9 @@ class CautionsSeen(Block):
         severity = seen.caution.severity.value
         top = Qt.AlignmentFlag.AlignTop
         line.addWidget(SeverityMark(self._look, severity), 0, top)
-        line.addWidget(Label(severity_word(severity)), 0, top)
+        word = Label(severity_word(severity))
+        word.setMinimumWidth(word_width(self._look))
+        line.addWidget(word, 0, top)
         line.addWidget(Label(self._sentence(seen), wrap=True), 1)
         line.addWidget(Label(self._when(seen), tone="muted"), 0, top)
         column.addWidget(rule())

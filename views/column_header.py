@@ -58,6 +58,7 @@ class ColumnHeader(QHeaderView):
             section = place + self._first
             left = self.sectionViewportPosition(section)
             wide = self.sectionSize(section)
+            chooser.setFixedWidth(max(0, wide - 4))  # however long the words of its list are
             chooser.setGeometry(QRect(left + 2, top, max(0, wide - 4), high))
             chooser.setVisible(wide > 0)
 

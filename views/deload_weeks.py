@@ -84,7 +84,7 @@ class DeloadWeeks(QWidget):
 
     def sizeHint(self) -> QSize:
         line = QFontMetricsF(self._theme.font(TextSize.SMALL)).height()
-        return QSize(self._theme.px(480), round(self._theme.px(_PLOT) + 2.6 * line))
+        return QSize(self._theme.px(480), round(self._theme.px(_PLOT) + 2.9 * line))
 
     def minimumSizeHint(self) -> QSize:
         return QSize(self._theme.px(240), self.sizeHint().height())
@@ -113,7 +113,7 @@ class DeloadWeeks(QWidget):
         painter.setFont(small)
         line = QFontMetricsF(small).height()
         most = max((max(week.sets, week.usual_sets) for week in self._weeks), default=1) or 1
-        foot = self.height() - 1.3 * line
+        foot = self.height() - 1.6 * line
         each = (foot - 1.5 * line) / most
         needed = QFontMetricsF(small).horizontalAdvance(short_date(_WIDE_DAY)) + self._theme.px(6)
         every = max(1, ceil(needed / max(1.0, self.column(0).width())))

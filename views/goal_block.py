@@ -53,6 +53,7 @@ class GoalBlock(Block):
     def show_trainee(self, trainee_id: int | None) -> None:
         """Show a trainee's goals; None: nobody yet."""
         self._about = None
+        self.form.setVisible(trainee_id is not None)
         goals: tuple[Goal, ...] = ()
         if trainee_id is not None:
             try:

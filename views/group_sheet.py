@@ -219,13 +219,13 @@ def _named(column: GroupColumn, wide: float, type_: SheetType) -> _Pen:
     tall = type_.line_height(Role.NAME)
     pen.parts.append(Text(QRectF(0, pen.y, _NUMBER, tall), f"{column.number}", Role.NAME, True))
     pen.text(column.name, Role.NAME, most=2, left=_NUMBER)
-    pen.text(column.belongs_to, Role.SMALL, most=2, quiet=True)
+    pen.text(column.belongs_to, Role.SMALL, most=3, quiet=True)
     return pen
 
 
 def _slot(slot: SlotText, wide: float, type_: SheetType) -> _Pen:
     pen = _Pen(wide, type_, mm(1.6))
-    pen.text(f"{slot.number} {slot.name}", Role.SET)
+    pen.text(f"{slot.number} {slot.name}", Role.SET, most=3)
     if not slot.sets:
         pen.text(slot.held, Role.SMALL, most=4)
         return pen

@@ -159,7 +159,10 @@ class MuscleBars(QWidget):
         said = self._said(shown.judged)
         under = 0 < shown.judged < MARKS[0].sets
         painter.setPen(colour("caution" if under else "muted"))
-        painter.drawText(row, right_middle, said)
+        if shown.sets or shown.planned:
+            painter.drawText(row, right_middle, said)
+        else:
+            painter.drawText(row.adjusted(left, 0, 0, 0), left_middle, said)
         if under:
             wide = QFontMetricsF(painter.font()).horizontalAdvance(said)
             side = self._theme.px(9)

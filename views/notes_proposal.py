@@ -100,7 +100,8 @@ class NotesProposal(QScrollArea):
 
     def _jump(self, text: str, question: Question, spoken: str) -> WordButton:
         """A word that leads to the question."""
-        button = WordButton(text, tone="caution")
+        button = WordButton(text, tone="caution", flush=True)
+        button.setProperty("scale", "small")
         button.setAccessibleName(spoken)
         button.clicked.connect(lambda _on=False: self.question_wanted.emit(question))
         return button

@@ -56,6 +56,7 @@ QPushButton[kind="word"][tone="stop"] { color: $stop; }
 QPushButton[kind="word"][tone="caution"] { color: $caution; }
 QPushButton[kind="word"][strong="true"] { font-weight: 600; }
 QPushButton[kind="word"][flush="true"] { padding: ${p3}px 1px; }
+QPushButton[kind="word"][scale="small"] { font-size: ${small}pt; }
 QPushButton[kind="word"]:hover { background: $accent_soft; color: $text; }
 QPushButton[kind="word"]:focus { border-color: $accent; }
 QPushButton[kind="word"]:disabled { color: $muted; }
@@ -127,6 +128,7 @@ QAbstractItemView[kind="quiet"]:focus { border: none; }
 QHeaderView { border: none; background: transparent; }
 QHeaderView::section { background: $surface; color: $muted; border: none;
   border-bottom: 1px solid $line; padding: ${p4}px; font-size: ${small}pt; }
+QAbstractScrollArea::corner { background: transparent; border: none; }
 QTableCornerButton::section { background: transparent; border: none; }
 QTableView[kind="quiet"]::item, QTableView[kind="sheet"]::item { padding: 0 ${p5}px; border: none; }
 QTableView[kind="quiet"]::item:selected, QTableView[kind="sheet"]::item:selected {
