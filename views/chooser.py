@@ -17,7 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from views.blocks import Label, WordButton
+from views.blocks import Label, OneLine, WordButton
 from views.theme import Theme
 
 Options = Sequence[tuple[str, Any]]
@@ -38,8 +38,8 @@ class Chooser(QFrame):
         self._find: Find = lambda _text: ()
         self._options: Options = ()
         self.setProperty("kind", "block")
-        self._title = Label("", "heading")
-        self._hint = Label(self.tr("Return takes it, Esc leaves"), "small", "muted")
+        self._title = OneLine("", "heading")
+        self._hint = Label(self.tr("Return takes it, Esc leaves"), "small", "muted", wrap=True)
         self.field = QLineEdit()
         self.list = QListWidget()
         self.list.setProperty("kind", "quiet")

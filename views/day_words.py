@@ -15,7 +15,7 @@ _MOST_HELD: Final = 3
 
 
 def day_name(day: TrainingDay, held: str = "") -> str:
-    """A day by its weekday and what it holds: "Monday · squat, push, pull".
+    """A day by its weekday and what it holds: "Monday · squat, push, pull"; as a heading begins.
 
     ``held``: what it holds, where it has no name of its own.
     """
@@ -23,11 +23,12 @@ def day_name(day: TrainingDay, held: str = "") -> str:
     if day.weekday is None:
         return name
     weekday = words.weekday(day.weekday)
+    heading = weekday[:1].upper() + weekday[1:]  # small in some languages
     if name.casefold().startswith(f"{weekday}: ".casefold()):  # "Monday: squat" among others
         name = name[len(weekday) + 2 :]
     if not name or name.casefold() == weekday.casefold():
-        return weekday
-    return f"{weekday}{words.DOT}{begun_small(name)}"
+        return heading
+    return f"{heading}{words.DOT}{begun_small(name)}"
 
 
 def held_words(day: TrainingDay, exercises: Mapping[str, Exercise]) -> str:

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout, QWidget
 
 from desktop.planning.past_effects import PastEffect
 from desktop.training.trainee import Trainee
-from views.blocks import Label, WordButton
+from views.blocks import Label, OneLine, WordButton
 from views.past_texts import effect_lines
 from views.record import Record
 from views.theme import Theme
@@ -29,7 +29,7 @@ class EffectPanel(QFrame):
         self._record, self._today = record, today
         self.setProperty("kind", "banner")
         self.setProperty("tone", "note")
-        self.title = Label("", "heading")
+        self.title = OneLine("", "heading")
         self.text = Label("", wrap=True)
         self.save = WordButton(self.tr("Save the correction"), strong=True)
         self.back = WordButton(self.tr("Go on typing"), tone="muted")

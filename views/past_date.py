@@ -8,7 +8,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QWidget
 
-from views.blocks import Label, WordButton
+from views.blocks import OneLine, WordButton
 from views.date_field import DateField
 from views.number_fields import FieldError
 from views.theme import Theme
@@ -29,7 +29,7 @@ class PastDate(QFrame):
         self.field.bind_error(self.wrong)
         leave = WordButton(self.tr("Leave"), tone="muted")
         self._row = QHBoxLayout(self)
-        self._row.addWidget(Label(self.tr("On which day was it done?"), "heading"))
+        self._row.addWidget(OneLine(self.tr("On which day was it done?"), "heading"))
         self._row.addWidget(self.field)
         self._row.addWidget(self.wrong, 1)
         self._row.addWidget(leave)
