@@ -65,6 +65,28 @@ def refuse_without_display() -> None:
         )
 
 
+def refuse_without_library(error: ImportError) -> None:
+    """Exit with a readable message where an import failed for a library of the system; other
+    errors are left to the caller.
+    """
+    complaint = complaint_about_import(str(error))
+    if complaint:
+        raise SystemExit(complaint) from error
+
+
+def complaint_about_import(said: str) -> str | None:
+    """The sentence for what the dynamic loader ``said``; None where no library is missing."""
+    name, found, _ = said.partition(": cannot open shared object file")
+    if not found:
+        return None
+    from desktop.bootstrap import QT_LIBRARIES
+
+    package = QT_LIBRARIES.get(name)
+    install = f"sudo apt-get install {package}" if package else "install the package that holds it"
+    where = "On Debian and its relatives: " if package else "With this system's package manager: "
+    return f"Qt cannot start without the system library {name}. {where}{install}"
+
+
 def has_display(environ: Mapping[str, str], platform: str) -> bool:
     """Whether Qt has a platform to open a window on; one named by QT_QPA_PLATFORM counts."""
     if platform in ("win32", "darwin") or environ.get("QT_QPA_PLATFORM"):

@@ -30,6 +30,16 @@ def locale_for(choice: str, system: QLocale) -> QLocale:
     return QLocale(QLocale.codeToLanguage(choice), system.territory())
 
 
+def english_for(system: QLocale) -> QLocale:
+    """How numbers and days are written where English is spoken whatever the system speaks: as in
+    the system's country, if there is one and English has a decimal point there.
+    """
+    there = locale_for(ENGLISH, system)
+    if system.territory() != QLocale.Country.AnyTerritory and there.decimalPoint() == ".":
+        return there
+    return QLocale(QLocale.Language.English, QLocale.Country.World)
+
+
 class Translators:
     """The translations that are loaded now: ours, and Qt's own texts in the same language."""
 

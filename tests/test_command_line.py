@@ -588,3 +588,18 @@ def test_the_catalogue_reaches_a_new_data_file(line: Line, tmp_path: Path) -> No
         assert len(Repository(database).exercises()) == len(load_catalogue())
     finally:
         database.close()
+
+
+@pytest.mark.slow
+def test_it_speaks_english_on_a_german_computer_too(tmp_path: Path) -> None:
+    (case,) = (block for block in blocks("json") if "rungwise case" in block)
+    (tmp_path / "case.json").write_text(case, encoding="utf-8")
+    ended = subprocess.run(
+        [sys.executable, "-m", "desktop", "replay", tmp_path / "case.json"],
+        cwd=ROOT,
+        env={**os.environ, "LC_ALL": "de_DE.UTF-8"},
+        capture_output=True,
+        encoding="utf-8",
+        check=True,
+    )
+    assert "on Mon 7 Sept: 60 kg becomes 62.5 kg" in ended.stdout

@@ -87,6 +87,16 @@ def test_a_window_without_a_display_is_refused_in_words(monkeypatch: pytest.Monk
         startup_guard.refuse_without_display()
 
 
+def test_a_missing_system_library_is_named_with_its_package() -> None:
+    said = "libGL.so.1: cannot open shared object file: No such file or directory"
+    with pytest.raises(SystemExit, match=r"without .* libGL\.so\.1\. .* apt-get install libgl1"):
+        startup_guard.refuse_without_library(ImportError(said))
+    unknown = startup_guard.complaint_about_import(said.replace("libGL.so.1", "libzzz.so.9"))
+    assert unknown is not None
+    assert "libzzz.so.9" in unknown
+    startup_guard.refuse_without_library(ImportError("No module named 'numpy'"))
+
+
 def test_imports_go_straight_and_qt_works_all_the_same() -> None:
     code = """
 import inspect

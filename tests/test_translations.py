@@ -39,7 +39,7 @@ from desktop.training.program import Program
 from desktop.training.scale import scale
 from desktop.training.sentence import enumerated, sentence, sentence_of
 from desktop.training.trainee import Trainee
-from desktop.translators import Translators, languages, locale_for
+from desktop.translators import Translators, english_for, languages, locale_for
 from tests.scenario import TODAY, open_club
 from tests.shipped_words import ROOT
 from tests.translations import Entry, catalogues, compile_catalogue, entries, refresh
@@ -377,6 +377,23 @@ def test_numbers_and_days_follow_language_and_country(
     choice: str, system: str, expected: str
 ) -> None:
     assert locale_for(choice, QLocale(system)).name() == expected
+
+
+@pytest.mark.parametrize(
+    ("system", "expected"),
+    [
+        ("en_US", "en_US"),
+        ("es_MX", "en_US"),
+        ("de_DE", "en_001"),
+        ("de_CH", "en_CH"),
+        ("C", "en_001"),
+    ],
+)
+def test_where_english_is_spoken_days_are_english_and_numbers_have_a_point(
+    system: str, expected: str
+) -> None:
+    written = english_for(QLocale(system))
+    assert (written.name(), written.decimalPoint()) == (expected, ".")
 
 
 @pytest.mark.parametrize("locale", ["en_US", "en_GB", "C", "fr_FR"])
