@@ -15,7 +15,7 @@ from pathlib import Path
 from typing import Final
 
 ENTRY: Final = "rungwise.desktop"
-_PLACES: Final = {
+PLACES: Final = {
     ENTRY: "applications",
     "rungwise.svg": "icons/hicolor/scalable/apps",
     "rungwise.xml": "mime/packages",
@@ -34,7 +34,7 @@ def install(folder: Path, command: Sequence[str]) -> tuple[Path, ...]:
     ``command`` starts the program; the file that is opened follows it. Raises OSError.
     """
     written = []
-    for name, place in _PLACES.items():
+    for name, place in PLACES.items():
         text = (files("resources") / "desktop" / name).read_text(encoding="utf-8")
         if name == ENTRY:
             text = text.replace(_START, f"Exec={' '.join(quoted(each) for each in command)} ")
@@ -48,7 +48,7 @@ def install(folder: Path, command: Sequence[str]) -> tuple[Path, ...]:
 
 def remove(folder: Path) -> tuple[Path, ...]:
     """Take away what `install` put below ``folder``; the files that were there. Raises OSError."""
-    there = [folder / place / name for name, place in _PLACES.items()]
+    there = [folder / place / name for name, place in PLACES.items()]
     removed = tuple(path for path in there if path.exists())
     for path in removed:
         path.unlink()

@@ -16,6 +16,8 @@ from pathlib import Path
 
 import pytest
 
+from desktop import menu_entry
+
 ROOT = Path(__file__).resolve().parent.parent
 PACKAGES = ("desktop", "views", "db", "resources")
 TOP_LEVEL = {
@@ -107,7 +109,7 @@ MAY_IMPORT: dict[str, tuple[str, ...] | None] = {
     "desktop.settings": ("PySide6.QtCore",),
     "desktop.translators": ("PySide6.QtCore",),
     "desktop.bootstrap": (),
-    "desktop.startup_guard": (),
+    "desktop.startup_guard": ("desktop.bootstrap",),
     "desktop.straight_imports": ("PySide6.QtCore",),
     "views": (
         "numpy",
@@ -361,6 +363,12 @@ def test_the_wheel_holds_the_program_and_not_its_tests() -> None:
         and not any(fnmatch(path.name, pattern) for pattern in patterns)
     ]
     assert left_out == []
+    placed = {
+        Path(source).name: target.removeprefix("share/")
+        for target, (source,) in setuptools["data-files"].items()
+        if (ROOT / source).is_file()
+    }
+    assert placed == menu_entry.PLACES
 
 
 def test_nothing_new_stands_at_the_top() -> None:
