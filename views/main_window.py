@@ -8,7 +8,7 @@ from functools import cached_property, partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Protocol
 
-from PySide6.QtCore import QByteArray, QSize, Qt, QTimer, Signal, SignalInstance
+from PySide6.QtCore import QByteArray, Qt, QTimer, Signal, SignalInstance
 from PySide6.QtGui import QCloseEvent, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QMainWindow, QVBoxLayout, QWidget
 
@@ -298,8 +298,8 @@ class MainWindow(QMainWindow):
         if not (
             self._settings.geometry and self.restoreGeometry(QByteArray(self._settings.geometry))
         ):
-            frame = QSize(0, self.theme.grid(10))
-            self.resize(QSize(1280, 800).boundedTo(self.screen().availableSize() - frame))
+            high = self.screen().availableSize().height() - self.theme.grid(10)  # its frame
+            self.resize(1280, min(800, high))
         if self._settings.last_trainee in self.roster.known:
             self.roster.choose(self._settings.last_trainee)
         keys = {entry.key for entry in WORK_AREAS} - {TRAINEE}
