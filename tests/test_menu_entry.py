@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import shutil
 import subprocess
 import sys
 from pathlib import Path
@@ -89,3 +90,14 @@ def test_the_desktop_knows_a_program_file_by_its_name(shared: Path) -> None:
     menu_entry.install(shared, ("rungwise",))
     globs = (shared / "mime" / "globs2").read_text(encoding="utf-8")
     assert "application/x-rungwise-program+json:*.rungwise.json" in globs
+
+
+@pytest.mark.slow
+def test_the_entry_is_what_the_specification_allows(shared: Path) -> None:
+    if not shutil.which("desktop-file-validate"):
+        pytest.skip("no validator of desktop entries here")
+    menu_entry.install(shared, ("/opt/my tools/$rungwise",))
+    checked = subprocess.run(
+        ["desktop-file-validate", shared / PLACES[0]], capture_output=True, text=True, check=False
+    )
+    assert (checked.returncode, checked.stdout) == (0, "")
