@@ -78,6 +78,16 @@ def test_the_window_starts_without_charts_scipy_and_spreadsheets() -> None:
     assert started.stdout.split() == []
 
 
+def test_the_first_paint_waits_for_neither_the_store_nor_the_model() -> None:
+    late = {"peewee", "msgspec", "numpy", "db.repository", "desktop.planning.history"}
+    code = (
+        "import sys, desktop.application, views.main_window, views.desk_overview; "
+        f"print(*{late!r} & set(sys.modules))"
+    )
+    started = subprocess.run([sys.executable, "-c", code], check=True, stdout=subprocess.PIPE)
+    assert started.stdout.split() == []
+
+
 def test_an_empty_file_says_what_to_do_first(qtbot: QtBot, empty: Record) -> None:
     window = shown(qtbot, empty)
     with qtbot.waitSignal(window.demo_wanted):

@@ -16,7 +16,8 @@ from views.caution_ways_row import CautionWaysRow
 from views.clearance_form import ClearanceForm
 from views.language import source_said
 from views.reason_field import ReasonField
-from views.severity_mark import SeverityMark, word_width
+from views.severity_mark import SeverityMark
+from views.severity_words import word_width
 from views.theme import Theme
 
 

@@ -15,7 +15,8 @@ from views.blocks import Block, Label, WordButton, rule
 from views.caution_acts import sentence_of
 from views.caution_texts import severity_word
 from views.record import Record
-from views.severity_mark import SeverityMark, word_width
+from views.severity_mark import SeverityMark
+from views.severity_words import word_width
 from views.steps_runner import StepsRunner
 from views.theme import Theme
 

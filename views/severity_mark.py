@@ -10,8 +10,6 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from desktop.training.limits import Severity
-from views.caution_texts import severity_word
 from views.theme import Theme
 
 
@@ -30,12 +28,6 @@ def draw_mark(painter: QPainter, rect: QRectF, severity: str, colour: QColor) ->
         painter.setBrush(colour)
         painter.drawPolygon(_triangle(rect) if severity == "caution" else _octagon(rect))
     painter.restore()
-
-
-def word_width(theme: Theme) -> int:
-    """Room for the word of any severity, so that what follows in rows of them stands in line."""
-    metrics = QFontMetrics(theme.font())
-    return max(metrics.horizontalAdvance(severity_word(each.value)) for each in Severity) + 1
 
 
 class SeverityMark(QWidget):
