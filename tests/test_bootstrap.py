@@ -293,7 +293,9 @@ def test_a_mirror_out_of_reach_is_not_called_a_broken_system() -> None:
 
 
 def test_without_a_display_the_folder_of_the_results_is_the_last_line(checkout: Path) -> None:
-    python = script(checkout / "python", 'mkdir -p "$6"; echo "made in $QT_QPA_PLATFORM"\n')
+    python = script(
+        checkout / "python", 'mkdir -p "$6"; echo "made in $QT_QPA_PLATFORM"; echo "$6"\n'
+    )
     walked = subprocess.run(
         [
             sys.executable,
