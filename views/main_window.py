@@ -298,7 +298,7 @@ class MainWindow(QMainWindow):
         if not (
             self._settings.geometry and self.restoreGeometry(QByteArray(self._settings.geometry))
         ):
-            high = self.screen().availableSize().height() - self.theme.grid(10)  # its frame
+            high = self.screen().availableSize().height() - self.theme.grid(5)  # its frame
             self.resize(1280, min(800, high))
         if self._settings.last_trainee in self.roster.known:
             self.roster.choose(self._settings.last_trainee)
