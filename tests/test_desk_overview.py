@@ -98,6 +98,25 @@ def test_everybody_stands_in_one_table_by_need(qtbot: QtBot, record: Record) -> 
     assert desk.table.currentIndex().row() == 0
 
 
+def test_the_keys_of_screens_mean_the_row_stood_on(qtbot: QtBot, record: Record) -> None:
+    window, desk = known(qtbot, record)
+    window.activateWindow()
+    desk.table.setFocus()
+    qtbot.keyClick(desk.table, Qt.Key.Key_Down)
+    qtbot.keyClick(desk.table, Qt.Key.Key_3, Qt.KeyboardModifier.ControlModifier)
+    second, third = (desk.table.rows.cells(row).trainee_id for row in (1, 2))
+    assert window.areas.key == SESSION
+    assert window.roster.trainee_id == second
+    window.roster.choose(third)
+    qtbot.keyClick(window, Qt.Key.Key_1, Qt.KeyboardModifier.ControlModifier)
+    assert desk.table.place == third  # who was chosen elsewhere
+    window.roster.setFocus()
+    window.roster.choose(second)
+    assert desk.table.place == second
+    qtbot.keyClick(window, Qt.Key.Key_4, Qt.KeyboardModifier.ControlModifier)
+    assert (window.areas.key, window.roster.trainee_id) == (PROGRESS, second)
+
+
 def test_it_is_walked_by_keys_and_each_cell_leads_on(qtbot: QtBot, record: Record) -> None:
     window, desk = known(qtbot, record)
     desk.table.setFocus()

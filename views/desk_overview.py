@@ -76,6 +76,19 @@ class DeskOverview(WorkArea):
             (self.tr("All, who trains today, who needs attention"), "A, T, N"),
         )
 
+    @property
+    def stood_on(self) -> int | None:
+        """The trainee of the row, while rows are walked or nobody is chosen."""
+        walked = self.table.hasFocus() or self.trainee_id is None
+        return self.table.cells.trainee_id if walked and self.table.cells is not None else None
+
+    def show_trainee(self, trainee_id: int | None) -> None:
+        """Stand on the row of whoever was chosen elsewhere."""
+        another = trainee_id is not None and trainee_id != self.trainee_id
+        super().show_trainee(trainee_id)
+        if another and trainee_id is not None and self.table.rows.row_of(trainee_id) >= 0:
+            self.table.stand_on(trainee_id)
+
     def refresh(self) -> None:
         """Show the record's rows; who was stood on stays so."""
         place = self.table.place

@@ -222,6 +222,7 @@ class DeskTable(QTableView):
         shown.
         """
         row = max(self.rows.row_of(trainee_id), 0) if trainee_id is not None else 0
+        self._walked = self._walked or trainee_id is not None
         self.setCurrentIndex(self.rows.index(row, self._column))
 
     def _stood(self, now: _Index, _before: _Index) -> None:

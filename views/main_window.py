@@ -46,6 +46,8 @@ if TYPE_CHECKING:
     from views.keyboard_map import KeyboardMap
     from views.trainee_form import TraineeForm
 
+_ABOUT_ONE = frozenset({TRAINEE, *(entry.key for entry in WORK_AREAS if entry.needs_trainee)})
+"""Areas that are about one person."""
 
 _BREATH_MS = 10
 """Between the first paint and what follows it, so that the picture is on the screen."""
@@ -174,7 +176,7 @@ class MainWindow(QMainWindow):
         self.areas.everything_brought.connect(self.everything_brought)
         self.areas.area_shown.connect(self.menus.mark_area)
         self.areas.area_built.connect(self._recall)
-        self.menus.area_chosen.connect(self.areas.show_area)
+        self.menus.area_chosen.connect(self._area_chosen)
         self.menus.new_trainee.connect(self.add_trainee)
         self.menus.search.connect(self.roster.start_search)
         self.menus.step.connect(self.roster.step)
@@ -186,11 +188,27 @@ class MainWindow(QMainWindow):
         self.drop.dropped.connect(self.bring_in)
         self.menus.give_wanted.connect(self.export.all_about_one)
         self.menus.keeping_wanted.connect(self.keeping_wanted)
-        self.menus.part_wanted.connect(self._area_wanted)
+        self.menus.part_wanted.connect(self._part_chosen)
 
     def show_area(self, key: str) -> None:
         """Show a work area."""
         self.areas.show_area(key)
+
+    def _area_chosen(self, key: str) -> None:
+        """Show an area; where it is about one person, for whom the cursor stands on."""
+        if key in _ABOUT_ONE:
+            self._choose_stood_on()
+        self.areas.show_area(key)
+
+    def _part_chosen(self, part: str) -> None:
+        """Show a part of an area that is about one person, for whom the cursor stands on."""
+        self._choose_stood_on()
+        self._area_wanted(part)
+
+    def _choose_stood_on(self) -> None:
+        area = self.areas.area
+        if area is not None and area.stood_on is not None:
+            self.roster.choose(area.stood_on)
 
     def bring_in(self, path: Path) -> None:
         """Open a file where files are brought in."""

@@ -52,6 +52,11 @@ class WorkArea(QWidget):
         self.outer.setSpacing(0)
         record.changed.connect(self._record_changed)
 
+    @property
+    def stood_on(self) -> int | None:
+        """The trainee whom the cursor stands on, where all are shown: whose the next screen is."""
+        return None
+
     def show_trainee(self, trainee_id: int | None) -> None:
         """Show another trainee."""
         if trainee_id != self.trainee_id:
