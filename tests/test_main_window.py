@@ -10,7 +10,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QPushButton, QWidget
+from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QWidget
 from pytestqt.modeltest import ModelTester
 from pytestqt.qtbot import QtBot
 
@@ -26,7 +26,7 @@ from views.record import MessageKind, Record
 from views.roster import RosterModel
 from views.theme import Scheme, Theme
 from views.trainee_form import TraineeForm
-from views.work_areas import DESK, TRAINEE
+from views.work_areas import DESK, SESSION, TRAINEE
 
 
 @pytest.fixture(scope="module")
@@ -225,6 +225,25 @@ def test_every_area_has_a_number_key_and_f1_lists_them(qtbot: QtBot, empty: Reco
     assert window.map.isHidden()
     window.menus.map_wanted.emit()
     assert window.map.isVisible()
+
+
+def test_the_map_follows_the_screen_and_gives_the_cursor_back(qtbot: QtBot, record: Record) -> None:
+    window = shown(qtbot, record)
+    window.activateWindow()
+    assert window.areas.area is not None
+    window.areas.area.setFocus()
+    before = QApplication.focusWidget()
+    window.menus.map_wanted.emit()
+    assert window.map.close_button.hasFocus()
+    there = {label.text() for label in window.map.findChildren(QLabel)}
+    window.show_area(SESSION)
+    qtbot.wait(1)
+    assert {label.text() for label in window.map.findChildren(QLabel)} != there
+    window.show_area(DESK)
+    window.map.close_button.setFocus()
+    qtbot.keyClick(window.map.close_button, Qt.Key.Key_Escape)
+    assert window.map.isHidden()
+    assert QApplication.focusWidget() is before
 
 
 def test_undo_names_the_act_in_the_menu(qtbot: QtBot, empty: Record) -> None:

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from contextlib import suppress
 
-from PySide6.QtGui import QAction, QFontMetrics, QKeySequence
-from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QAction, QFontMetrics, QKeyEvent, QKeySequence
+from PySide6.QtWidgets import QApplication, QFrame, QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from views.blocks import Label, Page, WordButton
 from views.theme import Theme
@@ -26,12 +28,36 @@ class KeyboardMap(QFrame):
         self._theme = theme
         self._key_column = theme.grid(_KEY_COLUMN)
         self.close_button = WordButton(self.tr("Close"), tone="muted")
-        self.close_button.clicked.connect(self.hide)
+        self.close_button.clicked.connect(self.put_away)
+        self._before: QWidget | None = None
         self._page = Page(theme)
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
         outer.addWidget(self._page)
         self.hide()
+
+    def open(self, groups: Sequence[tuple[str, Keys]]) -> None:
+        """Show the keys and take the cursor."""
+        self._before = QApplication.focusWidget()
+        self.show_keys(groups)
+        self.show()
+        self.close_button.setFocus()
+
+    def put_away(self) -> None:
+        """Hide, and put the cursor back where it was."""
+        now = QApplication.focusWidget()
+        here = now is not None and self.isAncestorOf(now)
+        self.hide()
+        with suppress(RuntimeError):  # it may be gone with its screen
+            if here and self._before is not None and self._before.isVisible():
+                self._before.setFocus(Qt.FocusReason.OtherFocusReason)
+        self._before = None
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() == Qt.Key.Key_Escape:
+            self.put_away()
+        else:
+            super().keyPressEvent(event)
 
     def show_keys(self, groups: Sequence[tuple[str, Keys]]) -> None:
         """Show groups of (what it does, its keys)."""

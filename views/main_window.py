@@ -175,6 +175,7 @@ class MainWindow(QMainWindow):
         self.areas.area_wanted.connect(self._area_wanted)
         self.areas.everything_brought.connect(self.everything_brought)
         self.areas.area_shown.connect(self.menus.mark_area)
+        self.areas.area_shown.connect(self._keep_map)
         self.areas.area_built.connect(self._recall)
         self.menus.area_chosen.connect(self._area_chosen)
         self.menus.new_trainee.connect(self.add_trainee)
@@ -299,12 +300,20 @@ class MainWindow(QMainWindow):
             self.acts.propose(entry.cautions[0])
 
     def _toggle_map(self) -> None:
-        self.map.setVisible(self.map.isHidden())
         if self.map.isVisible():
-            here: Sequence[tuple[str, str]] = self.areas.area.keys() if self.areas.area else ()
-            groups = [(self.tr("On this screen"), here)] if here else []
-            self.map.show_keys([*groups, *self.menus.key_groups()])
-            self.map.close_button.setFocus()
+            self.map.put_away()
+        else:
+            self.map.open(self._key_groups())
+
+    def _key_groups(self) -> list[tuple[str, Sequence[tuple[str, str]]]]:
+        here: Sequence[tuple[str, str]] = self.areas.area.keys() if self.areas.area else ()
+        groups = [(self.tr("On this screen"), here)] if here else []
+        return [*groups, *self.menus.key_groups()]
+
+    def _keep_map(self) -> None:
+        """Another screen has other keys."""
+        if "map" in self.__dict__ and self.map.isVisible():
+            self.map.show_keys(self._key_groups())
 
     def _space(self) -> None:
         edge = self.theme.grid(3)
