@@ -26,7 +26,7 @@ from views.record import MessageKind, Record
 from views.roster import RosterModel
 from views.theme import Scheme, Theme
 from views.trainee_form import TraineeForm
-from views.work_areas import DESK, SESSION, TRAINEE
+from views.work_areas import DESK, PROGRAM, SESSION, TRAINEE, WORK_AREAS
 
 
 @pytest.fixture(scope="module")
@@ -225,6 +225,44 @@ def test_every_area_has_a_number_key_and_f1_lists_them(qtbot: QtBot, empty: Reco
     assert window.map.isHidden()
     window.menus.map_wanted.emit()
     assert window.map.isVisible()
+
+
+def test_each_screen_takes_the_cursor_from_the_one_before(qtbot: QtBot, record: Record) -> None:
+    window = shown(qtbot, record)
+    window.activateWindow()
+    window.roster.step(1)
+    for entry in WORK_AREAS:
+        window.show_area(DESK)
+        assert window.areas.area is not None
+        window.areas.area.setFocus()
+        window.menus.area_chosen.emit(entry.key)
+        qtbot.wait(1)
+        focused = QApplication.focusWidget()
+        assert focused is not None, entry.key
+        assert window.areas.area.isAncestorOf(focused), (entry.key, focused)
+
+
+def test_who_walks_the_roster_goes_on_walking_it(qtbot: QtBot, record: Record) -> None:
+    window = shown(qtbot, record)
+    window.activateWindow()
+    window.roster.filter.setFocus()
+    for entry in WORK_AREAS[:5]:
+        window.menus.area_chosen.emit(entry.key)
+    assert window.roster.filter.hasFocus()
+
+
+def test_with_no_program_yet_the_cursor_is_where_one_begins(qtbot: QtBot, empty: Record) -> None:
+    window = shown(qtbot, empty)
+    window.activateWindow()
+    empty.save("Add Bow", Trainee("Bow"))
+    window.roster.step(1)
+    window.menus.area_chosen.emit(TRAINEE)
+    assert isinstance(window.areas.area, TraineeForm)
+    window.areas.area.person.name.setFocus()
+    window.menus.area_chosen.emit(PROGRAM)
+    focused = QApplication.focusWidget()
+    assert isinstance(focused, QPushButton)
+    assert focused.text() == "New program"
 
 
 def test_the_map_follows_the_screen_and_gives_the_cursor_back(qtbot: QtBot, record: Record) -> None:

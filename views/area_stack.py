@@ -73,6 +73,8 @@ class AreaStack(QStackedWidget):
             self.area.leave()
         self._key = key
         self._show()
+        if self.area is not None:
+            self.area.take_focus()
         self.area_shown.emit(key)
 
     def show_trainee(self, trainee_id: int | None) -> None:

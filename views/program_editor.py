@@ -130,6 +130,15 @@ class ProgramEditor(WorkArea):
             self._history = None
         super().show_trainee(trainee_id)
 
+    def take_focus(self) -> None:
+        """Stand on a program of the shelf, or in the phases of the one that is open."""
+        if QApplication.focusWidget() is not None:
+            return
+        if self._faces.currentWidget() is self.shelf:
+            self.shelf.take_focus()
+        elif self.page is not None and self._faces.currentWidget() is self.page:
+            self.page.step(PHASE, 1)
+
     def open_program(self, program_id: int) -> None:
         """Open a program, at the week that runs where it runs."""
         self._program_id = program_id

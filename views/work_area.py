@@ -80,6 +80,9 @@ class WorkArea(QWidget):
     def resume(self, draft: SessionDraft) -> None:
         """Show a draft of a session of the trainee, where the area can."""
 
+    def take_focus(self) -> None:
+        """Put the cursor where work begins, where it went away with the screen before."""
+
     def take_up(self, caution: Caution) -> None:
         """Put the cursor on what can be done about a caution, where the area can."""
 
