@@ -334,8 +334,8 @@ def test_a_program_is_given_to_the_trainee_and_ended(editor: ProgramEditor) -> N
     assert bow.id is not None
     editor.show_trainee(bow.id)
     page = page_of(editor)
-    assert page.head.assign.text() == "Give to Bow"
-    page.head.assign.click()
+    assert page.head.assign.text() == "Give to Bow  F9"
+    QTest.keyClick(page, Qt.Key.Key_F9)
     panel = page.assign_panel
     assert focused() is panel.start
     panel.start.selectAll()

@@ -35,6 +35,7 @@ from views.weeks_page import PRINT_KEY, WEEKS_KEY
 REPLACE_KEY: Final = "Ctrl+H"
 SHELF_KEY: Final = "F4"
 TEST_KEY: Final = "F8"
+GIVE_KEY: Final = "F9"
 
 
 class TitleField(TextField):
@@ -90,7 +91,8 @@ class ProgramHead(QWidget):
         self.name = TitleField(theme, self.tr("Name of the program"))
         self.name.setPlaceholderText(self.tr("Name"))
         self._detail = ElidedLabel(tone="muted")
-        self.assign = WordButton("")
+        self.assign = KeyWord("", GIVE_KEY)
+        self.assign.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.end = WordButton(self.tr("End"), tone="muted")
         self.replace = keyed_word(self.tr("Replace"), REPLACE_KEY, tone="")
         self.shelf = keyed_word(self.tr("Programs"), SHELF_KEY, tone="")
@@ -133,6 +135,11 @@ class ProgramHead(QWidget):
     def detail(self) -> str:
         """What is said of the program."""
         return self._detail.whole
+
+    def give(self) -> None:
+        """Ask to give it to the trainee, where that can be."""
+        if not self.assign.isHidden():
+            self.assign_wanted.emit()
 
     def show_program(
         self,

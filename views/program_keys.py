@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QCoreApplication
 from PySide6.QtGui import QKeySequence
 
-from views.program_head import REPLACE_KEY, SHELF_KEY, TEST_KEY
+from views.program_head import GIVE_KEY, REPLACE_KEY, SHELF_KEY, TEST_KEY
 from views.program_page import DAY_KEY
 from views.program_shelf import DRAFT_KEY, NEW_KEY
 from views.weeks_page import PRINT_KEY, WEEKS_KEY
@@ -19,6 +19,7 @@ def program_keys() -> tuple[tuple[str, str], ...]:
         (translate("ProgramKeys", "New program"), NEW_KEY),
         (translate("ProgramKeys", "Draft a program"), DRAFT_KEY),
         (translate("ProgramKeys", "All programs"), SHELF_KEY),
+        (translate("ProgramKeys", "Give it to the trainee"), GIVE_KEY),
         (translate("ProgramKeys", "Weeks ahead"), WEEKS_KEY),
         (translate("ProgramKeys", "Put a test week first, or test again"), TEST_KEY),
         (translate("ProgramKeys", "Add a training day"), DAY_KEY),

@@ -22,7 +22,14 @@ from views.marked_panel import MarkedPanel
 from views.more_days_block import MoreDaysBlock
 from views.phase_line import PhaseLine
 from views.place_panels import DayPanel, PhasePanel
-from views.program_head import REPLACE_KEY, SHELF_KEY, TEST_KEY, AssignPanel, ProgramHead
+from views.program_head import (
+    GIVE_KEY,
+    REPLACE_KEY,
+    SHELF_KEY,
+    TEST_KEY,
+    AssignPanel,
+    ProgramHead,
+)
 from views.program_scene import ProgramScene
 from views.replace_bar import ReplaceBar
 from views.slot_face import SlotFace
@@ -335,6 +342,7 @@ class ProgramPage(Page):
             (REPLACE_KEY, self.ask_replacement),
             (SHELF_KEY, self.head.shelf_wanted.emit),
             (TEST_KEY, self.head.test_wanted.emit),
+            (GIVE_KEY, self.head.give),
         ):
             QShortcut(QKeySequence(key), self).activated.connect(act)
         self.replace_bar.closed.connect(self._close_replacement)

@@ -7307,6 +7307,10 @@ Liegestütze 12/10/9</translation>
         <translation>Übung tauschen</translation>
     </message>
     <message>
+        <source>Give it to the trainee</source>
+        <translation>Der Person zuweisen</translation>
+    </message>
+    <message>
         <source>Mark a slot, or all of a day</source>
         <translation>Einen Platz oder alle eines Tages markieren</translation>
     </message>

@@ -7307,6 +7307,10 @@ flexiones 12/10/9</translation>
         <translation>Cambiar el ejercicio</translation>
     </message>
     <message>
+        <source>Give it to the trainee</source>
+        <translation>Asignarlo a la persona</translation>
+    </message>
+    <message>
         <source>Mark a slot, or all of a day</source>
         <translation>Marcar un puesto, o todos los de un día</translation>
     </message>
