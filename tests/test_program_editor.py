@@ -343,8 +343,9 @@ def test_a_program_is_given_to_the_trainee_and_ended(editor: ProgramEditor) -> N
     panel.days[2].setChecked(False)
     panel.give.click()
     assert panel.error.text().startswith("The program has 2 days a week")
-    panel.days[3].setChecked(True)
-    panel.give.click()
+    panel.days[3].setFocus()
+    QTest.keyClick(panel.days[3], Qt.Key.Key_Space)
+    QTest.keyClick(panel.days[3], Qt.Key.Key_Return)
     (given,) = store.assignments(bow.id)
     assert (given.start, given.weekdays) == (date(2026, 11, 2), (0, 3))
     assert {line.exercise for line in store.lines(bow.id)} >= {"back-squat", "plank"}

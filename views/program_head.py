@@ -266,5 +266,7 @@ class AssignPanel(QFrame):
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Escape:
             self.closed.emit()
+        elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self._assign()
         else:
             super().keyPressEvent(event)
