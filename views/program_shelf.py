@@ -150,6 +150,10 @@ class ProgramShelf(Page):
         if tuple(starters) != self._shown_starters:
             self._shown_starters = tuple(starters)
             self._fill_starters()
+        before: QWidget = self.new
+        for row in self.rows:  # they were made after what stands below them
+            QWidget.setTabOrder(before, row)
+            before = row
 
     def take_focus(self, program_id: int | None = None) -> None:
         """Put the focus on a program's row, else on the first one, else on a new program."""
