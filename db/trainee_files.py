@@ -12,7 +12,7 @@ from typing import Final
 
 from db.json_files import InvalidFile, encode_json, read_json
 from desktop.training.equipment import Equipment
-from desktop.training.program import LineStart, Override, RuleRevision
+from desktop.training.program import LineStart, Override, RuleRevision, WeekdaysFrom
 from desktop.training.sentence import sentence
 from desktop.training.trainee import AbsenceKind, GoalKind, Trainee
 
@@ -38,12 +38,15 @@ class OwnedFrom:
 
 @dataclass(frozen=True, slots=True)
 class ProgramFrom:
-    """A program, by name, from a day on; ``ended`` is its last day."""
+    """A program, by name, from a day on; ``ended`` is its last day, ``moves`` say from when on it
+    falls on other weekdays.
+    """
 
     program: str
     start: date
     weekdays: tuple[int, ...] = ()
     ended: date | None = None
+    moves: tuple[WeekdaysFrom, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -131,7 +131,8 @@ def _take(repository: Repository, one: TraineeFile, programs: Mapping[str, int])
         planned = assign(
             repository, trainee_id, programs[given.program], given.start, given.weekdays
         )
-        planned = replace(planned, assignment=replace(planned.assignment, ended=given.ended))
+        assignment = replace(planned.assignment, ended=given.ended, moves=given.moves)
+        planned = replace(planned, assignment=assignment)
         saved.append(repository.save(*planned.aggregates))
     saved.append(repository.save(*_goals(repository, trainee_id, one)))
     return saved
