@@ -12,6 +12,9 @@ from collections.abc import Iterable, Iterator
 from contextlib import closing
 from dataclasses import dataclass
 from pathlib import Path
+from sqlite3 import Connection
+
+import msgspec
 
 from db import cipher
 from db.database import Database
@@ -73,14 +76,14 @@ def erase_trainee(
 
 def _rewrite_without(path: Path, trainee_id: int, name: str, passphrase: str) -> bool:
     """Whether the trainee was in the file, which is now without; its pages are new ones."""
-    who = "SELECT id FROM trainee WHERE id = ? OR name = ?"
+    who = "SELECT id, name FROM trainee WHERE id = ? OR name = ?"
     with closing(Database.look_into(path, passphrase)) as present:
         problems = present.quick_check()
         if problems:
             raise DamagedFile(
                 sentence("{file} is damaged: {problems}", file=path.name, problems=problems[0])
             )
-        found = [row[0] for row in present.execute(who, (trainee_id, name))]
+        found = dict(present.execute(who, (trainee_id, name)))
     if not found:
         return False
     with rewriting(path, passphrase) as (source, fresh):
@@ -92,9 +95,26 @@ def _rewrite_without(path: Path, trainee_id: int, name: str, passphrase: str) ->
             written.execute("PRAGMA secure_delete = ON")
             written.execute("PRAGMA foreign_keys = ON")
             written.executemany("DELETE FROM trainee WHERE id = ?", [(one,) for one in found])
+            _forget_in_mappings(written, {name, *found.values()})
             written.execute("VACUUM")
         _check(fresh, held_back, found)
     return True
+
+
+def _forget_in_mappings(written: Connection, names: set[str]) -> None:
+    """Take the names out of how tables are read: whose a table was, and who is called what there.
+    It is done on the text itself, which in a copy may be that of an earlier build.
+    """
+    for number, text in list(written.execute("SELECT id, value FROM coach_settings")):
+        settings = msgspec.json.decode(text)
+        for mapping in settings.get("tables", ()):
+            if mapping.get("trainee") in names:
+                mapping["trainee"] = ""
+            called = mapping.get("names", ())
+            mapping["names"] = [pair for pair in called if names.isdisjoint(pair)]
+        without = msgspec.json.encode(settings).decode()
+        if settings.get("tables"):
+            written.execute("UPDATE coach_settings SET value = ? WHERE id = ?", (without, number))
 
 
 def _check(fresh: Path, passphrase: str, erased: Iterable[int]) -> None:
@@ -114,7 +134,7 @@ def _mentions(database: Database, name: str) -> Iterator[Mention]:
     """Texts with the name in them. Names of one or two letters are not looked for."""
     if len(name.strip()) < 3:
         return
-    word = re.compile(rf"\b{re.escape(name)}\b", re.IGNORECASE)
+    word = re.compile(rf"(?<!\w){re.escape(name)}(?!\w)", re.IGNORECASE)
     tables = database.execute("SELECT name FROM sqlite_master WHERE type = 'table'")
     for (table,) in tables:
         columns = database.execute(f'PRAGMA table_info("{table}")')

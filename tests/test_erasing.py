@@ -20,13 +20,43 @@ from db.repository import Repository
 from db.restoring import backups_in, restore
 from db.session_drafts import DraftKey, StoredDraft, keep_draft
 from desktop.catalogue import load_catalogue
-from desktop.training.program import Line
-from desktop.training.session import LineDone, Session, SetDone
-from desktop.training.trainee import BodyMass, Trainee
+from desktop.planning.desk import row_of
+from desktop.planning.history import read_library
+from desktop.planning.starters import starters
+from desktop.training.equipment import Bar, Equipment
+from desktop.training.position import Position, ProgressionRule, Variable, VariableRange
+from desktop.training.program import (
+    Assignment,
+    Line,
+    LineStart,
+    Override,
+    RuleRevision,
+    WeekdaysFrom,
+)
+from desktop.training.session import Activity, AskedSet, LineDone, Session, SetDone
+from desktop.training.table_mapping import TableMapping
+from desktop.training.trainee import (
+    Absence,
+    AbsenceKind,
+    BodyMass,
+    Clearance,
+    DeloadWindow,
+    DismissedCaution,
+    EquipmentFrom,
+    Goal,
+    GoalKind,
+    RememberedName,
+    Trainee,
+)
 
 TODAY = date(2026, 3, 2)
 NAME = "Zoë Quillington"
 TRACES = ("Zoë Quillington".encode(), b"Quillington", b"torn meniscus", b"half-typed ache")
+SHARED = {
+    "file_fact", "coach_settings", "exercise", "muscle_share", "variation",
+    "program", "phase", "training_day", "slot",
+}  # fmt: skip
+"""Tables that are about nobody."""
 
 
 @pytest.fixture
@@ -88,6 +118,91 @@ def test_nothing_is_left_in_file_log_and_copies(path: Path) -> None:
     with closing(Database.open(path)) as database:
         (session,) = Repository(database).sessions(2)
         assert session.lines[0].sets[0].load_g == 60_000
+
+
+def test_of_a_whole_life_nothing_is_left_in_any_table(tmp_path: Path) -> None:
+    """Everything that can be on record of somebody, the name in every text of it."""
+    path = tmp_path / "club.db"
+    with closing(Database.open(path)) as database:
+        repository = Repository(database)
+        repository.sync_catalogue(load_catalogue())
+        who = repository.save(Trainee("Bo"), whole_person()).saved[1].id
+        whole_life(repository, who)
+        row_of(repository, read_library(repository), who, TODAY)  # a brief is drawn up and kept
+        before = rows_by_table(database)
+        back_up_on_closing(database, tmp_path / "backups", TODAY)
+        crashed = tmp_path / "crashed"
+        crashed.mkdir()
+        for name in ("club.db", "club.db-wal"):
+            shutil.copy(path.with_name(name), crashed)
+    dated = before.keys() - SHARED
+    assert {table for table in dated if not before[table]} == set()  # one of everything
+    for file in (path, crashed / "club.db"):
+        erased = erase_trainee(file, copies_of(file, tmp_path / "backups"), who, NAME)
+        assert erased.mentions == ()
+    assert files_with_traces(tmp_path) == []
+    with closing(Database.open(path)) as database:
+        assert database.quick_check() == []
+        after = rows_by_table(database)
+        assert {table for table in dated if after[table]} == {"trainee"}
+        assert [one.name for one in Repository(database).trainees(archived=True)] == ["Bo"]
+        (mapping,) = Repository(database).coach_settings().tables
+        assert mapping == TableMapping("club", trainee="", names=(("squats", "back-squat"),))
+
+
+def rows_by_table(database: Database) -> dict[str, int]:
+    listed = "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%'"
+    return {
+        table: database.execute(f"SELECT count(*) FROM {table}")[0][0]
+        for (table,) in database.execute(listed)
+    }
+
+
+def whole_person() -> Trainee:
+    return Trainee(
+        NAME,
+        aims=f"{NAME} wants to row",
+        avoid=f"torn meniscus of {NAME}",
+        clearances=(Clearance(TODAY, f"the doctor of {NAME}", "torn meniscus"),),
+        notes=NAME,
+    )
+
+
+def whole_life(repository: Repository, who: int) -> None:
+    """One of everything, and traces in each of it that holds text."""
+    start = TODAY - timedelta(days=28)
+    starts = (LineStart(start, Position(60_000, 8, 3)),)
+    line = repository.save(
+        Line(
+            who,
+            "back-squat",
+            f"heavy {NAME}",
+            (RuleRevision(start, ProgressionRule((VariableRange(Variable.LOAD),))),),
+            starts,
+            (Override(start, Position(62_500, 8, 3), f"{NAME} felt strong"),),
+        )
+    ).saved[0]
+    program = repository.save(starters()[0].program).saved[0]
+    moves = (WeekdaysFrom(start + timedelta(days=14), (1, 4)),)
+    sets = (SetDone(60_000, 8, pain=3, note=f"torn meniscus, {NAME}"),)
+    done = LineDone(line.id, "back-squat", (AskedSet(60_000, 8),), sets, reason=NAME, note=NAME)
+    session = repository.save(
+        Session(who, TODAY, (done,), note=NAME, day_name=NAME),
+        Activity(who, TODAY, f"rowing with {NAME}", 60, 5.0),
+        BodyMass(who, TODAY, 70_000),
+        EquipmentFrom(who, start, Equipment(bars=(Bar(f"bar of {NAME}", 20_000),))),
+        Assignment(who, program.id, start, moves=moves),
+        DeloadWindow(who, TODAY, TODAY + timedelta(days=6), note=NAME),
+        Absence(who, start, start, AbsenceKind.INJURY, "torn meniscus"),
+        Goal(who, line.id, GoalKind.ONE_REP_MAX, 90_000, note=f"for {NAME}", reps=5),
+        DismissedCaution(who, "gap", NAME, TODAY, f"{NAME} was away"),
+        RememberedName(who, f"squat of {NAME}", "back-squat"),
+    ).saved[0]
+    repository.save(replace(session, note=f"{NAME}, corrected"))
+    keep_draft(repository.database, StoredDraft(DraftKey(who, TODAY), f"half-typed ache {NAME}"))
+    names = (("Zoe Q.", NAME), ("squats", "back-squat"))
+    tables = (TableMapping("club", trainee=NAME, names=names),)
+    repository.save(replace(repository.coach_settings(), tables=tables))
 
 
 def test_removing_alone_leaves_traces_in_the_copies(path: Path) -> None:

@@ -8,6 +8,7 @@ import os
 import re
 from collections.abc import Iterator
 from contextlib import closing
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 from typing import Any
@@ -31,7 +32,18 @@ from db.repository import Repository
 from db.session_drafts import DraftKey, StoredDraft, keep_draft
 from desktop import demo
 from desktop.catalogue import load_catalogue
-from desktop.training.trainee import Trainee
+from desktop.training.program import WeekdaysFrom
+from desktop.training.session import Activity
+from desktop.training.trainee import (
+    Absence,
+    AbsenceKind,
+    DeloadWindow,
+    DismissedCaution,
+    Goal,
+    GoalKind,
+    RememberedName,
+    Trainee,
+)
 from tests import strategies
 from tests.test_command_line import FORMATS, Line, example, line  # noqa: F401
 from tests.test_repository import a_world, full_record
@@ -270,3 +282,41 @@ def test_every_list_stands_on_the_formats_page() -> None:
     page = FORMATS[FORMATS.index("## Everything") : FORMATS.index("## Cases")]
     named = set(re.findall(r"`([a-z_]+)`", page))
     assert named >= set(Everything.__dataclass_fields__)
+
+
+def test_one_person_is_given_every_row_that_is_left_when_all_others_are_removed(
+    demo_data: Database, tmp_path: Path
+) -> None:
+    """The demo, and beside it one of everything that it does not hold."""
+    repository = Repository(demo_data)
+    who, *others = repository.trainees()
+    assert who.id is not None
+    squat, (given, *_) = repository.lines(who.id)[0], repository.assignments(who.id)
+    assert squat.id is not None
+    (session, *_) = repository.sessions(who.id)
+    moves = (WeekdaysFrom(TODAY, (1, 3, 5)),)
+    repository.save(
+        replace(given, moves=moves),
+        replace(session, note="corrected"),
+        Goal(who.id, squat.id, GoalKind.ONE_REP_MAX, 90_000, note="by spring", reps=5),
+        Absence(who.id, TODAY, None, AbsenceKind.INJURY, "a knee"),
+        DeloadWindow(who.id, TODAY, TODAY, note="an easy day"),
+        DismissedCaution(who.id, "gap", "21", TODAY, "was away"),
+        RememberedName(who.id, "sq", squat.exercise),
+        Activity(who.id, TODAY, "rowing", 60, 5.0),
+    )
+    keep_draft(demo_data, StoredDraft(DraftKey(who.id, TODAY), '{"note": "half ty'))
+    write_file(of_trainee(read_everything(demo_data), who.id), tmp_path / "own.json")
+    own = read_file(tmp_path / "own.json")
+    assert moves in [one.moves for one in own.assignments]
+    assert [one.reps for one in own.goals if one.reps] == [5]
+    repository.remove(*others)
+    with closing(Database.open(MEMORY)) as fresh:
+        fill(fresh, own)
+        given_to_them, left = rows_of(fresh), rows_of(demo_data)
+    shared = {
+        "coach_settings", "exercise", "muscle_share", "variation",
+        "program", "phase", "training_day", "slot",
+    }  # fmt: skip
+    for table in left.keys() - shared:
+        assert given_to_them[table] == left[table], table

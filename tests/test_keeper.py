@@ -18,12 +18,15 @@ from db.database import Database
 from db.repository import Repository
 from desktop import paths
 from desktop.application import Desk
+from desktop.planning.session_draft import Field
 from desktop.settings import Settings
 from desktop.training.trainee import Trainee
 from views.erase_question import EraseQuestion
 from views.lock_panel import IdleWatch, LockPanel
 from views.passphrase import PassphraseChange, PassphraseQuestion
+from views.session_form import SessionForm
 from views.theme import Theme
+from views.work_areas import SESSION
 
 SECRET = "three wet oars"
 NAME = "Zoe <b>Quillington</b>"
@@ -214,6 +217,34 @@ def test_erasing_needs_the_name_typed_and_leaves_nothing(qtbot: QtBot, desk: Des
     assert len(files) > 3
     assert not [file for file in files if b"Quillington" in file.read_bytes()]
     assert not [file for file in files if b"meniscus" in file.read_bytes()]
+
+
+def test_what_was_being_typed_of_somebody_erased_is_nowhere(qtbot: QtBot, desk: Desk) -> None:
+    assert desk.record is not None
+    assert desk.window is not None
+    desk.record.save("Add", Trainee("Bo"))
+    desk.window.roster.choose(1)
+    desk.window.show_area(SESSION)
+    form = desk.window.areas.area
+    assert isinstance(form, SessionForm)
+    qtbot.keyClicks(form.typing.foot.fields[Field.NOTE], "ache of Quillington")
+    desk.window.areas.leave()
+    path = paths.default_data_file()
+    holding = [file.name for file in path.parent.iterdir() if b"ache of" in contents(file)]
+    assert holding  # the draft is in the file, before anything was saved
+    wish(desk, "erase")
+    question = desk.keeper.question
+    assert isinstance(question, EraseQuestion)
+    qtbot.keyClicks(question.field, NAME)
+    question.erase.click()
+    assert names(desk) == ["Bo"]
+    desk.close()
+    files = [file for file in path.parent.parent.rglob("*") if file.is_file()]
+    assert [file for file in files if b"Quillington" in contents(file)] == []
+
+
+def contents(file: Path) -> bytes:
+    return file.read_bytes() if file.is_file() else b""
 
 
 def test_with_nobody_chosen_nothing_is_asked(desk: Desk) -> None:
