@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date
+from functools import partial
 
 from PySide6.QtCore import QTimer
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
 
 from db.errors import StoreError
 from desktop.planning.absences import next_session
@@ -17,7 +18,8 @@ from desktop.training.trainee import Absence, Trainee
 from views import words
 from views.absence_form import AbsenceForm
 from views.absence_texts import absence_text, next_text, what_it_changes
-from views.blocks import Block, Label, Tone, WordButton
+from views.blocks import Block, Label
+from views.listed_row import Act, ListedRow
 from views.record import MessageKind, Record
 from views.tab_order import put_before
 from views.theme import Theme
@@ -85,29 +87,14 @@ class AbsenceBlock(Block):
         self._none.setVisible(not known)
 
     def _row(self, absence: Absence) -> QWidget:
-        made = QWidget()
-        column = QVBoxLayout(made)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(0)
-        line = QHBoxLayout()
-        line.setSpacing(self._look.px(4))
-        column.addLayout(line)
-        text = absence_text(absence, self._today)
-        line.addWidget(Label(text, wrap=True), 1)
-        if absence.note:
-            column.addWidget(Label(absence.note, "small", "muted", wrap=True))
-        acts: list[tuple[str, Tone, Callable[[Absence], None]]] = [
-            (self.tr("Change"), "", self.form.change),
-            (self.tr("Remove"), "muted", self._remove),
+        acts: list[Act] = [
+            (self.tr("Change"), "", partial(self.form.change, absence)),
+            (self.tr("Remove"), "muted", partial(self._remove, absence)),
         ]
         if absence.last is None and absence.first < self._today:
-            acts.insert(0, (self.tr("Back since today"), "", self._end))
-        for word, tone, does in acts:
-            button = WordButton(word, tone=tone)
-            button.setAccessibleName(f"{word}: {text}")
-            button.clicked.connect(lambda _on=False, act=does: act(absence))
-            line.addWidget(button)
-        return made
+            acts.insert(0, (self.tr("Back since today"), "", partial(self._end, absence)))
+        text = absence_text(absence, self._today)
+        return ListedRow(self._look, text, absence.note, acts)
 
     def _say_effect(self) -> None:
         trainee = self._trainee

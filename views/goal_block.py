@@ -2,19 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from datetime import date
+from functools import partial
 
 from PySide6.QtCore import QTimer
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
 
 from db.errors import StoreError
 from desktop.planning.history import History
 from desktop.planning.line_history import read_about
 from desktop.training.trainee import Goal
-from views.blocks import Block, Label, Tone, WordButton
+from views.blocks import Block, Label
 from views.goal_desk import GoalDesk
 from views.goal_form import GoalForm, Wish
+from views.listed_row import Act, ListedRow
 from views.record import Record
 from views.tab_order import put_before
 from views.theme import Theme
@@ -81,29 +82,15 @@ class GoalBlock(Block):
             self._later.start(0)
 
     def _row(self, about: History, goal: Goal) -> QWidget:
-        made = QWidget()
-        column = QVBoxLayout(made)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(0)
-        line = QHBoxLayout()
-        line.setSpacing(self._look.px(4))
-        text = self._desk.words_of(about, goal, self._desk.aimed(about, goal.line_id))
-        line.addWidget(Label(text, wrap=True), 1)
-        acts: tuple[tuple[str, Tone, Callable[[Goal], None]], ...] = (
-            (self.tr("Change"), "", self.form.change),
-            (self.tr("Remove"), "muted", self._remove),
+        acts: tuple[Act, ...] = (
+            (self.tr("Change"), "", partial(self.form.change, goal)),
+            (self.tr("Remove"), "muted", partial(self._remove, goal)),
         )
-        for word, tone, does in acts:
-            button = WordButton(word, tone=tone)
-            button.setAccessibleName(f"{word}: {text}")
-            button.clicked.connect(lambda _on=False, act=does: act(goal))
-            line.addWidget(button)
-        column.addLayout(line)
-        if goal.note:
-            column.addWidget(Label(goal.note, "small", "muted", wrap=True))
+        text = self._desk.words_of(about, goal, self._desk.aimed(about, goal.line_id))
+        row = ListedRow(self._look, text, goal.note, acts)
         told = self._told[goal.id] = Label(" ", "small", "muted", wrap=True)
-        column.addWidget(told)
-        return made
+        row.column.addWidget(told)
+        return row
 
     def _say_how_far(self) -> None:
         if self._about is None:
