@@ -8,16 +8,15 @@ from datetime import date
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QWidget
 
 from desktop.planning.absences import overlapping
 from desktop.training.trainee import Absence, AbsenceKind
 from views.absence_texts import absence_text
 from views.blocks import WordButton
-from views.captioned import Captioned, ChoiceBox
+from views.captioned import CaptionedForm, ChoiceBox
 from views.caution_texts import absence_word
 from views.date_field import DateField
-from views.flow_layout import FieldFlow
 from views.number_fields import FieldError
 from views.rows_editor import TextField
 from views.theme import Theme
@@ -134,25 +133,11 @@ class AbsenceForm(QWidget):
         self.leave.setVisible(changing)
 
     def _assemble(self, theme: Theme) -> None:
-        fields = QWidget()
-        flow = FieldFlow(theme.grid(1.5), theme.px(4), fields)
-        for caption, field, wide, grow in (
-            (self.tr("why"), self.kind, 116, False),
-            (self.tr("first day"), self.first, 112, False),
-            (self.tr("last day (empty: goes on)"), self.last, 150, False),
-            (self.tr("note"), self.note, 160, True),
-        ):
-            flow.addWidget(Captioned(theme, caption, field, wide, grow=grow))
-        foot = QHBoxLayout()
-        foot.setSpacing(theme.grid())
-        foot.addWidget(self.error, 1)
-        foot.addWidget(self.leave)
-        foot.addWidget(self.save)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(theme.px(4))
-        column.addWidget(fields)
-        column.addLayout(foot)
+        form = CaptionedForm(theme, self, self.error, self.leave, self.save)
+        form.put(self.tr("why"), self.kind, 116)
+        form.put(self.tr("first day"), self.first, 112)
+        form.put(self.tr("last day (empty: goes on)"), self.last, 150)
+        form.put(self.tr("note"), self.note, 160, grow=True)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Escape and self.changed_one is not None:

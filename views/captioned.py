@@ -1,4 +1,4 @@
-"""A field with its caption above it, and choices from a short list."""
+"""A field with its caption above it, short forms of such, and choices from a short list."""
 
 from __future__ import annotations
 
@@ -7,9 +7,10 @@ from typing import Any
 
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QKeySequence, QWheelEvent
-from PySide6.QtWidgets import QComboBox, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from views.blocks import Label, Tone, WordButton
+from views.flow_layout import FieldFlow
 from views.theme import Theme
 
 
@@ -98,3 +99,30 @@ class ChoiceBox(QComboBox):
     def wheelEvent(self, event: QWheelEvent) -> None:
         """The wheel scrolls the page; it never changes a choice by accident."""
         event.ignore()
+
+
+class CaptionedForm(QVBoxLayout):
+    """The layout of a short form: captioned fields in flowing lines, and in the ``foot`` what is
+    wrong with ``buttons`` beside it.
+    """
+
+    def __init__(self, theme: Theme, form: QWidget, error: QWidget, *buttons: QWidget) -> None:
+        super().__init__(form)
+        self._theme = theme
+        fields = QWidget()
+        self._flow = FieldFlow(theme.grid(1.5), theme.px(4), fields)
+        self.foot = QHBoxLayout()
+        self.foot.setSpacing(theme.grid())
+        self.foot.addWidget(error, 1)
+        for button in buttons:
+            self.foot.addWidget(button)
+        self.setContentsMargins(0, 0, 0, 0)
+        self.setSpacing(theme.px(4))
+        self.addWidget(fields)
+        self.addLayout(self.foot)
+
+    def put(self, caption: str, field: QWidget, width: int, *, grow: bool = False) -> Captioned:
+        """Add a field; as in `Captioned`."""
+        made = Captioned(self._theme, caption, field, width, grow=grow)
+        self._flow.addWidget(made)
+        return made

@@ -7,13 +7,12 @@ from datetime import date
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QWidget
 
 from desktop.training.trainee import Clearance, Trainee
 from views.blocks import Label, MainButton, WordButton
-from views.captioned import Captioned
+from views.captioned import CaptionedForm
 from views.date_field import DateField
-from views.flow_layout import FieldFlow
 from views.number_fields import FieldError
 from views.rows_editor import TextField
 from views.theme import Theme
@@ -59,24 +58,11 @@ class ClearanceForm(QWidget):
             self.recorded.emit(Clearance(day, by, self.note.text().strip()))
 
     def _assemble(self, theme: Theme) -> None:
-        fields = QWidget()
-        flow = FieldFlow(theme.grid(1.5), theme.px(4), fields)
-        for caption, field, wide, grow in (
-            (self.tr("licensed professional"), self.by, 200, False),
-            (self.tr("day"), self.day, 104, False),
-            (self.tr("what was said"), self.note, 200, True),
-        ):
-            flow.addWidget(Captioned(theme, caption, field, wide, grow=grow))
-        foot = QHBoxLayout()
-        foot.setSpacing(theme.grid())
-        foot.addWidget(self.error, 1)
-        foot.addWidget(self.leave)
-        foot.addWidget(self.save)
-        column = QVBoxLayout(self)
+        column = CaptionedForm(theme, self, self.error, self.leave, self.save)
         column.setContentsMargins(0, theme.px(4), 0, 0)
-        column.setSpacing(theme.px(4))
-        column.addWidget(fields)
-        column.addLayout(foot)
+        column.put(self.tr("licensed professional"), self.by, 200)
+        column.put(self.tr("day"), self.day, 104)
+        column.put(self.tr("what was said"), self.note, 200, grow=True)
         column.addWidget(
             Label(
                 self.tr("Record only what a licensed professional said; local rules come first."),

@@ -9,17 +9,16 @@ from typing import NamedTuple
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QWidget
 
 from desktop.planning.goals import kinds_of
 from desktop.training.exercises import Exercise, LoadingKind
 from desktop.training.quantities import Unit
 from desktop.training.trainee import Goal, GoalKind
 from views.blocks import WordButton
-from views.captioned import Captioned, ChoiceBox
+from views.captioned import CaptionedForm, ChoiceBox
 from views.date_field import DateField
 from views.exercise_finder import ExerciseFinder
-from views.flow_layout import FieldFlow
 from views.goal_texts import kind_word
 from views.number_fields import FieldError, LoadField, NumberField, WholeField
 from views.rows_editor import TextField
@@ -340,14 +339,8 @@ class GoalForm(QWidget):
             self._offer_kinds(None)
 
     def _assemble(self, theme: Theme) -> None:
-        fields = QWidget()
-        flow = FieldFlow(theme.grid(1.5), theme.px(4), fields)
-
-        def put(caption: str, field: QWidget, wide: int, *, grow: bool = False) -> Captioned:
-            made = Captioned(theme, caption, field, wide, grow=grow)
-            flow.addWidget(made)
-            return made
-
+        form = CaptionedForm(theme, self, self.error, self.leave, self.save)
+        put, self.foot = form.put, form.foot
         self._line_caption = put(self.tr("exercise"), self.line, 200)
         self._finder_caption = put(self.tr("which one"), self.finder, 180)
         self._kind_caption = put(self.tr("measured in"), self.kind, 120)
@@ -357,16 +350,6 @@ class GoalForm(QWidget):
         self._variation_caption = put(self.tr("variation"), self.variation, 170)
         put(self.tr("by (empty: open)"), self.by, 112)
         put(self.tr("note"), self.note, 140, grow=True)
-        self.foot = QHBoxLayout()
-        self.foot.setSpacing(theme.grid())
-        self.foot.addWidget(self.error, 1)
-        self.foot.addWidget(self.leave)
-        self.foot.addWidget(self.save)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(theme.px(4))
-        column.addWidget(fields)
-        column.addLayout(self.foot)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Escape and (self.changed_one is not None or self._fixed):
