@@ -28,12 +28,17 @@ _Key = tuple[int, str, str]
 _Asked = tuple[tuple[RuleRevision, ...], State, tuple[Event, ...], Context]
 
 
-@dataclass(frozen=True, slots=True)
-class _Told:
-    """The parts of sessions last seen, and their events."""
+@dataclass(slots=True)
+class _Known:
+    """What is kept of one line: its track, the replay last asked for, the parts of sessions last
+    seen with their events, and what was last made of them.
+    """
 
+    track: Track | None = None
+    replayed: tuple[_Asked, Replay] | None = None
     parts: tuple[Part, ...] = ()
     events: tuple[SessionDone, ...] = ()
+    made: tuple[tuple[object, ...], object] | None = None
 
 
 class Tracks:
@@ -42,11 +47,8 @@ class Tracks:
     """
 
     def __init__(self) -> None:
-        self._tracks: dict[_Key, Track] = {}
-        self._replays: dict[_Key, tuple[_Asked, Replay]] = {}
-        self._told: dict[_Key, _Told] = {}
+        self._lines: dict[_Key, _Known] = {}
         self._indexes: dict[int, list[LineIndex]] = {}
-        self._made: dict[_Key, tuple[tuple[object, ...], object]] = {}
 
     def replay(
         self,
@@ -57,31 +59,22 @@ class Tracks:
         context: Context,
     ) -> Replay:
         """As `desktop.training.replay.replay`, from where ``line`` last went another way."""
-        key, asked = _key(line), (tuple(revisions), start, tuple(events), context)
-        last = self._replays.get(key)
-        if last is not None and last[0] == asked:
-            return last[1]
-        from desktop.training.track import tracked  # a chart replays nothing
+        known, asked = self._known(line), (tuple(revisions), start, tuple(events), context)
+        if known.replayed is None or known.replayed[0] != asked:
+            from desktop.training.track import tracked  # a chart replays nothing
 
-        replayed, self._tracks[key] = tracked(*asked, self._tracks.pop(key, None))
-        self._replays[key] = (asked, replayed)
-        while len(self._tracks) > MOST_LINES:
-            oldest = next(iter(self._tracks))
-            del self._tracks[oldest]
-            del self._replays[oldest]
-            self._told.pop(oldest, None)
-            self._made.pop(oldest, None)
-        return replayed
+            replay, known.track = tracked(*asked, known.track)
+            known.replayed = (asked, replay)
+        return known.replayed[1]
 
     def recall(self, line: Line, inputs: tuple[object, ...], make: Callable[[], T]) -> T:
         """What ``make`` made the last time of the same ``inputs``, else what it makes now. One
         thing is kept of each line.
         """
-        key = _key(line)
-        known = self._made.get(key)
-        if known is None or known[0] != inputs:
-            known = self._made[key] = (inputs, make())
-        return cast(T, known[1])
+        known = self._known(line)
+        if known.made is None or known.made[0] != inputs:
+            known.made = (inputs, make())
+        return cast(T, known.made[1])
 
     def index(self, sessions: tuple[Session, ...]) -> LineIndex:
         """The index of a trainee's sessions, made from the one last asked for."""
@@ -102,22 +95,26 @@ class Tracks:
 
     def events(self, line: Line, parts: tuple[Part, ...]) -> tuple[SessionDone, ...]:
         """What the ``parts`` of sessions tell the line: of those seen before the same events."""
-        last = self._told.get(_key(line), _Told())
-        if parts is last.parts:
-            return last.events
-        begin, end = shared_ends(last.parts, parts)
-        between = parts[begin : len(parts) - end]
-        events = (
-            *last.events[:begin],
-            *(_event(session, part, line) for session, part in between),
-            *last.events[len(last.parts) - end :],
-        )
-        self._told[_key(line)] = _Told(parts, events)
-        return events
+        known = self._known(line)
+        if parts is not known.parts:
+            begin, end = shared_ends(known.parts, parts)
+            between = parts[begin : len(parts) - end]
+            known.events = (
+                *known.events[:begin],
+                *(_event(session, part, line) for session, part in between),
+                *known.events[len(known.parts) - end :],
+            )
+            known.parts = parts
+        return known.events
 
-
-def _key(line: Line) -> _Key:
-    return (line.trainee_id, line.exercise, line.name)
+    def _known(self, line: Line) -> _Known:
+        """What is kept of ``line``, which is the last one looked at now."""
+        key = (line.trainee_id, line.exercise, line.name)
+        known = self._lines.pop(key) if key in self._lines else _Known()
+        self._lines[key] = known
+        while len(self._lines) > MOST_LINES:
+            del self._lines[next(iter(self._lines))]
+        return known
 
 
 def _event(session: Session, part: LineDone, line: Line) -> SessionDone:
